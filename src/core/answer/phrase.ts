@@ -1,0 +1,24 @@
+import type { Quantity } from './quantity.ts';
+
+/**
+ * A sentence with quantities in it: `{name}` in the text stands for the quantity of that name.
+ * The core writes phrases; whoever shows them puts in the maker's units.
+ *
+ * Example: `phrase('Rip to {width}.', { width: mm(105.4) })`.
+ */
+export interface Phrase {
+  readonly text: string;
+  readonly quantities: Readonly<Record<string, Quantity>>;
+}
+
+export function phrase(text: string, quantities: Readonly<Record<string, Quantity>> = {}): Phrase {
+  return { text, quantities };
+}
+
+/** A phrase cut at its placeholders, in order: plain text, or the quantity that stands there. */
+export function phrasePieces(said: Phrase): (string | Quantity)[] {
+  return said.text
+    .split(/\{(\w+)\}/)
+    .map((piece, index) => (index % 2 === 1 ? (said.quantities[piece] ?? `{${piece}}`) : piece))
+    .filter((piece) => piece !== '');
+}

@@ -1,0 +1,26 @@
+import { type Phrase, phrase } from './phrase.ts';
+import type { Quantity } from './quantity.ts';
+
+/** Why an input can't be answered: which field, what is wrong with it, and what to do about it. */
+export interface Problem {
+  readonly kind: 'problem';
+  /** Path of the field in the input, for example `width` or `boards.3.length`. */
+  readonly field: string;
+  readonly message: Phrase;
+}
+
+/** A value, or the reason why there is none. */
+export type Outcome<T> = T | Problem;
+
+export function problem(field: string, text: string, quantities: Readonly<Record<string, Quantity>> = {}): Problem {
+  return { kind: 'problem', field, message: phrase(text, quantities) };
+}
+
+export function isProblem(outcome: unknown): outcome is Problem {
+  return typeof outcome === 'object' && outcome !== null && (outcome as { kind?: unknown }).kind === 'problem';
+}
+
+/** The same problem one level further out: `within(problem, 'boards.3')` turns `width` into `boards.3.width`. */
+export function within(inner: Problem, prefix: string): Problem {
+  return { ...inner, field: inner.field === '' ? prefix : `${prefix}.${inner.field}` };
+}

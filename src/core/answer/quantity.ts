@@ -1,0 +1,51 @@
+/** Units in which the core speaks. Text in the maker's own units is made only where it is shown. */
+export type Unit =
+  | 'mm'
+  | 'mm2'
+  | 'm2'
+  | 'm3'
+  | 'boardFeet'
+  | 'litres'
+  | 'litresPerM2'
+  | 'm2PerLitre'
+  | 'grams'
+  | 'gramsPerM2'
+  | 'kilograms'
+  | 'kgPerM3'
+  | 'seconds'
+  | 'celsius'
+  | 'percent'
+  | 'degrees'
+  | 'newtons'
+  | 'kilopascals'
+  | 'micrometres'
+  | 'money'
+  | 'count'
+  | 'factor';
+
+/** A number with its unit, so that it can be shown in the maker's units without the core knowing them. */
+export interface Quantity {
+  readonly value: number;
+  readonly unit: Unit;
+}
+
+const of =
+  (unit: Unit) =>
+  (value: number): Quantity => ({ value, unit });
+
+export const mm = of('mm');
+export const m2 = of('m2');
+export const m3 = of('m3');
+export const boardFeet = of('boardFeet');
+export const litres = of('litres');
+export const grams = of('grams');
+export const seconds = of('seconds');
+export const celsius = of('celsius');
+export const percent = of('percent');
+export const degrees = of('degrees');
+export const newtons = of('newtons');
+export const kilopascals = of('kilopascals');
+export const money = of('money');
+export const count = of('count');
+export const factor = of('factor');
+export const quantity = (value: number, unit: Unit): Quantity => ({ value, unit });

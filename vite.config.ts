@@ -1,0 +1,51 @@
+import preact from '@preact/preset-vite';
+import { VitePWA } from 'vite-plugin-pwa';
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  // Relative addresses, so that the built app works under any sub-path of a static host.
+  base: './',
+  build: { target: 'es2022', modulePreload: { polyfill: false }, assetsInlineLimit: 0 },
+  plugins: [
+    preact({ devToolsEnabled: false }),
+    VitePWA({
+      strategies: 'injectManifest',
+      srcDir: 'src',
+      filename: 'sw.ts',
+      registerType: 'prompt',
+      injectRegister: false,
+      manifest: false,
+      injectManifest: { globPatterns: ['**/*.{html,js,css,svg,png,webmanifest}'] },
+    }),
+  ],
+  test: {
+    coverage: {
+      include: ['src/core/**'],
+      reporter: ['text-summary', 'json-summary'],
+      thresholds: { lines: 95 },
+    },
+    projects: [
+      { extends: true, test: { name: 'core', include: ['tests/{core,tables,figure}/**/*.test.ts'] } },
+      {
+        extends: true,
+        test: {
+          name: 'store',
+          include: ['tests/{store,screens,app,ui}/**/*.test.{ts,tsx}'],
+          setupFiles: ['fake-indexeddb/auto'],
+        },
+      },
+      { extends: true, test: { name: 'repository', include: ['tests/repository/**/*.test.ts'] } },
+      {
+        extends: true,
+        test: {
+          name: 'journeys',
+          include: ['tests/journeys/**/*.test.ts'],
+          globalSetup: ['tests/setup/browser.ts'],
+          testTimeout: 120_000,
+          hookTimeout: 60_000,
+          fileParallelism: false,
+        },
+      },
+    ],
+  },
+});
