@@ -1,0 +1,48 @@
+import { type Problem, problem } from './problem.ts';
+import { quantity, type Unit } from './quantity.ts';
+import type { Range } from './range.ts';
+
+/** What a number must be to make sense: all limits are optional, `above` shuts out the limit itself. */
+export interface Limits {
+  readonly above?: number;
+  readonly least?: number;
+  readonly most?: number;
+  readonly whole?: boolean;
+}
+
+/**
+ * Why a number can't be used, or `undefined` when it can. `name` begins the sentence: `The width`.
+ *
+ * Example: `badNumber('width', 'The width', 0, 'mm', { above: 0 })` is a problem at `width`.
+ */
+export function badNumber(
+  field: string,
+  name: string,
+  value: number,
+  unit: Unit,
+  { above, least, most, whole = false }: Limits,
+): Problem | undefined {
+  if (typeof value !== 'number' || !Number.isFinite(value)) return problem(field, `${name} is missing. Type it in.`);
+  if (whole && !Number.isInteger(value)) return problem(field, `${name} must be a whole number.`);
+  if (above !== undefined && value <= above)
+    return problem(field, `${name} must be more than {above}.`, { above: quantity(above, unit) });
+  if (least !== undefined && value < least)
+    return problem(field, `${name} must be at least {least}.`, { least: quantity(least, unit) });
+  if (most !== undefined && value > most)
+    return problem(field, `${name} can't be more than {most}. Check it.`, { most: quantity(most, unit) });
+  return undefined;
+}
+
+/** Why a range can't be used: one of its ends is no good, or they are the wrong way round. */
+export function badRange(field: string, name: string, value: Range, unit: Unit, limits: Limits): Problem | undefined {
+  return (
+    badNumber(`${field}.least`, `${name} (least)`, value.least, unit, limits) ??
+    badNumber(`${field}.most`, `${name} (most)`, value.most, unit, limits) ??
+    (value.least > value.most
+      ? problem(field, `${name} is the wrong way round: {least} to {most}. Swap the two.`, {
+          least: quantity(value.least, unit),
+          most: quantity(value.most, unit),
+        })
+      : undefined)
+  );
+}

@@ -1,0 +1,19 @@
+/**
+ * Writes a number with at most so many decimals: trailing zeros left out, a true minus sign, no minus before 0.
+ *
+ * Example: `formatDecimals(-2.50, 2)` is `−2.5`.
+ */
+export function formatDecimals(value: number, decimals: number): string {
+  const text = String(Number(value.toFixed(decimals)));
+  return text === '0' || text === '-0' ? '0' : text.replace('-', '−');
+}
+
+/**
+ * Writes a number with about so many significant digits: whole digits are never cut, and no more than four decimals follow.
+ *
+ * Example: `formatSignificant(0.019664, 3)` is `0.0197`; `formatSignificant(1234.5, 3)` is `1235`.
+ */
+export function formatSignificant(value: number, digits = 3): string {
+  const leading = value === 0 ? 0 : Math.floor(Math.log10(Math.abs(value)));
+  return formatDecimals(value, Math.min(4, Math.max(0, digits - 1 - leading)));
+}

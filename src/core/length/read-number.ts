@@ -1,0 +1,39 @@
+import { type Outcome, problem } from '../answer/problem.ts';
+
+/** A number kept as a fraction of whole numbers, so that 5 3/4 and 5.75 both reach millimetres with one rounding. */
+export interface Ratio {
+  readonly numerator: number;
+  readonly denominator: number;
+}
+
+/** Ten digits are more than any length needs, and few enough that the sums stay exact. */
+const mostDigits = 10;
+
+/** Reads `3/4` or `5 3/4`, given in its parts. Refuses 0 below the line, and fractions of 1 and more: 55/8 is likely a lost space. */
+export function readFraction(whole: string, above: string, below: string): Outcome<Ratio> {
+  if ([whole, above, below].some((digits) => digits.length > mostDigits)) return tooLong();
+  const numerator = Number(above);
+  const denominator = Number(below);
+  if (denominator === 0) return problem('', 'A fraction can’t have 0 below the line.');
+  if (numerator >= denominator)
+    return problem('', `${above}/${below} is not less than 1. Write the whole number first, like 5 3/4.`);
+  return { numerator: Number(whole) * denominator + numerator, denominator };
+}
+
+/** Reads `146`, `14.6`, `.5` or `5,75`. A comma that may part thousands is refused rather than guessed. */
+export function readDecimal(text: string): Outcome<Ratio> {
+  const marks = text.replace(/\d/g, '');
+  if (marks === text) return problem('', 'There is a point or comma without a number.');
+  if (marks.includes(',') && marks.length > 1)
+    return problem('', `${text} can be read in two ways. Leave out the comma that parts thousands.`);
+  if (marks.length > 1) return problem('', `${text} has more than one point.`);
+  const [whole = '', decimals = ''] = text.split(/[.,]/);
+  if (marks === ',' && decimals.length === 3 && Number(whole) > 0)
+    return problem('', `${text} can be read as ${whole}${decimals} or as ${whole}.${decimals}. Write one of these.`);
+  if (whole.length + decimals.length > mostDigits) return tooLong();
+  return { numerator: Number(whole + decimals), denominator: 10 ** decimals.length };
+}
+
+function tooLong() {
+  return problem('', 'That number has too many digits for a length.');
+}
