@@ -51,6 +51,10 @@ export const sources: Readonly<Record<SourceId, Source>> = {
     kind: 'published',
     title: 'OSHA 3157, A guide for protecting workers from woodworking hazards (1999).',
   },
+  'osha-memory': {
+    kind: 'from-memory',
+    title: 'OSHA 3157 and 29 CFR 1910.213 on woodworking machines, recalled and not checked against the text.',
+  },
   'rfc-5545': {
     kind: 'published',
     title: 'RFC 5545, Internet Calendaring and Scheduling Core Object Specification.',

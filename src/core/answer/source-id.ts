@@ -9,6 +9,7 @@ export type SourceId =
   | 'surfaced-thickness'
   | 'osha-1910-213'
   | 'osha-3157'
+  | 'osha-memory'
   | 'rfc-5545'
   | 'rfc-4180'
   | 'geometry'
