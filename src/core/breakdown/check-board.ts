@@ -1,0 +1,36 @@
+import { type Problem, problem } from '../answer/problem.ts';
+import { mm } from '../answer/quantity.ts';
+import { clearStretches } from './clear-stretches.ts';
+import type { RoughBoard } from './problem-types.ts';
+
+/** What is wrong with one board: sizes that are none, or clear stretches that leave it or overlap. Fields are the board's own. */
+export function checkBoard(board: RoughBoard): Problem | undefined {
+  for (const name of ['thickness', 'width', 'length'] as const)
+    if (!(Number.isFinite(board[name]) && board[name] > 0))
+      return problem(name, `The ${name} of board ${board.id} must be above zero.`);
+  for (const name of ['cup', 'bow'] as const)
+    if (!(Number.isFinite(board[name]) && board[name] >= 0))
+      return problem(name, `The ${name} of board ${board.id} must be zero or more.`);
+  return board.clear && checkClear(board);
+}
+
+function checkClear(board: RoughBoard): Problem | undefined {
+  let end = 0;
+  for (const clear of clearStretches(board)) {
+    const { start, length, offset, width } = clear;
+    const sensible =
+      [start, length, offset, width].every(Number.isFinite) && start >= 0 && length > 0 && offset >= 0 && width > 0;
+    if (!sensible) return problem('clear', `A clear stretch of board ${board.id} has no length or width.`);
+    if (start + length > board.length || offset + width > board.width)
+      return problem('clear', `A clear stretch of board ${board.id} reaches beyond the board ({length} by {width}).`, {
+        length: mm(board.length),
+        width: mm(board.width),
+      });
+    if (start < end)
+      return problem('clear', `Clear stretches of board ${board.id} overlap at {start}. Let them follow each other.`, {
+        start: mm(start),
+      });
+    end = start + length;
+  }
+  return undefined;
+}

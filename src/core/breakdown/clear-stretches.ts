@@ -1,0 +1,35 @@
+import type { ClearStretch, RoughBoard } from './problem-types.ts';
+
+/** Where blanks may lie on a board, in order along it: its clear stretches, or the whole board. */
+export function clearStretches(board: RoughBoard): readonly ClearStretch[] {
+  const clear = board.clear ?? [{ start: 0, length: board.length, offset: 0, width: board.width }];
+  return [...clear].sort((a, b) => a.start - b.start);
+}
+
+/**
+ * A tapered board as stretches of one width each, stepped so that every step lies inside the taper.
+ *
+ * @param length of the board, mm
+ * @param widthAtStart mm
+ * @param widthAtEnd mm
+ * @param ends where the steps end, mm from the start end; the last is the board's length
+ * @returns clear stretches; the straight edge is the left one
+ *
+ * Valid for an even taper with one straight edge.
+ *
+ * Example: 2400 long, 240 tapering to 200, steps at 1200 and 2400: 220 wide up to 1200, then 200.
+ *
+ * Source: geometry.
+ */
+export function taperStretches(
+  length: number,
+  widthAtStart: number,
+  widthAtEnd: number,
+  ends: readonly number[],
+): ClearStretch[] {
+  const widthAt = (position: number) => widthAtStart + ((widthAtEnd - widthAtStart) * position) / length;
+  return ends.map((end, index) => {
+    const start = ends[index - 1] ?? 0;
+    return { start, length: end - start, offset: 0, width: Math.min(widthAt(start), widthAt(end)) };
+  });
+}

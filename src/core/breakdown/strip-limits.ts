@@ -1,0 +1,41 @@
+import type { Part, RoughBoard, Shop } from './problem-types.ts';
+
+/** The widest strip in mm that the shop can flatten: the jointer's width unless something else carries it. */
+export function flatteningLimit(shop: Shop): number {
+  if (shop.flattenBy === 'hand-plane') return Number.MAX_VALUE;
+  return shop.flattenBy === 'planer-sled' ? Math.max(shop.jointerWidth, shop.planerWidth) : shop.jointerWidth;
+}
+
+/** The thickness in mm that a strip of a blank still reaches once it is flat and clean on both faces. */
+export function reachableThickness(shop: Shop, board: RoughBoard, blankLength: number, stripWidth: number): number {
+  const cup = board.cup * (stripWidth / board.width) ** 2;
+  const bow = board.bow * (blankLength / board.length) ** 2;
+  return board.thickness - cup - bow - 2 * shop.faceAllowance;
+}
+
+/**
+ * The widest rough strip that a blank of a board can give for a part.
+ *
+ * A circular arc's depth falls with the square of its chord, so the strip may be as wide as the
+ * thickness left over after the bow, the faces and the part allows, and no wider than the machines take.
+ *
+ * @param shop machine widths and allowances, mm
+ * @param board rough thickness, width, length, cup and bow, mm
+ * @param part its thickness, mm, and whether it is a panel
+ * @param blankLength mm
+ * @returns width in mm, 0 when no strip reaches the thickness
+ *
+ * Valid for cup and bow that are arcs shallow against their chord.
+ *
+ * Example: a 27 mm board 200 wide, 2400 long, cup 4, bow 0, 1.5 mm off each face, for a 23 mm part: 1 mm is left for
+ * the hollow, so strips up to 200 x sqrt(1 / 4) = 100 mm.
+ *
+ * Source: geometry (sagitta of a shallow arc).
+ */
+export function widestStrip(shop: Shop, board: RoughBoard, part: Part, blankLength: number): number {
+  const machines = part.panel ? Math.min(shop.maxStrip, flatteningLimit(shop)) : flatteningLimit(shop);
+  const spare = reachableThickness(shop, board, blankLength, 0) - part.thickness;
+  if (spare < 0) return 0;
+  if (board.cup === 0) return Math.min(machines, board.width);
+  return Math.min(machines, board.width, board.width * Math.sqrt(spare / board.cup));
+}
