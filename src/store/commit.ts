@@ -1,0 +1,73 @@
+import type { IDBPTransaction } from 'idb';
+import { announce } from './changes.ts';
+import type { Tombstone } from './contents.ts';
+import type { Kind } from './records/kinds.ts';
+import type { StoredRecord } from './records/record.ts';
+import { transact } from './transact.ts';
+
+/** One record put or removed. `onto` refuses to write over any other revision than that one. */
+export type Change =
+  | { readonly kind: Kind; readonly put: StoredRecord; readonly onto?: number }
+  | { readonly kind: Kind; readonly remove: string };
+
+/** The record has been changed since it was read. */
+export class Stale extends Error {
+  override readonly name = 'Stale';
+}
+
+/**
+ * Stores all changes in one transaction, or none. Stamps `updated` with `at`, and a revision above the stored one.
+ * A late commit (a retry) leaves alone what was changed after `at`. Gives the records as stored.
+ */
+export async function commit(changes: readonly Change[], at: number, late = false): Promise<StoredRecord[]> {
+  if (changes.length === 0) return [];
+  const kinds = [...new Set(changes.map(({ kind }) => kind))];
+  const stored = await transact([...kinds, 'removed'], 'readwrite', async (transaction) => {
+    const results: StoredRecord[] = [];
+    for (const change of changes) {
+      const record = await apply(transaction, change, at, late);
+      if (record) results.push(record);
+    }
+    return results;
+  });
+  for (const kind of kinds) {
+    announce(
+      kind,
+      changes
+        .filter((change) => change.kind === kind)
+        .map((change) => ('put' in change ? change.put.id : change.remove)),
+    );
+  }
+  return stored;
+}
+
+async function apply(
+  transaction: IDBPTransaction<unknown, string[], 'readwrite'>,
+  change: Change,
+  at: number,
+  late: boolean,
+): Promise<StoredRecord | undefined> {
+  const records = transaction.objectStore(change.kind);
+  const tombstones = transaction.objectStore('removed');
+  const id = 'put' in change ? change.put.id : change.remove;
+  const before = (await records.get(id)) as StoredRecord | undefined;
+  if (late && before && before.updated > at) return before;
+
+  if ('remove' in change) {
+    if (!before) return undefined;
+    const tombstone: Tombstone = { kind: change.kind, id, revision: before.revision + 1, removed: at };
+    await Promise.all([records.delete(id), tombstones.put(tombstone)]);
+    return undefined;
+  }
+
+  if (change.onto !== undefined && before?.revision !== change.onto) throw new Stale(`${change.kind} ${id}`);
+  const tombstone = before ? undefined : ((await tombstones.get([change.kind, id])) as Tombstone | undefined);
+  if (tombstone) {
+    if (late && tombstone.removed > at) return undefined;
+    await tombstones.delete([change.kind, id]);
+  }
+  const revision = Math.max(change.put.revision, before?.revision ?? 0, tombstone?.revision ?? 0) + 1;
+  const record = { ...change.put, updated: at, revision };
+  await records.put(record);
+  return record;
+}

@@ -1,0 +1,111 @@
+import { type Change, commit } from './commit.ts';
+import { DatabaseUnavailable } from './db.ts';
+
+/** A write that isn't in the database, kept until it is. */
+export interface FailedWrite {
+  readonly id: string;
+  /** When the maker made the change. */
+  readonly at: number;
+  readonly changes: readonly Change[];
+  readonly reason: 'full' | 'unavailable' | 'other';
+  readonly message: string;
+  readonly attempts: number;
+}
+
+const storageKey = 'boardwright-failed-writes';
+const shortestWait = 2_000;
+const longestWait = 60_000;
+
+let list: readonly FailedWrite[] = remembered();
+let timer: ReturnType<typeof setTimeout> | undefined;
+let retrying: Promise<void> | undefined;
+const listeners = new Set<(list: readonly FailedWrite[]) => void>();
+
+if (list.length > 0) retryLater();
+
+export const failedWrites = (): readonly FailedWrite[] => list;
+
+/** Calls the listener with the list now and after every change of it. Returns how to stop. */
+export function onFailedWrites(listener: (list: readonly FailedWrite[]) => void): () => void {
+  listeners.add(listener);
+  listener(list);
+  return () => listeners.delete(listener);
+}
+
+/** Keeps a write that failed, and tries it again later. */
+export function keepFailedWrite(changes: readonly Change[], at: number, error: unknown): FailedWrite {
+  const failed = { id: crypto.randomUUID(), at, changes, attempts: 1, ...why(error) };
+  become([...list, failed]);
+  retryLater();
+  return failed;
+}
+
+/** Tries the kept writes again, in order, until one fails. */
+export function retryFailedWrites(): Promise<void> {
+  retrying ??= retryAll().finally(() => {
+    retrying = undefined;
+    retryLater();
+  });
+  return retrying;
+}
+
+/** Gives a kept write up; the maker has seen to it otherwise. */
+export function discardFailedWrite(id: string): void {
+  become(list.filter((failed) => failed.id !== id));
+}
+
+async function retryAll(): Promise<void> {
+  for (let first = list[0]; first; first = list[0]) {
+    const { id, changes, at } = first;
+    try {
+      await commit(changes, at, true);
+      discardFailedWrite(id);
+    } catch (error) {
+      become(
+        list.map((failed) => (failed.id === id ? { ...failed, attempts: failed.attempts + 1, ...why(error) } : failed)),
+      );
+      return;
+    }
+  }
+}
+
+function retryLater(): void {
+  clearTimeout(timer);
+  const first = list[0];
+  if (first) {
+    timer = setTimeout(retryFailedWrites, Math.min(longestWait, shortestWait * 2 ** (first.attempts - 1)));
+  }
+}
+
+function become(next: readonly FailedWrite[]): void {
+  list = next;
+  remember();
+  for (const listener of listeners) listener(list);
+}
+
+function why(error: unknown): Pick<FailedWrite, 'reason' | 'message'> {
+  const message = error instanceof Error ? error.message : String(error);
+  const name = (error as { name?: unknown } | null)?.name;
+  if (name === 'QuotaExceededError') return { reason: 'full', message };
+  const closed = error instanceof DatabaseUnavailable || name === 'InvalidStateError' || name === 'AbortError';
+  return { reason: closed ? 'unavailable' : 'other', message };
+}
+
+/** Local storage has a room of its own: a killed tab needn't lose what the database wouldn't take. */
+function remember(): void {
+  try {
+    if (list.length > 0) localStorage.setItem(storageKey, JSON.stringify(list));
+    else localStorage.removeItem(storageKey);
+  } catch {
+    // No room there either: the list stays in this tab, on view.
+  }
+}
+
+function remembered(): readonly FailedWrite[] {
+  try {
+    const kept: unknown = JSON.parse(localStorage.getItem(storageKey) ?? '[]');
+    return Array.isArray(kept) ? kept : [];
+  } catch {
+    return [];
+  }
+}

@@ -1,0 +1,45 @@
+import { openDB } from 'idb';
+import { kindsAmong, readContents } from '../read-contents.ts';
+import { convert } from './convert.ts';
+import type { Migration } from './migration.ts';
+
+/**
+ * Brings a stored database to the last version of `migrations`. First a snapshot of what is there is kept, and the
+ * conversion is tried on a copy; only then the upgrade runs, in one transaction. Whatever fails, the old data stays.
+ */
+export async function migrate(name: string, migrations: readonly Migration[], blocked: () => void): Promise<void> {
+  const old = await openDB(name, undefined, { blocking: (_from, _to, event) => (event.target as IDBDatabase).close() });
+  const from = old.version;
+  try {
+    const contents = await readContents(old.transaction([...old.objectStoreNames], 'readonly'));
+    const { keepSnapshot } = await import('../backup/snapshots.ts');
+    await keepSnapshot({ contents, schema: from, reason: 'migration', at: Date.now() });
+    convert(structuredClone(contents), from, migrations);
+  } finally {
+    old.close();
+  }
+
+  let upgraded = Promise.resolve();
+  const opening = openDB(name, migrations.at(-1)?.to, {
+    blocked,
+    upgrade(database, _from, _to, transaction) {
+      upgraded = (async () => {
+        const contents = await readContents(transaction);
+        for (const step of migrations) if (step.to > from) step.shape(database, transaction);
+        const after = convert(contents, from, migrations);
+        for (const kind of kindsAmong(database.objectStoreNames)) {
+          const store = transaction.objectStore(kind);
+          await store.clear();
+          for (const record of after.kinds[kind] ?? []) await store.put(record);
+        }
+      })().catch((error) => {
+        transaction.abort();
+        throw error;
+      });
+    },
+  });
+  const [ended, opened] = await Promise.allSettled([opening.then(() => upgraded), opening]);
+  if (opened.status === 'fulfilled') opened.value.close();
+  await upgraded;
+  if (ended.status === 'rejected') throw ended.reason;
+}

@@ -1,0 +1,3 @@
+import { repository } from './repository.ts';
+
+export const millings = repository('milling');

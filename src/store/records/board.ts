@@ -1,0 +1,52 @@
+import type { StoredRecord } from './record.ts';
+
+/** Nominal rough thickness in quarters of an inch (4/4, 5/4, 8/4), or as measured. */
+export type BoardThickness = { readonly quarters: number } | { readonly mm: number };
+
+export type BoardState = 'rack' | 'setAside' | 'cut' | 'used';
+
+/** Depth of each kind of warp. */
+export interface Warp {
+  readonly cup?: number;
+  readonly bow?: number;
+  readonly crook?: number;
+  readonly twist?: number;
+}
+
+export interface MoistureReading {
+  readonly at: number;
+  readonly percent: number;
+  readonly celsius?: number;
+}
+
+/** What can't be used: a rectangle from the near end and from the left edge. */
+export interface Defect {
+  readonly start: number;
+  readonly length: number;
+  readonly offset: number;
+  readonly width: number;
+  readonly kind: string;
+}
+
+export interface Board extends StoredRecord {
+  /** The mark chalked on its end. */
+  readonly chalk: string;
+  /** Id of a row in `tables/species.ts`. */
+  readonly species: string;
+  readonly thickness: BoardThickness;
+  readonly width: number;
+  /** Width at the far end, of a board that tapers. */
+  readonly farWidth?: number;
+  readonly length: number;
+  readonly state: BoardState;
+  readonly warp?: Warp;
+  readonly readings?: readonly MoistureReading[];
+  readonly defects?: readonly Defect[];
+  readonly deliveryId?: string;
+  /** The board that this one was cut from. */
+  readonly parentId?: string;
+  /** The piece that it is set aside for. */
+  readonly pieceId?: string;
+  readonly cost?: number;
+  readonly note?: string;
+}

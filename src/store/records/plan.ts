@@ -1,0 +1,30 @@
+import type { Json, StoredRecord } from './record.ts';
+
+export interface PlanStrip {
+  readonly width: number;
+  readonly part: string;
+  /** Counts a part's pieces from 1. */
+  readonly unit: number;
+}
+
+export interface PlanBlank {
+  readonly board: string;
+  readonly start: number;
+  readonly length: number;
+  readonly strips: readonly PlanStrip[];
+}
+
+/** How a piece's parts come out of the boards. */
+export interface Plan extends StoredRecord {
+  readonly pieceId: string;
+  /** The breakdown problem as it was solved, so that the plan stays true when stock or shop change. */
+  readonly problem: Json;
+  readonly blanks: readonly PlanBlank[];
+  readonly short: readonly { readonly part: string; readonly unit: number; readonly missingWidth: number }[];
+  /** Boards already crosscut. */
+  readonly cutDone?: readonly string[];
+  /** Blanks that came to nothing: place in `blanks`. */
+  readonly spoilt?: readonly { readonly blank: number; readonly why?: string; readonly at: number }[];
+  readonly chosen?: boolean;
+  readonly note?: string;
+}

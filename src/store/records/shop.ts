@@ -1,0 +1,99 @@
+import type { StoredRecord } from './record.ts';
+
+export interface Units {
+  readonly unit: 'in' | 'mm';
+  /** Finest fraction wanted: 16 means sixteenths of an inch. */
+  readonly nearest: number;
+}
+
+export interface Saw {
+  readonly owned: boolean;
+  readonly kerf: number;
+}
+
+export interface Machines {
+  readonly jointer: { readonly owned: boolean; readonly width: number };
+  readonly planer: { readonly owned: boolean; readonly width: number; readonly sled: boolean };
+  readonly tableSaw: Saw;
+  readonly guidedSaw: Saw;
+  readonly mitreSaw: Saw;
+  readonly router: { readonly owned: boolean };
+  readonly handPlanes: { readonly owned: boolean };
+}
+
+export type Machine = keyof Machines;
+
+/** The smallest piece that a machine's own manual allows. */
+export interface ManualLimit {
+  readonly length?: number;
+  readonly width?: number;
+  readonly thickness?: number;
+}
+
+export interface Clamps {
+  readonly kind: string;
+  readonly opening: number;
+  readonly count: number;
+}
+
+export interface Air {
+  readonly celsius: number;
+  readonly humidity: number;
+}
+
+/** The one record about the shop itself. */
+export interface Shop extends StoredRecord {
+  readonly units: Units;
+  /** Reading error of one measurement with the tape. */
+  readonly tapePrecision: number;
+  readonly machines: Machines;
+  readonly manualLimits?: { readonly [machine in Machine]?: ManualLimit };
+  readonly allowances: {
+    /** Width that one strip loses to jointing both its edges. */
+    readonly edge: number;
+    /** Added once to a part's length, for snipe and the last trim. */
+    readonly length: number;
+    /** The least that must come off each face to clean it. */
+    readonly face: number;
+  };
+  /** Rough width of a strip that goes into a panel. */
+  readonly strips: { readonly min: number; readonly max: number };
+  readonly clamps: readonly Clamps[];
+  /** How long a kind of step takes this maker, learned from ticks. */
+  readonly pace?: { readonly [step: string]: { readonly seconds: number; readonly count: number } };
+  /** The air of the driest and of the dampest season. */
+  readonly climate?: { readonly dry?: Air; readonly damp?: Air };
+  readonly theme?: 'light' | 'dark' | 'contrast';
+  readonly hand?: 'left' | 'right';
+  /** Known error of a square, a tape or another reference: degrees for angles, millimetres for lengths. */
+  readonly references?: readonly { readonly tool: string; readonly error: number; readonly at: number }[];
+}
+
+export const shopId = 'shop';
+
+/**
+ * The shop as it stands before the maker has said anything: an 8 in jointer, a 13 in planer, a table saw.
+ * Revision 0 says that it isn't stored yet.
+ */
+export function defaultShop(now: number): Shop {
+  return {
+    id: shopId,
+    created: now,
+    updated: now,
+    revision: 0,
+    units: { unit: 'in', nearest: 16 },
+    tapePrecision: 0.5,
+    machines: {
+      jointer: { owned: true, width: 203 },
+      planer: { owned: true, width: 330, sled: false },
+      tableSaw: { owned: true, kerf: 3.2 },
+      guidedSaw: { owned: false, kerf: 2.2 },
+      mitreSaw: { owned: true, kerf: 3.2 },
+      router: { owned: true },
+      handPlanes: { owned: true },
+    },
+    allowances: { edge: 3.2, length: 50, face: 1.2 },
+    strips: { min: 50, max: 150 },
+    clamps: [{ kind: 'bar', opening: 1200, count: 6 }],
+  };
+}

@@ -1,0 +1,24 @@
+import type { StoredRecord } from './record.ts';
+
+export interface SquareReadings {
+  readonly front?: number;
+  readonly right?: number;
+  readonly back?: number;
+  readonly left?: number;
+  readonly diagonalAC?: number;
+  readonly diagonalBD?: number;
+  /** AC longer than BD by this much, compared with a stick. */
+  readonly difference?: number;
+}
+
+/** One check of a case, frame or panel for square. */
+export interface Square extends StoredRecord {
+  readonly pieceId?: string;
+  readonly readings: SquareReadings;
+  /** Reading error of one measurement. */
+  readonly precision: number;
+  /** What is checked, for example `case before glue`. */
+  readonly use: string;
+  readonly at: number;
+  readonly note?: string;
+}
