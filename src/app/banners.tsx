@@ -1,0 +1,115 @@
+import { useEffect, useState } from 'preact/hooks';
+import { closeDatabase, type DatabaseState, database, onDatabase } from '../store/db.ts';
+import { type FailedWrite, failedWrites, onFailedWrites, retryFailedWrites } from '../store/failed-writes.ts';
+import { inFlow } from './flow.ts';
+import { notice } from './notices.ts';
+import { saveFile } from './save-file.ts';
+import { waitingUpdate } from './updates.ts';
+
+const databaseWords: Partial<Record<DatabaseState['kind'], string>> = {
+  blocked: 'Another tab holds an older version open. Close it, and this one goes on.',
+  migrating: 'Bringing your records to the new version. Leave the app open.',
+  migrationFailed: 'Your records could not be brought to the new version. They are untouched; take them out now.',
+  superseded: 'A newer version is open in another tab. This tab has stopped writing: close it or load it again.',
+  erased: 'The records on this phone were erased outside the app. Load the app again to start anew.',
+  failed: 'The phone does not let the app open its records.',
+};
+
+async function saveBackup() {
+  await (await import('./save-backup.ts')).saveBackup();
+}
+
+async function tryAgain() {
+  await closeDatabase();
+  await database().catch(() => {});
+}
+
+/** What the maker must know about the records, the writes and the version, wherever they stand. */
+export function Banners() {
+  const [state, setState] = useState<DatabaseState>({ kind: 'closed' });
+  const [failed, setFailed] = useState<readonly FailedWrite[]>(failedWrites());
+  useEffect(() => onDatabase(setState), []);
+  useEffect(() => onFailedWrites(setFailed), []);
+  const words = databaseWords[state.kind];
+  const update = waitingUpdate.value;
+  return (
+    <div class="notices" aria-live="polite">
+      {words && (
+        <div class="notice">
+          <p>{words}</p>
+          {state.kind === 'migrationFailed' && (
+            <button type="button" class="button" onClick={saveBackup}>
+              Take the data out
+            </button>
+          )}
+          {state.kind === 'superseded' || state.kind === 'erased' ? (
+            <button type="button" class="button" onClick={() => location.reload()}>
+              Load again
+            </button>
+          ) : (
+            state.kind !== 'migrating' && (
+              <button type="button" class="button" onClick={tryAgain}>
+                Try again
+              </button>
+            )
+          )}
+        </div>
+      )}
+      {failed.length > 0 && (
+        <div class="notice">
+          <p>
+            {failed.length === 1 ? 'One change is' : `${failed.length} changes are`} not stored yet:{' '}
+            {failed[0]?.reason === 'full' ? 'the phone is full.' : 'the phone did not take it.'}
+          </p>
+          <button type="button" class="button" onClick={() => void retryFailedWrites()}>
+            Try again
+          </button>
+          <button
+            type="button"
+            class="button"
+            onClick={() => saveFile('boardwright-unsaved.json', 'application/json', JSON.stringify(failed, null, 2))}
+          >
+            Take it out
+          </button>
+        </div>
+      )}
+      {update && !inFlow() && (
+        <div class="notice">
+          <p>A newer version is ready.</p>
+          <button type="button" class="button" onClick={update}>
+            Use it now
+          </button>
+        </div>
+      )}
+      <LatestNotice />
+    </div>
+  );
+}
+
+function LatestNotice() {
+  const latest = notice.value;
+  if (!latest) return null;
+  const dismiss = () => {
+    notice.value = undefined;
+  };
+  return (
+    <div class="notice">
+      <p>{latest.text}</p>
+      {latest.action && (
+        <button
+          type="button"
+          class="button"
+          onClick={() => {
+            dismiss();
+            void latest.action?.run();
+          }}
+        >
+          {latest.action.label}
+        </button>
+      )}
+      <button type="button" class="button" aria-label="Dismiss" onClick={dismiss}>
+        ✕
+      </button>
+    </div>
+  );
+}

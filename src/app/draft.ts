@@ -1,0 +1,40 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { clearDraft, readDraft, writeDraft } from '../store/drafts.ts';
+
+export interface Draft<T> {
+  /** Undefined while it is read from the phone. */
+  readonly value: T | undefined;
+  set(next: T): void;
+  /** Back to the start, with nothing kept. */
+  clear(next?: T): void;
+}
+
+/** What is half-typed, kept through a killed tab: every change goes to the phone at once. */
+export function useDraft<T>(key: string, initial: T): Draft<T> {
+  const [value, setValue] = useState<T>();
+  const touched = useRef(false);
+  useEffect(() => {
+    let over = false;
+    touched.current = false;
+    const start = (kept: T | undefined) => {
+      if (!over && !touched.current) setValue(() => kept ?? initial);
+    };
+    readDraft<T>(key).then(start, () => start(undefined));
+    return () => {
+      over = true;
+    };
+  }, [key]);
+  return {
+    value,
+    set(next) {
+      touched.current = true;
+      setValue(() => next);
+      void writeDraft(key, next);
+    },
+    clear(next = initial) {
+      touched.current = true;
+      setValue(() => next);
+      void clearDraft(key);
+    },
+  };
+}

@@ -1,0 +1,51 @@
+import { Component, type ComponentChildren } from 'preact';
+
+interface Props {
+  /** A change of this key (another screen) starts afresh. */
+  at: string;
+  children: ComponentChildren;
+}
+
+/** When a screen crashes, the maker can still take the data out and go on with the rest of the app. */
+export class CrashScreen extends Component<Props, { error: Error | undefined }> {
+  override state: { error: Error | undefined } = { error: undefined };
+
+  static override getDerivedStateFromError(error: Error) {
+    return { error };
+  }
+
+  override componentDidUpdate(previous: Props) {
+    if (previous.at !== this.props.at && this.state.error) this.setState({ error: undefined });
+  }
+
+  override render() {
+    const { error } = this.state;
+    if (!error) return this.props.children;
+    return (
+      <div class="screen">
+        <header>
+          <h1>This screen broke down</h1>
+        </header>
+        <main id="main" tabIndex={-1}>
+          <div class="answer now">
+            <p>Your records are still on this phone. Take them out now if you like, or go on with the rest.</p>
+            <p class="small soft">{error.message}</p>
+          </div>
+          <div class="buttons">
+            <button type="button" class="button big now" onClick={takeDataOut}>
+              Take the data out
+            </button>
+            <a class="button big" href="#/">
+              Bench
+            </a>
+          </div>
+        </main>
+      </div>
+    );
+  }
+}
+
+async function takeDataOut() {
+  const { saveBackup } = await import('./save-backup.ts');
+  await saveBackup();
+}

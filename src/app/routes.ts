@@ -1,0 +1,42 @@
+import { signal } from '@preact/signals';
+
+/**
+ * Where the app stands: `#/mill/abc` is screen `mill` with the record `abc`. The hash is used since a static host at any
+ * sub-path answers it without rewriting addresses.
+ */
+export interface Route {
+  readonly screen: string;
+  readonly id: string;
+}
+
+export function readRoute(hash: string): Route {
+  const [screen = '', id = ''] = hash.replace(/^#\/?/, '').split('/').map(decodePart);
+  return { screen: screen === '' ? 'bench' : screen, id };
+}
+
+/** A hash typed by hand may hold a broken escape; it then stands for itself. */
+function decodePart(part: string): string {
+  try {
+    return decodeURIComponent(part);
+  } catch {
+    return part;
+  }
+}
+
+export function routeTo(screen: string, id = ''): string {
+  return id === '' ? `#/${screen}` : `#/${screen}/${encodeURIComponent(id)}`;
+}
+
+export const route = signal<Route>(readRoute(''));
+
+export function go(screen: string, id = ''): void {
+  location.hash = routeTo(screen, id);
+}
+
+export function followRoute(): void {
+  const read = () => {
+    route.value = readRoute(location.hash);
+  };
+  addEventListener('hashchange', read);
+  read();
+}

@@ -1,0 +1,61 @@
+import type { ComponentType } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+import { Screen } from '../ui/screen.tsx';
+import { Banners } from './banners.tsx';
+import { CrashScreen } from './errors.tsx';
+import { route } from './routes.ts';
+
+/** A screen gets the record that the address names, or an empty id. */
+export type ScreenComponent = ComponentType<{ id: string }>;
+
+/** Loads a screen by name; each is fetched (from the cache, offline) when first opened. */
+export type Screens = Readonly<Record<string, () => Promise<{ default: ScreenComponent }>>>;
+
+const loaded = new Map<string, ScreenComponent>();
+
+export function Shell({ screens }: { screens: Screens }) {
+  const { screen, id } = route.value;
+  const at = `${screen}/${id}`;
+  return (
+    <>
+      <CrashScreen at={at} key="crash">
+        <Loaded name={screen in screens ? screen : 'bench'} id={id} screens={screens} key={at} />
+      </CrashScreen>
+      <Banners />
+    </>
+  );
+}
+
+function Loaded({ name, id, screens }: { name: string; id: string; screens: Screens }) {
+  const [state, setState] = useState<'loading' | 'ready' | 'failed'>(loaded.has(name) ? 'ready' : 'loading');
+  useEffect(() => {
+    scrollTo(0, 0);
+    if (loaded.has(name)) return;
+    screens[name]?.().then(
+      (module) => {
+        loaded.set(name, module.default);
+        setState('ready');
+      },
+      () => setState('failed'),
+    );
+  }, [name, screens]);
+  useEffect(() => {
+    // After a change of screen, a keyboard or a screen reader starts at the new screen's beginning.
+    if (state === 'ready' && arrivedBefore) document.getElementById('main')?.focus({ preventScroll: true });
+    arrivedBefore = true;
+  }, [state]);
+  const Found = loaded.get(name);
+  if (state === 'failed') {
+    return (
+      <Screen question="This screen is not on the phone yet">
+        <p>It could not be fetched. Once there is a signal, load the app again; then all of it works without one.</p>
+        <button type="button" class="button big" onClick={() => location.reload()}>
+          Load again
+        </button>
+      </Screen>
+    );
+  }
+  return Found ? <Found id={id} /> : null;
+}
+
+let arrivedBefore = false;

@@ -1,0 +1,22 @@
+import { signal } from '@preact/signals';
+
+/** Applies the newer version that waits; undefined while there is none. */
+export const waitingUpdate = signal<(() => void) | undefined>(undefined);
+
+/** Registers the worker that makes the app work offline, and offers a newer version once it waits. Never reloads by itself. */
+export async function followUpdates(): Promise<void> {
+  if (!('serviceWorker' in navigator) || !import.meta.env.PROD) return;
+  const { Workbox } = await import('workbox-window');
+  const worker = new Workbox('./sw.js');
+  worker.addEventListener('waiting', () => {
+    waitingUpdate.value = () => {
+      worker.addEventListener('controlling', () => location.reload());
+      worker.messageSkipWaiting();
+    };
+  });
+  try {
+    await worker.register();
+  } catch {
+    // Without a worker the app still works as long as the network does; there is nothing for the maker to do.
+  }
+}

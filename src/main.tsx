@@ -1,0 +1,15 @@
+import { render } from 'preact';
+import { followRoute } from './app/routes.ts';
+import { Shell } from './app/shell.tsx';
+import { followShop } from './app/shop.ts';
+import { followUpdates } from './app/updates.ts';
+import { screens } from './screens/index.ts';
+import './ui/tokens.css';
+import './ui/base.css';
+
+followRoute();
+// When the records can't be read, the shell says why; the screens still open with the default shop.
+await followShop().catch(() => {});
+const root = document.getElementById('app');
+if (root) render(<Shell screens={screens} />, root);
+void followUpdates();

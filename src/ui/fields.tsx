@@ -1,0 +1,108 @@
+import { useId } from 'preact/hooks';
+import type { Problem } from '../core/answer/problem.ts';
+import { Trouble } from './trouble.tsx';
+
+interface FieldProps {
+  label: string;
+  value: string;
+  onInput(text: string): void;
+  problem?: Problem | undefined;
+  hint?: string | undefined;
+}
+
+/** An entry for words. */
+export function TextField(props: FieldProps) {
+  return <Entry {...props} inputMode="text" />;
+}
+
+/** An entry for a plain number; a comma is taken for a point. */
+export function NumberField(props: FieldProps) {
+  return <Entry {...props} inputMode="decimal" />;
+}
+
+function Entry({ label, value, onInput, problem, hint, inputMode }: FieldProps & { inputMode: 'text' | 'decimal' }) {
+  const id = useId();
+  return (
+    <div class={problem ? 'field bad' : 'field'}>
+      <label for={id}>
+        {label} {hint && <span class="soft small">{hint}</span>}
+      </label>
+      <input
+        id={id}
+        value={value}
+        inputMode={inputMode}
+        autocomplete="off"
+        aria-invalid={problem !== undefined}
+        aria-describedby={`${id}-trouble`}
+        onInput={(event) => onInput(event.currentTarget.value)}
+      />
+      <Trouble of={problem} id={`${id}-trouble`} />
+    </div>
+  );
+}
+
+export interface Option<V extends string> {
+  readonly value: V;
+  readonly label: string;
+}
+
+interface ChoiceProps<V extends string> {
+  label: string;
+  value: V;
+  options: readonly Option<V>[];
+  onInput(value: V): void;
+  problem?: Problem | undefined;
+}
+
+/** One of a few, all in sight. */
+export function Choice<V extends string>({ label, value, options, onInput, problem }: ChoiceProps<V>) {
+  const name = useId();
+  return (
+    <fieldset class="field">
+      <legend>{label}</legend>
+      <div class="choices">
+        {options.map((option) => (
+          <label>
+            <input
+              type="radio"
+              name={name}
+              value={option.value}
+              checked={option.value === value}
+              onChange={() => onInput(option.value)}
+            />
+            <span>{option.label}</span>
+          </label>
+        ))}
+      </div>
+      <Trouble of={problem} />
+    </fieldset>
+  );
+}
+
+/** One of many. */
+export function Pick<V extends string>({ label, value, options, onInput, problem }: ChoiceProps<V>) {
+  const id = useId();
+  return (
+    <div class={problem ? 'field bad' : 'field'}>
+      <label for={id}>{label}</label>
+      <select id={id} value={value} onChange={(event) => onInput(event.currentTarget.value as V)}>
+        {options.map((option) => (
+          <option value={option.value} selected={option.value === value}>
+            {option.label}
+          </option>
+        ))}
+      </select>
+      <Trouble of={problem} />
+    </div>
+  );
+}
+
+/** Yes or no. */
+export function Tick({ label, checked, onInput }: { label: string; checked: boolean; onInput(on: boolean): void }) {
+  return (
+    <label class="tick">
+      <input type="checkbox" checked={checked} onChange={(event) => onInput(event.currentTarget.checked)} />
+      <span>{label}</span>
+    </label>
+  );
+}

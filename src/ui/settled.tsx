@@ -1,0 +1,71 @@
+import { useEffect, useState } from 'preact/hooks';
+import { parseNumber } from '../core/answer/parse-number.ts';
+import { isProblem, type Outcome, type Problem } from '../core/answer/problem.ts';
+import { formatLength } from '../core/length/format-length.ts';
+import { parseLength } from '../core/length/parse-length.ts';
+import { NumberField } from './fields.tsx';
+import { LengthField } from './pad/length-field.tsx';
+import { units } from './units.ts';
+
+interface Props {
+  label: string;
+  value: number;
+  hint?: string | undefined;
+  /** Why this value can't be; undefined when it can. */
+  check(value: number): Problem | undefined;
+  /** Called with each good value as it is typed: there is no Save. */
+  onAccept(value: number): void;
+}
+
+/**
+ * The text of an entry whose good values are accepted as they are typed. Other text stays where it is, with the reason;
+ * a value that comes from elsewhere replaces the text.
+ */
+function useSettled(
+  { value, check, onAccept }: Props,
+  write: (value: number) => string,
+  read: (text: string) => Outcome<number>,
+) {
+  const [text, setText] = useState(write(value));
+  const [accepted, setAccepted] = useState(value);
+  const [problem, setProblem] = useState<Problem>();
+  useEffect(() => {
+    if (value === accepted) return;
+    setText(write(value));
+    setAccepted(value);
+    setProblem(undefined);
+  }, [value, accepted, write]);
+  return {
+    value: text,
+    problem,
+    onInput(next: string) {
+      setText(next);
+      const got = read(next);
+      const trouble = isProblem(got) ? got : check(got);
+      setProblem(trouble);
+      if (trouble || isProblem(got)) return;
+      setAccepted(got);
+      onAccept(got);
+    },
+  };
+}
+
+const readLength = (text: string) => parseLength(text, units.value.unit);
+const writeLength = (mm: number) => formatLength(mm, units.value);
+const writeNumber = (value: number) => String(Math.round(value * 1e6) / 1e6);
+
+/** A length that is kept as it is typed. */
+export function SettledLength(props: Props) {
+  const { unit, nearest } = units.value;
+  // Other units write the same length otherwise: start the entry afresh.
+  return <LengthEntry key={`${unit}/${nearest}`} {...props} />;
+}
+
+function LengthEntry(props: Props) {
+  return <LengthField label={props.label} hint={props.hint} {...useSettled(props, writeLength, readLength)} />;
+}
+
+/** A number that is kept as it is typed. */
+export function SettledNumber(props: Props) {
+  return <NumberField label={props.label} hint={props.hint} {...useSettled(props, writeNumber, parseNumber)} />;
+}
