@@ -1,0 +1,186 @@
+import { badNumber, badRange } from '../answer/bad-number.ts';
+import { type Phrase, phrase } from '../answer/phrase.ts';
+import { type Outcome, type Problem, problem } from '../answer/problem.ts';
+import { percent, seconds } from '../answer/quantity.ts';
+import { likely, type Range } from '../answer/range.ts';
+import type { Worked } from '../answer/worked.ts';
+import { dryingTimeConstant, type MoistureReading } from './drying-fit.ts';
+
+/**
+ * - `too-wet`: above what should be glued
+ * - `drying`, `gaining`: outside the band, above or below
+ * - `settling`: inside the band, not yet shown to be steady
+ * - `ready`: inside the band and steady
+ */
+export type DryingState = 'too-wet' | 'drying' | 'gaining' | 'settling' | 'ready';
+
+export interface DryingVerdict {
+  readonly state: DryingState;
+  readonly reason: Phrase;
+  readonly latest: MoistureReading;
+  /** When the wood is expected at the edge of the band, in milliseconds since 1970; undefined when nothing supports a date. */
+  readonly expectedAt?: number;
+  /** What that date rests on, or why there is none. */
+  readonly forecast: Phrase;
+}
+
+export interface DryingInput {
+  /** In any order; at in milliseconds since 1970, percent moisture 0 to 100. */
+  readonly readings: readonly MoistureReading[];
+  /** The band that counts as dry, percent. */
+  readonly target: Range;
+  /** What the air around the wood holds it at, percent; without it, the middle of the band. */
+  readonly equilibrium?: number;
+  readonly now: number;
+}
+
+const day = 86_400_000;
+/** What `ready` asks for (common practice): readings within the band that moved by no more than this over this long. */
+const steadyDays = 7;
+const steadyWithin = 0.5;
+/** Interior work is not glued above this (common practice), or above the band where the band itself is higher. */
+const gluingLimit = 12;
+/** Further off than this a forecast from a few readings says nothing. */
+const forecastLimit = 730 * day;
+
+/**
+ * Whether wood is dry enough to work, from readings over time, and when it will be.
+ *
+ * @param input readings (milliseconds, percent), the target band (percent), the equilibrium of the air (percent), now (milliseconds)
+ * @returns state, reason, the latest reading, and the expected date (milliseconds) with what it rests on
+ *
+ * Valid: readings taken alike (same meter, same depth, corrected for temperature). Ready means: the last reading is in the
+ * band and the readings of at least the last 7 days stay within 0.5 %. The date follows an exponential approach to the
+ * equilibrium; real boards slow down more than that, so take it as the earliest.
+ * Errors: a `Problem` on `readings`, `target` or `equilibrium`.
+ * Example: 16 %, then 12 % ten days later, band 7 to 9 %, air at 8 %: drying, the band's edge 20 days after the last reading.
+ * Source: common practice; the approach is an assumption.
+ */
+export function dryingVerdict(input: DryingInput): Outcome<Worked<DryingVerdict>> {
+  const wrong = dryingProblem(input);
+  if (wrong) return wrong;
+  const readings = input.readings.toSorted((a, b) => a.at - b.at);
+  const latest = readings.at(-1) as MoistureReading;
+  const state = stateOf(readings, latest, input.target);
+  const { target, equilibrium = likely(target), now } = input;
+  return {
+    value: {
+      state,
+      reason: reasonFor(state, latest, target),
+      latest,
+      ...forecastOf(state, readings, target, equilibrium, now),
+    },
+    working: {
+      steps: [
+        {
+          finds: 'latest moisture',
+          by: phrase('the newest of {readings} readings, against the band {least} to {most}', {
+            readings: { value: readings.length, unit: 'count' },
+            least: percent(target.least),
+            most: percent(target.most),
+          }),
+          gives: percent(latest.percent),
+        },
+      ],
+      holds: phrase(
+        'Ready means: in the band, and within {within} over {time} or longer. A forecast is the earliest likely date.',
+        {
+          within: percent(steadyWithin),
+          time: seconds((steadyDays * day) / 1000),
+        },
+      ),
+      sources: ['common-practice', 'assumption'],
+    },
+  };
+}
+
+function dryingProblem({ readings, target, equilibrium, now }: DryingInput): Problem | undefined {
+  const limits = { least: 0, most: 30 };
+  if (readings.length === 0) return problem('readings', 'No reading yet. Take one with the meter and enter it.');
+  for (const [index, one] of readings.entries()) {
+    const wrong =
+      badNumber(`readings.${index}.percent`, 'The reading', one.percent, 'percent', { least: 0, most: 100 }) ??
+      badNumber(`readings.${index}.at`, 'The time of the reading', one.at, 'count', {}) ??
+      (one.at > now ? problem(`readings.${index}.at`, 'This reading lies in the future. Check its date.') : undefined);
+    if (wrong) return wrong;
+  }
+  return (
+    badRange('target', 'The target band', target, 'percent', limits) ??
+    (equilibrium === undefined
+      ? undefined
+      : badNumber('equilibrium', 'The equilibrium moisture', equilibrium, 'percent', limits))
+  );
+}
+
+function stateOf(readings: readonly MoistureReading[], latest: MoistureReading, target: Range): DryingState {
+  if (latest.percent > Math.max(gluingLimit, target.most)) return 'too-wet';
+  if (latest.percent > target.most) return 'drying';
+  if (latest.percent < target.least) return 'gaining';
+  return isSteady(readings, latest) ? 'ready' : 'settling';
+}
+
+/** The newest reading that is old enough opens the window; it and all after it must lie close together. */
+function isSteady(readings: readonly MoistureReading[], latest: MoistureReading): boolean {
+  const start = readings.findLastIndex((one) => latest.at - one.at >= steadyDays * day);
+  if (start < 0) return false;
+  const window = readings.slice(start).map((one) => one.percent);
+  return Math.max(...window) - Math.min(...window) <= steadyWithin;
+}
+
+function reasonFor(state: DryingState, latest: MoistureReading, target: Range): Phrase {
+  const quantities = {
+    latest: percent(latest.percent),
+    least: percent(target.least),
+    most: percent(target.most),
+    limit: percent(Math.max(gluingLimit, target.most)),
+    time: seconds((steadyDays * day) / 1000),
+    within: percent(steadyWithin),
+  };
+  const texts: Record<DryingState, string> = {
+    'too-wet':
+      'Too wet to glue: {latest}, and interior work is not glued above {limit}. It would shrink after the glue has set.',
+    drying: 'Still drying: {latest}, above the band {least} to {most}.',
+    gaining:
+      'Drier than it will live: {latest}, below the band {least} to {most}. It will swell; let it take up moisture first.',
+    settling: 'In the band at {latest}, but not yet shown to be steady: it needs readings within {within} over {time}.',
+    ready: 'Ready: {latest}, in the band {least} to {most}, and steady within {within} over {time} or longer.',
+  };
+  return phrase(texts[state], quantities);
+}
+
+function forecastOf(
+  state: DryingState,
+  readings: readonly MoistureReading[],
+  target: Range,
+  equilibrium: number,
+  now: number,
+): Pick<DryingVerdict, 'expectedAt' | 'forecast'> {
+  const latest = readings.at(-1) as MoistureReading;
+  const air = { air: percent(equilibrium), least: percent(target.least), most: percent(target.most) };
+  if (state === 'ready') return { expectedAt: latest.at, forecast: phrase('It has arrived.') };
+  if (state === 'settling') {
+    return { forecast: phrase('Take another reading a week after the first one in the band.') };
+  }
+  const edge = state === 'gaining' ? target.least : target.most;
+  if (state === 'gaining' ? equilibrium <= edge : equilibrium >= edge) {
+    return {
+      forecast: phrase(
+        'The air holds wood at {air}: here it never gets into the band {least} to {most}. Change the air.',
+        air,
+      ),
+    };
+  }
+  const timeConstant = dryingTimeConstant(readings, equilibrium);
+  if (timeConstant === undefined) {
+    return { forecast: phrase('No date yet: that takes two readings, days apart, that move towards {air}.', air) };
+  }
+  const wait = timeConstant * Math.log((latest.percent - equilibrium) / (edge - equilibrium));
+  if (wait > forecastLimit) return { forecast: phrase('Moving too slowly for a date.') };
+  return {
+    expectedAt: latest.at + wait,
+    forecast: phrase('From the pace of the readings towards {air}, the band is about {time} away at the earliest.', {
+      ...air,
+      time: seconds(Math.max(0, latest.at + wait - now) / 1000),
+    }),
+  };
+}

@@ -1,0 +1,18 @@
+import { badNumber } from '../answer/bad-number.ts';
+import { type Problem, problem } from '../answer/problem.ts';
+import { percent } from '../answer/quantity.ts';
+
+/** Fibre saturation as the handbook's shrinkage equation takes it, in percent: above it wood neither swells nor shrinks. */
+export const fibreSaturation = 30;
+
+/** Why a moisture content can't be worked with, if it can't: it must lie from 0 to 30 percent. */
+export function moistureProblem(field: string, moisture: number): Problem | undefined {
+  if (moisture > fibreSaturation && Number.isFinite(moisture)) {
+    return problem(
+      field,
+      'At {moisture} the wood is above fibre saturation, about {limit}, where it neither swells nor shrinks. Enter at most {limit}.',
+      { moisture: percent(moisture), limit: percent(fibreSaturation) },
+    );
+  }
+  return badNumber(field, 'The moisture content', moisture, 'percent', { least: 0 });
+}

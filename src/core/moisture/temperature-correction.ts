@@ -1,0 +1,74 @@
+import { phrase } from '../answer/phrase.ts';
+import { type Outcome, problem } from '../answer/problem.ts';
+import { celsius as inCelsius, percent } from '../answer/quantity.ts';
+import type { Worked } from '../answer/worked.ts';
+import { temperatureProblem } from './equilibrium-moisture.ts';
+import { moistureProblem } from './moisture-problem.ts';
+
+/** Percent of moisture per degree Celsius: half a percent for each 5.6 degrees (10 degrees Fahrenheit). */
+const percentPerDegree = 0.5 / 5.6;
+/** Departure from the calibration temperature, in degrees Celsius, up to which the rule is offered. */
+const furthest = 30;
+
+/**
+ * What a resistance meter would have read on wood of the temperature it is calibrated for. Warm wood conducts better, so
+ * that it reads too wet; cold wood reads too dry.
+ *
+ * @param reading what the meter shows in percent; the wood's temperature in degrees Celsius; the temperature the meter is
+ *   calibrated for in degrees Celsius (21.1, that is 70 degrees Fahrenheit, unless its manual says otherwise)
+ * @returns corrected moisture content in percent
+ *
+ * Valid: readings up to 30 %, wood within 30 degrees of calibration; a rule of thumb to about half a percent. A meter that
+ * corrects by itself needs none, and the table in the meter's manual comes first.
+ * Errors: a `Problem` on `percent`, `celsius` or `calibratedAt`.
+ * Example: 10 % read at 10 degrees is 11.0 %.
+ * Source: Wood handbook (FPL-GTR-190), recalled: about half a percent for each 5.6 degrees.
+ */
+export function temperatureCorrection(reading: {
+  readonly percent: number;
+  readonly celsius: number;
+  readonly calibratedAt?: number;
+}): Outcome<Worked> {
+  const { calibratedAt = 21.1 } = reading;
+  const wrong =
+    moistureProblem('percent', reading.percent) ??
+    temperatureProblem('celsius', reading.celsius) ??
+    temperatureProblem('calibratedAt', calibratedAt);
+  if (wrong) return wrong;
+  const departure = reading.celsius - calibratedAt;
+  if (Math.abs(departure) > furthest) {
+    return problem(
+      'celsius',
+      'So far from the meter’s {calibrated} the rule fails. Let the wood come to shop temperature.',
+      {
+        calibrated: inCelsius(calibratedAt),
+      },
+    );
+  }
+  const correction = -departure * percentPerDegree;
+  const value = Math.max(0, reading.percent + correction);
+  return {
+    value,
+    working: {
+      steps: [
+        {
+          finds: 'correction',
+          by: phrase('half a percent for each 5.6 °C (10 °F) by which the wood, {wood}, is colder than {calibrated}', {
+            wood: inCelsius(reading.celsius),
+            calibrated: inCelsius(calibratedAt),
+          }),
+          gives: percent(correction),
+        },
+        {
+          finds: 'corrected moisture',
+          by: phrase('reading {reading} plus the correction', { reading: percent(reading.percent) }),
+          gives: percent(value),
+        },
+      ],
+      holds: phrase(
+        'Resistance meters without their own correction, to about half a percent. The meter’s manual comes first.',
+      ),
+      sources: ['wood-handbook-memory'],
+    },
+  };
+}

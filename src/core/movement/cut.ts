@@ -1,0 +1,22 @@
+/** How a board lies in the log, seen at its end: rings along the face, at about 45 degrees, or across it. */
+export type Cut = 'flat' | 'rift' | 'quarter';
+
+export const cuts: readonly Cut[] = ['flat', 'rift', 'quarter'];
+
+/**
+ * The figure for the width of a board of that cut, from the figures along the radius and along the rings.
+ *
+ * @param cut flat, rift or quarter
+ * @param radial figure along the radius; tangential along the rings, in the same unit
+ * @returns the figure across the board's face, in that unit; undefined when one that it needs is unknown
+ *
+ * Valid: rings at 0, 45 or 90 degrees to the face; a real board lies between. For rift it is the mean of the two, which is
+ * what the strain of a piece turned by 45 degrees comes to (radial x cos2 + tangential x sin2).
+ * Example: rift from 0.00126 and 0.00248 is 0.00187.
+ * Source: Wood handbook (FPL-GTR-190), chapter 13, for flat and quarter; the mean for rift is an assumption from geometry.
+ */
+export function acrossFace(cut: Cut, radial: number | undefined, tangential: number | undefined): number | undefined {
+  if (cut === 'quarter') return radial;
+  if (cut === 'flat') return tangential;
+  return radial === undefined || tangential === undefined ? undefined : (radial + tangential) / 2;
+}

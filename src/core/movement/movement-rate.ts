@@ -1,0 +1,109 @@
+import { phrase } from '../answer/phrase.ts';
+import { type Outcome, type Problem, problem } from '../answer/problem.ts';
+import { factor, percent } from '../answer/quantity.ts';
+import type { SourceId } from '../answer/source-id.ts';
+import type { WorkingStep } from '../answer/worked.ts';
+import { coefficientRange } from './change-by-coefficient.ts';
+import { shrinkageFromCoefficient } from './change-by-shrinkage.ts';
+import { acrossFace, type Cut } from './cut.ts';
+import type { MovementFigures } from './movement-figures.ts';
+import { shrinkageFromVolumetric } from './shrinkage-from-volumetric.ts';
+
+/** The figure that a movement is worked out with. */
+export interface MovementRate {
+  /** A coefficient per percent for Eq. 13-2, a shrinkage in percent for Eq. 13-3. */
+  readonly basis: 'coefficient' | 'shrinkage';
+  readonly value: number;
+  /** Whether it is only a guess from the volume's shrinkage, to be shown as one. */
+  readonly estimated: boolean;
+  readonly step: WorkingStep;
+  readonly sources: readonly SourceId[];
+}
+
+const within = (moisture: number): boolean => moisture >= coefficientRange.least && moisture <= coefficientRange.most;
+
+/**
+ * The best figure there is for a board of that cut between two moistures, in this order: the coefficient, within its range;
+ * the shrinkage; the shrinkage that the coefficient stands for; a guess from the volume's shrinkage.
+ *
+ * @param figures what is known of the species; cut; from and to in percent
+ * @returns the figure, what it is, and the step that found it
+ *
+ * Valid: moistures from 0 to 30 %.
+ * Errors: a `Problem` on `species` that says which figure is missing; on `shrinkage` when one of the maker's own makes no sense.
+ * Example: black cherry, flat, from 8 % to 11 %: coefficient 0.00248; from 4 % to 11 %: shrinkage 7.1 %.
+ * Source: Wood handbook (FPL-GTR-190), chapter 13.
+ */
+export function movementRate(figures: MovementFigures, cut: Cut, from: number, to: number): Outcome<MovementRate> {
+  const { coefficients, shrinkage } = figures;
+  const wrong = figuresProblem(figures);
+  if (wrong) return wrong;
+  const rift: readonly SourceId[] = cut === 'rift' ? ['assumption'] : [];
+  const coefficient = coefficients && acrossFace(cut, coefficients.radial, coefficients.tangential);
+  if (coefficients && coefficient !== undefined && within(from) && within(to)) {
+    return {
+      basis: 'coefficient',
+      value: coefficient,
+      estimated: false,
+      step: step('coefficient of dimensional change', `tabulated for the species, ${across[cut]}`, factor(coefficient)),
+      sources: [coefficients.source, ...rift],
+    };
+  }
+  const byShrinkage = (value: number, by: string, sources: readonly SourceId[], estimated = false): MovementRate => ({
+    basis: 'shrinkage',
+    value,
+    estimated,
+    step: step('shrinkage, green to ovendry', `${by}, ${across[cut]}`, percent(value)),
+    sources: [...sources, ...rift],
+  });
+  const tabulated = shrinkage && acrossFace(cut, shrinkage.radial, shrinkage.tangential);
+  if (shrinkage && tabulated !== undefined)
+    return byShrinkage(tabulated, 'as given for the species', [shrinkage.source]);
+  if (coefficients && coefficient !== undefined) {
+    const turned = shrinkageFromCoefficient(coefficient);
+    return byShrinkage(turned, 'turned from the coefficient of dimensional change', [coefficients.source]);
+  }
+  if (shrinkage?.volumetric !== undefined) {
+    const guess = shrinkageFromVolumetric(shrinkage.volumetric);
+    const value = acrossFace(cut, shrinkage.radial ?? guess.radial, shrinkage.tangential ?? guess.tangential);
+    if (value !== undefined)
+      return byShrinkage(value, 'a guess from the shrinkage of the volume', [shrinkage.source, 'assumption'], true);
+  }
+  return problem(
+    'species',
+    `This species has no ${missing[cut]} figure. Add its shrinkage from a data sheet; the volumetric one alone gives a guess.`,
+  );
+}
+
+const across: Readonly<Record<Cut, string>> = {
+  flat: 'tangential (flat-sawn)',
+  quarter: 'radial (quarter-sawn)',
+  rift: 'mean of radial and tangential (rift-sawn)',
+};
+
+const missing: Readonly<Record<Cut, string>> = {
+  flat: 'tangential',
+  quarter: 'radial',
+  rift: 'radial and tangential',
+};
+
+function step(finds: string, by: string, gives: WorkingStep['gives']): WorkingStep {
+  return { finds, by: phrase(by), gives };
+}
+
+function figuresProblem({ shrinkage, coefficients }: MovementFigures): Problem | undefined {
+  const limit = (value: number | undefined, most: number): boolean =>
+    value === undefined || (Number.isFinite(value) && value > 0 && value <= most);
+  if (shrinkage) {
+    for (const direction of ['radial', 'tangential', 'volumetric'] as const) {
+      if (!limit(shrinkage[direction], 40))
+        return problem(
+          `shrinkage.${direction}`,
+          `The ${direction} shrinkage must be a percentage above 0 and at most 40.`,
+        );
+    }
+  }
+  if (coefficients && !(limit(coefficients.radial, 0.02) && limit(coefficients.tangential, 0.02)))
+    return problem('coefficients', 'A coefficient of dimensional change lies above 0 and at most 0.02 per percent.');
+  return undefined;
+}
