@@ -15,6 +15,9 @@ const args = [
   '--disable-sync',
 ];
 
+/** What is served: the built app, or another build of it that BOARDWRIGHT_DIST names. */
+const builtApp = process.env.BOARDWRIGHT_DIST ?? 'dist';
+
 /** A phone at the bench: the built app on a sub-path of a static host, in a browser with a profile of its own. */
 export interface Phone {
   readonly page: Page;
@@ -35,7 +38,7 @@ interface Options {
 
 export async function openPhone(options: Options = {}): Promise<Phone> {
   const profile = mkdtempSync(join(tmpdir(), 'boardwright-'));
-  const host = await serve('dist', '/shops/bench/');
+  const host = await serve(builtApp, '/shops/bench/');
   return start(profile, host, options);
 }
 

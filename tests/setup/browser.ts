@@ -9,6 +9,7 @@ declare module 'vitest' {
 }
 
 export default function setUp(project: TestProject): void {
-  if (!existsSync('dist/index.html')) throw new Error('Build first: npm run build');
+  if (!existsSync(`${process.env.BOARDWRIGHT_DIST ?? 'dist'}/index.html`))
+    throw new Error('Build first: npm run build');
   project.provide('browserPath', findBrowser());
 }
