@@ -1,0 +1,74 @@
+import type { CheapestCover } from './cheapest-cover.ts';
+import type { Draft, DraftBlank } from './draft.ts';
+import type { Mood } from './mood.ts';
+import { panelSupplies, type Supply } from './panel-supplies.ts';
+import type { Rack, Unit } from './rack.ts';
+
+/**
+ * Covers one panel with the cheapest strips to be had now.
+ *
+ * @param partly takes what there is when it isn't enough; otherwise the draft stays as it was
+ * @returns whether the panel is covered
+ */
+export function coverPanel(draft: Draft, unitAt: number, mood: Mood, cover: CheapestCover, partly = false): boolean {
+  const { rack } = draft;
+  const unit = rack.units[unitAt] as Unit;
+  const { shop } = rack;
+  const worth = (beyond: number) =>
+    beyond < shop.minStrip ? 0 : mood.credit * beyond * (unit.blankLength + shop.crosscutKerf);
+  const need = draft.missing[unitAt] as number;
+  let best: { supplies: Supply[]; sum: number; cost: number } | undefined;
+  for (const supplies of candidateSets(rack, unit, panelSupplies(draft, unit, mood), mood)) {
+    const { chosen, sum } = cover.choose(
+      supplies.map(({ rips, cost }) => ({ gives: rips.gives, cost })),
+      need,
+      worth,
+    );
+    const taken = chosen.map((at) => supplies[at] as Supply);
+    const cost = taken.reduce((total, supply) => total + supply.cost, -worth(sum - need));
+    const better = !best || (sum >= need ? best.sum < need || cost < best.cost : sum > best.sum);
+    if (better) best = { supplies: taken, sum, cost };
+  }
+  if (!best || best.supplies.length === 0 || (best.sum < need && !partly)) return false;
+  take(draft, unitAt, best.supplies, best.sum - need);
+  draft.missing[unitAt] = Math.max(0, need - best.sum);
+  return best.sum >= need;
+}
+
+/** All supplies at once, or, for a panel that is to stay together, those of so many neighbouring boards at a time. */
+function candidateSets(rack: Rack, unit: Unit, supplies: Supply[], mood: Mood): Supply[][] {
+  const together = rack.together[unit.partAt] as number;
+  if (together === Number.POSITIVE_INFINITY) return [supplies];
+  const boards = [...new Set(rack.runs.map((run) => run.boardAt))].filter((at) => rack.maySupply(unit.partAt, at));
+  const windows = Math.max(1, boards.length - together + 1);
+  const first = Math.floor(mood.random() * windows);
+  return Array.from({ length: windows }, (_, turn) => {
+    const from = (first + turn) % windows;
+    const window = new Set(boards.slice(from, from + together));
+    return supplies.filter((supply) => window.has(supply.boardAt));
+  });
+}
+
+/** Cuts the chosen supplies; what is beyond the need stays together in one blank, where another part can use it. */
+function take(draft: Draft, unitAt: number, supplies: readonly Supply[], beyond: number): void {
+  const { shop, units } = draft.rack;
+  const unit = units[unitAt] as Unit;
+  let trimmed: { supply: Supply; strips: number; width: number; saved: number } | undefined;
+  if (beyond > 0)
+    for (const supply of supplies) {
+      const { strips, width, gives } = supply.rips;
+      const still = gives - beyond;
+      const fewer = Math.max(1, Math.ceil(still / (width - shop.edgeAllowance) - 1e-9));
+      const narrow = Math.max(shop.minStrip, still / fewer + shop.edgeAllowance);
+      if (narrow > width) continue;
+      const saved = strips * (width + shop.ripKerf) - fewer * (narrow + shop.ripKerf);
+      if (saved >= shop.minStrip && saved > (trimmed?.saved ?? 0))
+        trimmed = { supply, strips: fewer, width: narrow, saved };
+    }
+  for (const supply of supplies) {
+    const blankAt = supply.blankAt >= 0 ? supply.blankAt : draft.open(supply.runAt, unit.blankLength);
+    if ((draft.blanks[blankAt] as DraftBlank).length < unit.blankLength) draft.lengthen(blankAt, unit.blankLength);
+    const { strips, width } = supply === trimmed?.supply ? trimmed : supply.rips;
+    draft.rip(blankAt, unitAt, width, strips);
+  }
+}

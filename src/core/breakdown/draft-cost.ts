@@ -1,0 +1,33 @@
+import type { Draft } from './draft.ts';
+import type { Rack, Unit } from './rack.ts';
+import type { Weights } from './weights.ts';
+
+/** What a unit that is short costs, in mm2: more than any wood that could be saved by leaving it out. */
+export function shortageCost(rack: Rack): number {
+  let wood = 0;
+  for (const run of rack.runs) wood += run.board.width * (run.length + rack.shop.crosscutKerf);
+  return 2 * wood;
+}
+
+/** What a draft costs in mm2, by wood consumed and what else is weighed. */
+export function draftCost(draft: Draft, weights: Weights, shortage: number): number {
+  const { rack, blanks, missing, room } = draft;
+  const { crosscutKerf } = rack.shop;
+  let cost = 0;
+  const started = new Uint8Array(rack.runs.length);
+  for (const { runAt, run, length, strips } of blanks) {
+    cost += strips.length * weights.strip;
+    if (runAt < 0) continue;
+    cost += run.board.width * (length + crosscutKerf);
+    if (!started[runAt]) cost += weights.board;
+    started[runAt] = 1;
+  }
+  if (weights.longLeftovers > 0)
+    for (const [runAt, run] of rack.runs.entries()) {
+      const left = Math.max(0, (room[runAt] as number) - crosscutKerf);
+      cost -= (weights.longLeftovers * run.width * (left * left)) / run.board.length;
+    }
+  for (const [at, lacks] of missing.entries())
+    if (lacks > 0) cost += shortage * (1 + lacks / (rack.units[at] as Unit).need);
+  return cost;
+}

@@ -1,0 +1,105 @@
+import type { Rack, Run, Unit } from './rack.ts';
+import { reachableThickness } from './strip-limits.ts';
+
+export interface DraftStrip {
+  /** Place of the unit in the rack's list; -1 for what was cut before. */
+  readonly unit: number;
+  readonly width: number;
+}
+
+/** A blank as the search moves it about: its place along the run comes last, once all is settled. Never changed in place. */
+export interface DraftBlank {
+  /** Place of the run in the rack's list; -1 for a blank that is cut already. */
+  readonly runAt: number;
+  readonly run: Run;
+  readonly length: number;
+  readonly strips: readonly DraftStrip[];
+  /** Width still to be ripped: what is left beside the strips and their kerfs. */
+  readonly free: number;
+}
+
+/** A plan in the making: blanks without positions, and what length of each run is free. */
+export class Draft {
+  readonly rack: Rack;
+  blanks: DraftBlank[];
+  /** Free length of each run, with the kerf that the last blank at the run's end doesn't need. */
+  readonly room: Float64Array;
+  /** Width that each unit lacks; 0 when it is covered. */
+  readonly missing: Float64Array;
+
+  constructor(rack: Rack, from?: Draft) {
+    this.rack = rack;
+    const { crosscutKerf } = rack.shop;
+    this.blanks = from ? from.blanks.slice() : rack.cut.map((cut) => cutBlank(rack, cut));
+    this.room = from ? from.room.slice() : Float64Array.from(rack.runs, (run) => run.length + crosscutKerf);
+    this.missing = from ? from.missing.slice() : Float64Array.from(rack.units, (unit) => unit.need);
+  }
+
+  copy(): Draft {
+    return new Draft(this.rack, this);
+  }
+
+  /** Opens a blank; the caller has seen to it that the run has room. */
+  open(runAt: number, length: number): number {
+    const run = this.rack.runs[runAt] as Run;
+    this.room[runAt] = (this.room[runAt] ?? 0) - length - this.rack.shop.crosscutKerf;
+    return this.blanks.push({ runAt, run, length, strips: [], free: run.width }) - 1;
+  }
+
+  rip(blankAt: number, unit: number, width: number, strips: number): void {
+    const blank = this.blanks[blankAt] as DraftBlank;
+    const added = Array.from({ length: strips }, () => ({ unit, width }));
+    this.blanks[blankAt] = {
+      ...blank,
+      strips: [...blank.strips, ...added],
+      free: blank.free - strips * (width + this.rack.shop.ripKerf),
+    };
+  }
+
+  lengthen(blankAt: number, length: number): void {
+    const blank = this.blanks[blankAt] as DraftBlank;
+    this.room[blank.runAt] = (this.room[blank.runAt] ?? 0) - (length - blank.length);
+    this.blanks[blankAt] = { ...blank, length };
+  }
+
+  /** Whether a blank can grow to a length: the run has room, and its strips stay thick enough over the longer bow. */
+  canLengthen(blank: DraftBlank, length: number): boolean {
+    if (blank.runAt < 0 || (this.room[blank.runAt] ?? 0) < length - blank.length) return false;
+    const { shop, units } = this.rack;
+    return blank.strips.every(
+      ({ unit, width }) =>
+        reachableThickness(shop, blank.run.board, length, width) >= (units[unit] as Unit).part.thickness,
+    );
+  }
+
+  /** Takes units out of the plan; blanks that serve nothing else close, others shrink to what they still serve. */
+  remove(gone: Uint8Array): void {
+    const { units, shop } = this.rack;
+    const kept: DraftBlank[] = [];
+    for (const blank of this.blanks) {
+      const strips = blank.strips.filter(({ unit }) => unit < 0 || !gone[unit]);
+      if (strips.length === blank.strips.length) {
+        kept.push(blank);
+        continue;
+      }
+      const freed = blank.strips.reduce(
+        (sum, { unit, width }) => sum + (unit >= 0 && gone[unit] ? width + shop.ripKerf : 0),
+        0,
+      );
+      if (blank.runAt < 0) kept.push({ ...blank, strips, free: blank.free + freed });
+      else {
+        const room = this.room[blank.runAt] ?? 0;
+        const length = strips.reduce((most, { unit }) => Math.max(most, (units[unit] as Unit).blankLength), 0);
+        this.room[blank.runAt] = room + blank.length - length + (strips.length === 0 ? shop.crosscutKerf : 0);
+        if (strips.length > 0) kept.push({ ...blank, strips, length, free: blank.free + freed });
+      }
+    }
+    this.blanks = kept;
+    for (const [at, unit] of units.entries()) if (gone[at]) this.missing[at] = unit.need;
+  }
+}
+
+function cutBlank(rack: Rack, { blank, run }: Rack['cut'][number]): DraftBlank {
+  const used = blank.strips.reduce((sum, strip) => sum + strip.width + rack.shop.ripKerf, 0);
+  return { runAt: -1, run, length: blank.length, strips: [], free: run.width - used };
+}

@@ -1,0 +1,30 @@
+import { pick, type Random } from './random.ts';
+
+/** How one attempt at rebuilding a draft weighs things; varied from attempt to attempt so that they don't all end alike. */
+export interface Mood {
+  readonly random: Random;
+  /** What leftover width is believed to be worth, as a share of the wood it is. */
+  readonly credit: number;
+  /** How far costs are blurred. */
+  readonly blur: number;
+  /** Whether open blanks may be lengthened for a longer part; the length of a run is then shared out more carefully. */
+  readonly lengthen: boolean;
+  /** mm2 that one more strip is held to cost. */
+  readonly stripCost: number;
+}
+
+const credits = [0, 0.3, 0.6, 0.8, 0.95];
+const blurs = [0, 0, 0.01, 0.03];
+
+export function moodOf(random: Random, stripCost: number): Mood {
+  return {
+    random,
+    credit: credits[pick(random, credits.length)] ?? 0,
+    blur: blurs[pick(random, blurs.length)] ?? 0,
+    lengthen: random() < 0.5,
+    stripCost,
+  };
+}
+
+export const blurred = (mood: Mood, cost: number): number =>
+  mood.blur === 0 ? cost : cost * (1 + mood.blur * mood.random());

@@ -1,0 +1,65 @@
+import type { Draft, DraftBlank } from './draft.ts';
+import { blurred, type Mood } from './mood.ts';
+import type { Unit } from './rack.ts';
+import { widestStrip } from './strip-limits.ts';
+
+interface Place {
+  readonly cost: number;
+  readonly blankAt: number;
+  readonly runAt: number;
+}
+
+/**
+ * Gives one solid part its strip, where that costs least wood.
+ *
+ * @param alike how many more of the same part wait, so that a new blank can be judged by all that it will serve
+ * @returns whether there was a place
+ */
+export function placeSolid(draft: Draft, unitAt: number, alike: number, mood: Mood): boolean {
+  const unit = draft.rack.units[unitAt] as Unit;
+  const place = besideOthers(draft, unit, mood) ?? onNewBlank(draft, unit, alike, mood);
+  if (!place) return false;
+  const blankAt = place.blankAt >= 0 ? place.blankAt : draft.open(place.runAt, unit.blankLength);
+  if ((draft.blanks[blankAt] as DraftBlank).length < unit.blankLength) draft.lengthen(blankAt, unit.blankLength);
+  draft.rip(blankAt, unitAt, unit.need, 1);
+  draft.missing[unitAt] = 0;
+  return true;
+}
+
+function besideOthers(draft: Draft, unit: Unit, mood: Mood): Place | undefined {
+  const { shop, maySupply } = draft.rack;
+  let best: Place | undefined;
+  for (const [blankAt, blank] of draft.blanks.entries()) {
+    const { run, free, length, runAt } = blank;
+    if (free < unit.need || !maySupply(unit.partAt, run.boardAt)) continue;
+    const longer = unit.blankLength > length;
+    if (longer && !draft.canLengthen(blank, unit.blankLength)) continue;
+    const needed = longer ? unit.blankLength : length;
+    if (widestStrip(shop, run.board, unit.part, needed) < unit.need) continue;
+    const wood = longer ? run.board.width * (needed - length) : 0;
+    // Rather where little is left over, and where the length is not wasted.
+    const left = free - unit.need - shop.ripKerf;
+    const wasted = (left < shop.minStrip ? left : 0) * needed + unit.need * (needed - unit.blankLength);
+    const cost = blurred(mood, wood + wasted * 0.5);
+    if (cost < (best?.cost ?? unit.need * unit.blankLength)) best = { cost, blankAt, runAt };
+  }
+  return best;
+}
+
+function onNewBlank(draft: Draft, unit: Unit, alike: number, mood: Mood): Place | undefined {
+  const { shop, runs, maySupply } = draft.rack;
+  const piece = unit.blankLength + shop.crosscutKerf;
+  const strip = unit.need + shop.ripKerf;
+  let best: Place | undefined;
+  for (const [runAt, run] of runs.entries()) {
+    if ((draft.room[runAt] as number) < piece || run.width < unit.need || !maySupply(unit.partAt, run.boardAt))
+      continue;
+    if (widestStrip(shop, run.board, unit.part, unit.blankLength) < unit.need) continue;
+    const serves = Math.min(alike + 1, Math.floor((run.width + shop.ripKerf) / strip));
+    const left = run.width - serves * strip;
+    const worth = left >= shop.minStrip ? mood.credit * left * piece : 0;
+    const cost = blurred(mood, (run.board.width * piece - worth) / serves);
+    if (cost < (best?.cost ?? Number.POSITIVE_INFINITY)) best = { cost, blankAt: -1, runAt };
+  }
+  return best;
+}

@@ -1,0 +1,73 @@
+import { isProblem, type Outcome } from '../answer/problem.ts';
+import { checkProblem } from './check-problem.ts';
+import { draftOf } from './draft-of-plan.ts';
+import type { BreakdownPlan, BreakdownProblem } from './problem-types.ts';
+import { rackOf } from './rack.ts';
+import { search } from './search.ts';
+import { settle } from './settle.ts';
+import { weightsOf } from './weights.ts';
+
+export interface PlanProgress {
+  /** The best plan so far; the same object until a better one is found. */
+  readonly plan: BreakdownPlan;
+  /** Share of the work that is done, 0 to 1. */
+  readonly done: number;
+}
+
+export interface PlanOptions {
+  /** How hard to look: 1 is a moment on a phone, 10 ten times that. */
+  readonly effort?: number;
+  /** A plan to do better than; what comes out is never worse by wood and shortage. */
+  readonly startFrom?: BreakdownPlan;
+}
+
+/**
+ * Plans which blanks are crosscut from which board and how each is ripped: better and better plans, one at a time.
+ *
+ * The effort is counted in choices weighed, not in time: the same question gets the same answer on every machine.
+ * Stop by no longer asking for the next; the plan of the last progress is whole and valid.
+ *
+ * @param asked a problem that `checkProblem` let pass, mm
+ * @param options effort, and a plan to start from
+ * @returns progress many times a second, and at the end the best plan
+ *
+ * Valid for any such problem. A heuristic: measured against an exact model by `npm run bench`. Units that it finds no
+ * way to make are named in the plan's `short`.
+ *
+ * Example: one board 200 by 1000 and one solid part 100 by 400, allowances zero: one blank 400 long at 0 with one strip of 100.
+ *
+ * Source: large-neighbourhood search (Shaw 1998, from memory) over a knapsack cover per panel.
+ */
+export function* planBreakdown(
+  asked: BreakdownProblem,
+  options: PlanOptions = {},
+): Generator<PlanProgress, BreakdownPlan> {
+  const rack = rackOf(asked);
+  const start = options.startFrom && draftOf(asked, rack, options.startFrom);
+  const attempts = search(rack, weightsOf(asked), workFor(asked) * (options.effort ?? 1), start);
+  let draft: unknown;
+  let plan: BreakdownPlan = { blanks: [], short: [] };
+  let attempt = attempts.next();
+  while (!attempt.done) {
+    if (attempt.value.draft !== draft) {
+      draft = attempt.value.draft;
+      plan = settle(asked, attempt.value.draft);
+    }
+    yield { plan, done: attempt.value.done };
+    attempt = attempts.next();
+  }
+  return settle(asked, attempt.value);
+}
+
+/** The best plan for a problem, or what is wrong with the problem. Inputs, result and example: see `planBreakdown`. */
+export function bestPlan(asked: BreakdownProblem, options: PlanOptions = {}): Outcome<BreakdownPlan> {
+  const checked = checkProblem(asked);
+  if (isProblem(checked)) return checked;
+  const plans = planBreakdown(checked, options);
+  let step = plans.next();
+  while (!step.done) step = plans.next();
+  return step.value;
+}
+
+/** Choices to weigh: a tenth of a second's worth for a score of boards, half a second's for three score. */
+const workFor = (asked: BreakdownProblem): number => 1_000_000 + 120_000 * Math.min(asked.boards.length, 100);
