@@ -5,7 +5,7 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
   // Relative addresses, so that the built app works under any sub-path of a static host.
   base: './',
-  build: { target: 'es2022', modulePreload: { polyfill: false }, assetsInlineLimit: 0 },
+  build: { target: 'es2022', manifest: true, modulePreload: { polyfill: false }, assetsInlineLimit: 0 },
   plugins: [
     preact({ devToolsEnabled: false }),
     VitePWA({

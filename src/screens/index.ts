@@ -4,12 +4,4 @@ import type { Screens } from '../app/shell.tsx';
 export const screens: Screens = {
   bench: () => import('./bench/bench.tsx'),
   shop: () => import('./shop/shop.tsx'),
-  stock: () => import('./stock/stock.tsx'),
-  piece: () => import('./piece/piece.tsx'),
-  breakdown: () => import('./breakdown/breakdown.tsx'),
-  mill: () => import('./mill/mill.tsx'),
-  square: () => import('./square/square.tsx'),
-  glue: () => import('./glue/glue.tsx'),
-  finish: () => import('./finish/finish.tsx'),
-  data: () => import('./data/data.tsx'),
 };
