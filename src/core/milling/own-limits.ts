@@ -1,0 +1,51 @@
+import { type Outcome, problem } from '../answer/problem.ts';
+import { mm } from '../answer/quantity.ts';
+import type { LimitedMachine, LimitOverrides, MachineLimit, MachineLimits } from './machine-limits.ts';
+
+const machines: readonly LimitedMachine[] = ['jointer', 'planer', 'tableSaw', 'guidedSaw', 'router'];
+const dimensions: readonly (keyof MachineLimit)[] = ['leastLength', 'leastWidth', 'leastThickness', 'depthPerPass'];
+
+/** No limit of a hand-fed machine lies beyond this; a larger figure is a slip of the finger. */
+const mostSensible: Readonly<Record<keyof MachineLimit, number>> = {
+  leastLength: 2000,
+  leastWidth: 500,
+  leastThickness: 100,
+  depthPerPass: 200,
+};
+
+/**
+ * The limits of the maker's own machines: the figures of their manuals where typed in, else the defaults.
+ *
+ * - `defaults`: limits in mm, each with its source
+ * - `own`: figures from the manuals in mm, for any machine and dimension
+ *
+ * Result: limits in mm; those from a manual carry the source `label`.
+ * Valid for hand-fed machines of a small shop.
+ * Errors: a figure that is not above zero, or beyond what any such machine has.
+ *
+ * Example: `ownLimits(machineLimits, { jointer: { leastLength: 250 } })` lets pieces of 250 mm onto the jointer.
+ *
+ * Source: the machine's manual comes first (common practice).
+ */
+export function ownLimits(defaults: MachineLimits, own: LimitOverrides): Outcome<MachineLimits> {
+  const merged: Record<string, MachineLimit> = {};
+  for (const machine of machines) {
+    const limit: Record<keyof MachineLimit, MachineLimit[keyof MachineLimit]> = { ...defaults[machine] };
+    for (const dimension of dimensions) {
+      const figure = own[machine]?.[dimension];
+      if (figure === undefined) continue;
+      if (!(figure > 0 && figure <= mostSensible[dimension])) {
+        return problem(
+          `${machine}.${dimension}`,
+          'A limit is above zero and at most {most}: look it up in the manual.',
+          {
+            most: mm(mostSensible[dimension]),
+          },
+        );
+      }
+      limit[dimension] = { mm: figure, source: 'label' };
+    }
+    merged[machine] = limit;
+  }
+  return { ...defaults, ...merged };
+}
