@@ -33,8 +33,9 @@ export function badNumber(
   return undefined;
 }
 
-/** Why a range can't be used: one of its ends is no good, or they are the wrong way round. */
+/** Why a range can't be used: one of its ends is no good, or they are the wrong way round. A range of one value is at `field` itself. */
 export function badRange(field: string, name: string, value: Range, unit: Unit, limits: Limits): Problem | undefined {
+  if (value.least === value.most) return badNumber(field, name, value.least, unit, limits);
   return (
     badNumber(`${field}.least`, `${name} (least)`, value.least, unit, limits) ??
     badNumber(`${field}.most`, `${name} (most)`, value.most, unit, limits) ??

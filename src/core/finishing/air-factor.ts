@@ -1,0 +1,25 @@
+import { badNumber } from '../answer/bad-number.ts';
+import type { Outcome } from '../answer/problem.ts';
+
+/**
+ * By what a finish's waits are multiplied in today's air: twice as long for each 10 degrees Celsius below 20, and longer
+ * above 50 percent humidity, up to twice at 85. Never shorter than the can says.
+ *
+ * @param celsius degrees Celsius
+ * @param humidity relative humidity, percent
+ * @returns a factor of at least 1
+ *
+ * Valid: 10 to 35 degrees, up to 85 percent. Shellac and lacquer cloud in damp air long before that.
+ * Errors: air outside that range: wait for a better day.
+ * Example: 15 degrees and 50 percent: 2 ^ 0.5 = 1.41.
+ * Source: an assumption of this app, stated where it is shown.
+ */
+export function airFactor(celsius: number, humidity: number): Outcome<number> {
+  const bad =
+    badNumber('celsius', 'The temperature', celsius, 'celsius', { least: 10, most: 35 }) ??
+    badNumber('humidity', 'The humidity', humidity, 'percent', { least: 0, most: 85 });
+  if (bad) return bad;
+  const cold = celsius < 20 ? 2 ** ((20 - celsius) / 10) : 1;
+  const damp = humidity > 50 ? 1 + (humidity - 50) / 35 : 1;
+  return cold * damp;
+}

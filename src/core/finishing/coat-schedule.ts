@@ -1,0 +1,216 @@
+import { badNumber } from '../answer/bad-number.ts';
+import { type Phrase, phrase } from '../answer/phrase.ts';
+import { isProblem, type Outcome } from '../answer/problem.ts';
+import { count, seconds } from '../answer/quantity.ts';
+import { scaled } from '../answer/range.ts';
+import type { Finish } from './finish.ts';
+import { mostCoats } from './finish-amount.ts';
+import type { FinishStep } from './finish-step.ts';
+import { sandingGrits } from './sanding-grits.ts';
+
+export interface CoatScheduleInput {
+  /** The kind, with the can's own figures already put in. */
+  readonly finish: Finish;
+  readonly coats: number;
+  /** Grit to begin with: 80 after the machines, 120 after a hand plane. */
+  readonly firstGrit: number;
+  readonly gritsOwned: readonly number[];
+  /** What is coated one after another so that no wet edge dries: `Case`, `Door`. */
+  readonly sections?: readonly string[];
+  /** Parts finished before assembly: inside corners that no brush reaches later. */
+  readonly beforeAssembly?: boolean;
+  /** By what today's air makes each wait longer, 1 to 8; see `airFactor`. */
+  readonly airFactor?: number;
+}
+
+const vapour = phrase(
+  'Open the windows. No flame, sparks or pilot light. A mask for organic vapour where air is still.',
+);
+
+/** What to mind with a finish: its vapour first, then what its own row says. */
+export const finishCautions = (finish: Finish): readonly Phrase[] =>
+  finish.solvent ? [vapour, ...finish.cautions] : finish.cautions;
+
+const dust = phrase('Dust mask and extraction: wood dust harms the lungs, and of some woods it does worse.');
+
+/** How to be rid of rags before they can heat up. */
+export const ragsTodo = phrase(
+  'Spread every rag flat and single outdoors until it is stiff, or drown it in water in a lidded metal can. Never in a heap or in the bin.',
+);
+
+const ragsWhy = phrase('A heap of rags with drying oil heats up by itself and burns, hours after you have left.');
+
+/** A step's place in the schedule names it, so that a tick stays with it. */
+const step = (
+  id: string,
+  stage: FinishStep['stage'],
+  title: Phrase,
+  todo: Phrase,
+  more: Partial<FinishStep> = {},
+): FinishStep => ({
+  id,
+  stage,
+  title,
+  todo,
+  cautions: [],
+  waits: [],
+  source: 'common-practice',
+  ...more,
+});
+
+function sanding(order: readonly number[], waterBorne: boolean): FinishStep[] {
+  const last = order.at(-1) ?? 0;
+  const passes = order.map((grit, index) =>
+    step(
+      `sand-${grit}`,
+      'sand',
+      phrase('Sand with {grit}', { grit: count(grit) }),
+      index === 0
+        ? phrase(
+            'With the grain until all machine marks are gone. They hide at ends, near knots and along glued seams: look along the wood against the light.',
+          )
+        : phrase('With the grain until the scratches of the grit before are gone. Then take the dust off.'),
+      { cautions: [dust] },
+    ),
+  );
+  if (!waterBorne) return passes;
+  return [
+    ...passes,
+    step('raise-grain', 'sand', phrase('Raise the grain'), phrase('Wipe with a damp rag and let it dry.'), {
+      why: phrase('Water in the finish lifts the fibres. Lifted and cut now, they stay down under the first coat.'),
+      waits: [{ name: 'Let the raised grain dry', leastSeconds: 2 * 3600 }],
+    }),
+    step(
+      'cut-grain',
+      'sand',
+      phrase('Take the fuzz off'),
+      phrase('Lightly with {grit}, only the fuzz: no deeper.', { grit: count(last) }),
+      { cautions: [dust] },
+    ),
+  ];
+}
+
+function coat(number: number, coats: number, finish: Finish, sections: readonly string[]): FinishStep[] {
+  const lastCoat = number === coats;
+  const { waitSeconds, wipeOffSeconds, betweenGrit } = finish;
+  const wait = {
+    name: lastCoat ? 'Until it can be handled' : `Before coat ${number + 1}`,
+    leastSeconds: waitSeconds.least,
+    ...(!lastCoat && { mostSeconds: waitSeconds.most }),
+  };
+  const steps = (sections.length === 0 ? [''] : sections).map((section, index, all) =>
+    step(
+      `coat-${number}${section === '' ? '' : `-${index + 1}`}`,
+      'coat',
+      phrase(section === '' ? 'Coat {number}' : `Coat {number}: ${section}`, { number: count(number) }),
+      wipeOffSeconds
+        ? phrase('Spread it thin, keep the edge wet. After {least}, and before {most}, wipe off all that stands.', {
+            least: seconds(wipeOffSeconds.least),
+            most: seconds(wipeOffSeconds.most),
+          })
+        : phrase('Spread it thin and even, keep the edge wet, lay it off with the grain. Leave it alone then.'),
+      {
+        cautions: finishCautions(finish),
+        waits: [
+          ...(wipeOffSeconds
+            ? [{ name: 'Wipe off', leastSeconds: wipeOffSeconds.least, mostSeconds: wipeOffSeconds.most }]
+            : []),
+          ...(index === all.length - 1 ? [wait] : []),
+        ],
+      },
+    ),
+  );
+  if (finish.dryingOil)
+    steps.push(
+      step(`rags-${number}`, 'rags', phrase('Rags after coat {number}', { number: count(number) }), ragsTodo, {
+        why: ragsWhy,
+        cautions: [phrase('Local rules and the safety sheet come first.')],
+        source: 'osha-3157',
+      }),
+    );
+  if (!lastCoat && betweenGrit !== undefined)
+    steps.push(
+      step(
+        `between-${number}`,
+        'sand',
+        phrase('Rub coat {number} dull', { number: count(number) }),
+        phrase('Lightly with {grit}, not through at the edges. Take the dust off. If it gums up, wait longer.', {
+          grit: count(betweenGrit),
+        }),
+        { cautions: [dust] },
+      ),
+    );
+  return steps;
+}
+
+/**
+ * All steps from the sanded wood to the cured finish.
+ *
+ * @param input kind of finish, number of coats, grits as P numbers, sections in order, whether parts are finished before assembly
+ * @returns steps as plain data, with waits in seconds; the rags are a step of their own after every coat with a drying oil
+ *
+ * Valid: one finish on one piece; the can's waits at 20 degrees Celsius, made longer by `airFactor`. Time to wipe off is kept.
+ * Errors: coats outside 1 to 20; grits as `sandingGrits`.
+ * Example: oil varnish in 2 coats from 120: sand 120, 180, 220, sample, coat 1, rags, rub dull, coat 2, rags, cure.
+ * Source: common practice; rags also OSHA 3157.
+ */
+export function coatSchedule(input: CoatScheduleInput): Outcome<readonly FinishStep[]> {
+  const { coats, firstGrit, gritsOwned, sections = [], beforeAssembly = false, airFactor = 1 } = input;
+  const bad =
+    badNumber('coats', 'The number of coats', coats, 'count', { least: 1, most: mostCoats, whole: true }) ??
+    badNumber('airFactor', 'The factor for the air', airFactor, 'factor', { least: 1, most: 8 });
+  if (bad) return bad;
+  const finish: Finish = {
+    ...input.finish,
+    waitSeconds: scaled(input.finish.waitSeconds, airFactor),
+    useAfterSeconds: scaled(input.finish.useAfterSeconds, airFactor),
+    cureSeconds: scaled(input.finish.cureSeconds, airFactor),
+  };
+  const order = sandingGrits(firstGrit, finish.bareGrit, gritsOwned);
+  if (isProblem(order)) return order;
+  return [
+    ...(beforeAssembly
+      ? [
+          step(
+            'mask',
+            'prepare',
+            phrase('Mask for glue'),
+            phrase(
+              'Finish inside corners before assembly. Tape every surface that will be glued, and mark its edge with a knife line.',
+            ),
+            { why: phrase('Glue does not hold on finish, and no brush gets into a corner later.') },
+          ),
+        ]
+      : []),
+    ...sanding(order, finish.waterBorne),
+    step(
+      'sample',
+      'sample',
+      phrase('Sample board'),
+      phrase(
+        'All coats on an offcut of the same wood, sanded the same way. Look at it dry, in the light where the piece will stand.',
+      ),
+    ),
+    ...Array.from({ length: coats }, (_, index) => coat(index + 1, coats, finish, sections)).flat(),
+    step(
+      'rub-out',
+      'rub',
+      phrase('Rub out, if you like'),
+      phrase('When it is hard, not before: fine pad and wax or soap water, with the grain, lightly at the edges.'),
+      { waits: [{ name: 'Ready for gentle use', leastSeconds: finish.useAfterSeconds.most }] },
+    ),
+    step(
+      'cure',
+      'cure',
+      phrase('Leave it to cure'),
+      phrase('Gentle use after {use}. Nothing hot, wet or heavy before {cure}.', {
+        use: seconds(finish.useAfterSeconds.most),
+        cure: seconds(finish.cureSeconds.most),
+      }),
+      {
+        cautions: [phrase('Children and food only after full cure.')],
+        waits: [{ name: 'Full cure', leastSeconds: finish.cureSeconds.most }],
+      },
+    ),
+  ];
+}

@@ -1,0 +1,42 @@
+import { badNumber } from '../answer/bad-number.ts';
+import { phrase } from '../answer/phrase.ts';
+import type { Outcome } from '../answer/problem.ts';
+import { percent, quantity } from '../answer/quantity.ts';
+import type { Worked } from '../answer/worked.ts';
+
+/**
+ * The spreading rate that leaves a film of a given thickness.
+ *
+ * @param solidsPercent share of the volume that stays when dry, percent
+ * @param dryMicrometres thickness of the dry film of one coat, micrometres
+ * @returns m2 per litre
+ *
+ * Valid: a film on a sealed, flat surface; nothing soaks in and nothing is lost.
+ * Errors: solids outside 1 to 100 percent, a film outside 1 to 2000 micrometres.
+ * Example: 50 percent solids at 25 micrometres: 50 x 10 / 25 = 20 m2 per litre.
+ * Source: geometry: one litre spread 1 mm thick covers 1 m2.
+ */
+export function filmCoverage(solidsPercent: number, dryMicrometres: number): Outcome<Worked> {
+  const bad =
+    badNumber('solidsPercent', 'The volume solids', solidsPercent, 'percent', { least: 1, most: 100 }) ??
+    badNumber('dryMicrometres', 'The film', dryMicrometres, 'micrometres', { least: 1, most: 2000 });
+  if (bad) return bad;
+  const value = (solidsPercent * 10) / dryMicrometres;
+  return {
+    value,
+    working: {
+      steps: [
+        {
+          finds: 'spreading rate',
+          by: phrase('A litre holds {solids} solids; spread {film} thick it covers that much.', {
+            solids: percent(solidsPercent),
+            film: quantity(dryMicrometres, 'micrometres'),
+          }),
+          gives: quantity(value, 'm2PerLitre'),
+        },
+      ],
+      holds: phrase('Sealed, flat wood. Nothing soaks in and nothing is lost.'),
+      sources: ['geometry'],
+    },
+  };
+}

@@ -1,0 +1,99 @@
+import { badNumber, badRange } from '../answer/bad-number.ts';
+import { phrase } from '../answer/phrase.ts';
+import type { Outcome } from '../answer/problem.ts';
+import { factor, litres, m2, percent, quantity } from '../answer/quantity.ts';
+import { likely, type Range } from '../answer/range.ts';
+import type { SourceId } from '../answer/source-id.ts';
+import type { Worked, WorkingStep } from '../answer/worked.ts';
+
+/** Added for what stays in brush, rag and tray, or drifts past, as a share of what ends up on the wood. */
+export const finishLoss = { rag: 0.1, brush: 0.1, roller: 0.15, pad: 0.1, spray: 0.6 } as const;
+
+export type FinishMethod = keyof typeof finishLoss;
+
+/** More coats than this is a slip of the finger. */
+export const mostCoats = 20;
+
+export interface LikelyRange extends Range {
+  readonly likely: number;
+}
+
+export interface FinishAmount {
+  /** Litres for each coat, in order. */
+  readonly coats: readonly LikelyRange[];
+  /** Litres in all. */
+  readonly total: LikelyRange;
+}
+
+export interface FinishUse {
+  readonly areaM2: number;
+  /** m2 per litre on sealed wood */
+  readonly coverage: Range;
+  readonly coats: number;
+  /** Share added for loss, 0 to 1. */
+  readonly loss?: number;
+  /** How many times as much the first coat takes; 1 on sealed wood. */
+  readonly firstCoat?: number;
+  /** Where the spreading rate came from. */
+  readonly source: SourceId;
+}
+
+/**
+ * The finish that an area takes, per coat and in all.
+ *
+ * @param use area in m2, spreading rate in m2 per litre, coats, loss as a share, thirst of the first coat as a factor
+ * @returns litres for each coat and in all: least at the far end of the rate, most at the near end, likely in the middle
+ *
+ * Valid: one finish on one wood; ask once for each and add.
+ * Errors: an empty area, a rate of 0, coats outside 1 to 20, a loss above 1, a factor outside 1 to 5.
+ * Example: 3.2 m2, 12 m2 per litre, 2 coats, 10 percent loss: 3.2 / 12 x 2 x 1.1 = 0.587 litres.
+ * Source: the rate's own; loss by method and thirst are common practice.
+ */
+export function finishAmount(use: FinishUse): Outcome<Worked<FinishAmount>> {
+  const { areaM2, coverage, coats, loss = 0, firstCoat = 1, source } = use;
+  const bad =
+    badNumber('areaM2', 'The area', areaM2, 'm2', { above: 0, most: 1000 }) ??
+    badRange('coverage', 'The spreading rate', coverage, 'm2PerLitre', { above: 0, most: 200 }) ??
+    badNumber('coats', 'The number of coats', coats, 'count', { least: 1, most: mostCoats, whole: true }) ??
+    badNumber('loss', 'The loss', loss, 'factor', { least: 0, most: 1 }) ??
+    badNumber('firstCoat', 'The thirst of the first coat', firstCoat, 'factor', { least: 1, most: 5 });
+  if (bad) return bad;
+
+  const coat = (thirst: number): LikelyRange => {
+    const at = (rate: number) => (areaM2 / rate) * thirst * (1 + loss);
+    return { least: at(coverage.most), likely: at(likely(coverage)), most: at(coverage.least) };
+  };
+  const each = Array.from({ length: coats }, (_, index) => coat(index === 0 ? firstCoat : 1));
+  const sum = (end: keyof LikelyRange) => each.reduce((so, one) => so + one[end], 0);
+  const total = { least: sum('least'), likely: sum('likely'), most: sum('most') };
+  const steps = each.map<WorkingStep>((one, index) => ({
+    finds: `coat ${index + 1}`,
+    by: phrase(
+      index === 0 && firstCoat !== 1
+        ? '{area} at {rate}, times {thirst} on bare wood, and {loss} for loss.'
+        : '{area} at {rate}, and {loss} for loss.',
+      {
+        area: m2(areaM2),
+        rate: quantity(likely(coverage), 'm2PerLitre'),
+        thirst: factor(firstCoat),
+        loss: percent(loss * 100),
+      },
+    ),
+    gives: litres(one.likely),
+  }));
+  return {
+    value: { coats: each, total },
+    working: {
+      steps: [
+        ...steps,
+        {
+          finds: 'in all',
+          by: phrase('All coats; {least} to {most}.', { least: litres(total.least), most: litres(total.most) }),
+          gives: litres(total.likely),
+        },
+      ],
+      holds: phrase('Try it on a sample board of the same wood first.'),
+      sources: [...new Set<SourceId>([source, 'common-practice'])],
+    },
+  };
+}

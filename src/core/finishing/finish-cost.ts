@@ -1,0 +1,30 @@
+import { badNumber } from '../answer/bad-number.ts';
+import { phrase } from '../answer/phrase.ts';
+import type { Outcome } from '../answer/problem.ts';
+import { m2, money } from '../answer/quantity.ts';
+import type { Worked } from '../answer/worked.ts';
+
+/**
+ * What a finish costs on each square metre.
+ *
+ * @param cost of all containers bought, in the maker's money
+ * @param areaM2 m2 that get finish
+ * @returns money per m2
+ *
+ * Valid: all that was bought counts, also what is left over.
+ * Errors: no area, a negative cost.
+ * Example: 48 for 3.2 m2 is 15 a square metre.
+ * Source: arithmetic.
+ */
+export function costPerM2(cost: number, areaM2: number): Outcome<Worked> {
+  const bad =
+    badNumber('cost', 'The cost', cost, 'money', { least: 0, most: 1e8 }) ??
+    badNumber('areaM2', 'The area', areaM2, 'm2', { above: 0, most: 1000 });
+  if (bad) return bad;
+  const value = cost / areaM2;
+  const by = phrase('{cost} over {area}.', { cost: money(cost), area: m2(areaM2) });
+  return {
+    value,
+    working: { steps: [{ finds: 'cost per square metre', by, gives: money(value) }], sources: ['label'] },
+  };
+}

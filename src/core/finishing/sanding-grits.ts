@@ -1,0 +1,48 @@
+import { badNumber } from '../answer/bad-number.ts';
+import { type Outcome, problem } from '../answer/problem.ts';
+import { count } from '../answer/quantity.ts';
+
+/** One grit may follow another up to this many times as fine: beyond it the old scratches stay. Common practice. */
+export const mostJump = 1.6;
+
+/**
+ * The fewest grits from coarse to fine with no jump too large.
+ *
+ * @param from P number to begin with
+ * @param to P number to end with
+ * @param owned P numbers on the shelf, in any order; both ends are taken as there
+ * @returns P numbers in order, both ends included
+ *
+ * Valid: P 24 to P 3000; a jump of at most 1.6 times.
+ * Errors: the ends the wrong way round or not P numbers; a gap on the shelf, with the grits on either side.
+ * Example: 80 to 220 from 100, 120, 150, 180: 80, 120, 180, 220.
+ * Source: common practice; always taking the furthest allowed grit gives the fewest.
+ */
+export function sandingGrits(from: number, to: number, owned: readonly number[]): Outcome<readonly number[]> {
+  const limits = { least: 24, most: 3000, whole: true };
+  const bad =
+    badNumber('from', 'The first grit', from, 'count', limits) ?? badNumber('to', 'The last grit', to, 'count', limits);
+  if (bad) return bad;
+  if (from > to)
+    return problem('from', 'Grits go from coarse to fine: {from} is finer than {to}.', {
+      from: count(from),
+      to: count(to),
+    });
+  const shelf = [...owned.filter((grit) => grit < to), to];
+  const order = [from];
+  let last = from;
+  while (last < to) {
+    const next = Math.max(...shelf.filter((grit) => grit > last && grit <= last * mostJump), last);
+    if (next === last)
+      return problem(
+        'owned',
+        'After {last} no grit on your shelf is near enough: the jump is too large. Get one in between.',
+        {
+          last: count(last),
+        },
+      );
+    order.push(next);
+    last = next;
+  }
+  return order;
+}

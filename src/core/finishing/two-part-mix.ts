@@ -1,0 +1,173 @@
+import { badNumber } from '../answer/bad-number.ts';
+import { phrase } from '../answer/phrase.ts';
+import { type Outcome, type Problem, problem } from '../answer/problem.ts';
+import { factor, grams, litres, quantity, seconds } from '../answer/quantity.ts';
+import type { Worked, WorkingStep } from '../answer/worked.ts';
+
+/** How two parts go together: `a` of A to `b` of B. */
+export interface MixRatio {
+  readonly a: number;
+  readonly b: number;
+  readonly by: 'volume' | 'mass';
+  /** kg per litre; needed to turn mass into volume. */
+  readonly densityA?: number;
+  readonly densityB?: number;
+}
+
+export interface Mix {
+  readonly litresA: number;
+  readonly litresB: number;
+  readonly litres: number;
+  /** Grams, where the densities are known. */
+  readonly gramsA?: number;
+  readonly gramsB?: number;
+}
+
+function badRatio({ a, b, by, densityA, densityB }: MixRatio): Problem | undefined {
+  const limits = { above: 0, most: 1000 };
+  const bad =
+    badNumber('ratio.a', "The ratio's part A", a, 'factor', limits) ??
+    badNumber('ratio.b', "The ratio's part B", b, 'factor', limits);
+  if (bad) return bad;
+  for (const [field, name, density] of [
+    ['ratio.densityA', 'The density of A', densityA],
+    ['ratio.densityB', 'The density of B', densityB],
+  ] as const) {
+    const dense = { least: 0.5, most: 3 };
+    if (density === undefined) {
+      if (by === 'mass')
+        return problem(field, `${name} is missing. A ratio by mass needs it; the label or sheet has it.`);
+    } else {
+      const wrong = badNumber(field, name, density, 'factor', dense);
+      if (wrong) return wrong;
+    }
+  }
+  return undefined;
+}
+
+/** Litres of B to one litre of A. */
+function volumeRatio({ a, b, by, densityA = 1, densityB = 1 }: MixRatio): number {
+  return by === 'volume' ? b / a : (b * densityA) / (a * densityB);
+}
+
+function mixed(litresA: number, ratio: MixRatio): Mix {
+  const litresB = litresA * volumeRatio(ratio);
+  return {
+    litresA,
+    litresB,
+    litres: litresA + litresB,
+    ...(ratio.densityA !== undefined && { gramsA: litresA * ratio.densityA * 1000 }),
+    ...(ratio.densityB !== undefined && { gramsB: litresB * ratio.densityB * 1000 }),
+  };
+}
+
+function worked(mix: Mix, ratio: MixRatio): Worked<Mix> {
+  const step = (part: 'A' | 'B', volume: number, mass: number | undefined): WorkingStep => ({
+    finds: `part ${part}`,
+    by:
+      mass === undefined
+        ? phrase('{a} to {b} by volume.', { a: factor(ratio.a), b: factor(ratio.b) })
+        : phrase(`{a} to {b} by ${ratio.by}; on the scale {mass}.`, {
+            a: factor(ratio.a),
+            b: factor(ratio.b),
+            mass: grams(mass),
+          }),
+    gives: litres(volume),
+  });
+  return {
+    value: mix,
+    working: {
+      steps: [step('A', mix.litresA, mix.gramsA), step('B', mix.litresB, mix.gramsB)],
+      holds: phrase('Volumes add up. Measure both parts with clean vessels: a little too much of either stays soft.'),
+      sources: ['label'],
+    },
+  };
+}
+
+/**
+ * How much of each part makes a total.
+ *
+ * @param totalLitres litres of ready mix
+ * @param ratio A to B by volume, or by mass with both densities in kg per litre
+ * @returns litres of each, grams where a density is known
+ *
+ * Valid: volumes that add up when mixed, 1 ml to 100 litres.
+ * Errors: a ratio of 0, mass without densities, an absurd total.
+ * Example: 3 to 1 by volume for 0.2 litres: 0.15 of A and 0.05 of B.
+ * Source: the label's ratio.
+ */
+export function mixForTotal(totalLitres: number, ratio: MixRatio): Outcome<Worked<Mix>> {
+  const bad = badRatio(ratio) ?? badNumber('litres', 'The amount', totalLitres, 'litres', { least: 0.001, most: 100 });
+  if (bad) return bad;
+  return worked(mixed(totalLitres / (1 + volumeRatio(ratio)), ratio), ratio);
+}
+
+/**
+ * How much can be mixed from what is left of one part.
+ *
+ * Takes which part it is, its litres, and the ratio as `mixForTotal` does; returns the whole mix, or the same problems.
+ * Example: 0.04 litres of B left at 3 to 1 by volume: with 0.12 of A that makes 0.16.
+ */
+export function mixFromPart(part: 'A' | 'B', partLitres: number, ratio: MixRatio): Outcome<Worked<Mix>> {
+  const bad =
+    badRatio(ratio) ?? badNumber('litres', `What is left of ${part}`, partLitres, 'litres', { above: 0, most: 100 });
+  if (bad) return bad;
+  return worked(mixed(part === 'A' ? partLitres : partLitres / volumeRatio(ratio), ratio), ratio);
+}
+
+export interface Batches {
+  readonly count: number;
+  readonly litresEach: number;
+  /** To use one up at the maker's pace. */
+  readonly secondsEach: number;
+}
+
+/** No batch is planned to its last minute: this share of the pot life is used. An assumption. */
+export const potLifeUsed = 0.8;
+
+/**
+ * How many equal batches keep each within its pot life.
+ *
+ * @param totalLitres litres of ready mix
+ * @param potLifeSeconds the label's pot life at today's temperature, seconds
+ * @param secondsPerLitre the maker's pace
+ * @returns batches, litres and seconds of each
+ *
+ * Valid: four fifths of the pot life are used. A large batch heats up and sets sooner than the label says.
+ * Errors: a pot life, pace or total that makes no sense; more than 200 batches.
+ * Example: 0.6 litres at 6000 s a litre is 3600 s; pot life 2700 s gives 2160 s: 2 batches of 0.3 litres.
+ * Source: arithmetic on the label's pot life.
+ */
+export function potLifeBatches(
+  totalLitres: number,
+  potLifeSeconds: number,
+  secondsPerLitre: number,
+): Outcome<Worked<Batches>> {
+  const bad =
+    badNumber('litres', 'The amount', totalLitres, 'litres', { above: 0, most: 100 }) ??
+    badNumber('potLifeSeconds', 'The pot life', potLifeSeconds, 'seconds', { least: 60, most: 30 * 86400 }) ??
+    badNumber('secondsPerLitre', 'The time for a litre', secondsPerLitre, 'seconds', { above: 0, most: 30 * 86400 });
+  if (bad) return bad;
+  const usable = potLifeSeconds * potLifeUsed;
+  const needed = totalLitres * secondsPerLitre;
+  const batches = Math.max(1, Math.ceil(needed / usable - 1e-9));
+  const tooMany = badNumber('potLifeSeconds', 'The number of batches', batches, 'count', { most: 200 });
+  if (tooMany) return tooMany;
+  return {
+    value: { count: batches, litresEach: totalLitres / batches, secondsEach: needed / batches },
+    working: {
+      steps: [
+        {
+          finds: 'batches',
+          by: phrase('{work} of work over {usable} of pot life, a fifth kept back, rounded up.', {
+            work: seconds(needed),
+            usable: seconds(usable),
+          }),
+          gives: quantity(batches, 'count'),
+        },
+      ],
+      holds: phrase('Mix each batch in a flat tray: in bulk it heats up and sets early.'),
+      sources: ['label', 'assumption'],
+    },
+  };
+}

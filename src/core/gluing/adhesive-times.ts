@@ -1,0 +1,143 @@
+import { badNumber, badRange } from '../answer/bad-number.ts';
+import { phrase } from '../answer/phrase.ts';
+import { type Outcome, type Problem, problem } from '../answer/problem.ts';
+import { celsius as degreesCelsius, factor, seconds } from '../answer/quantity.ts';
+import { likely, scaled } from '../answer/range.ts';
+import type { SourceId } from '../answer/source-id.ts';
+import type { Worked, WorkingStep } from '../answer/worked.ts';
+import type { Adhesive, AdhesivePhase, AdhesiveTimes } from './adhesive.ts';
+
+/** What the maker has typed in from the label: it wins over the table. */
+export interface AdhesiveLabel {
+  readonly seconds?: Partial<AdhesiveTimes>;
+  readonly leastCelsius?: number;
+  /** The temperature at which the label's times hold; 20 degrees Celsius when it doesn't say. */
+  readonly atCelsius?: number;
+}
+
+/** The temperature at which the table's times hold. */
+export const tableCelsius = 20;
+
+/** Above this the model says nothing: the glue may skin over while it is spread. */
+export const warmestCelsius = 35;
+
+const longestSeconds = 60 * 86400;
+const phases: readonly AdhesivePhase[] = ['open', 'closed', 'clamp', 'rest', 'cure'];
+const names: Readonly<Record<AdhesivePhase, string>> = {
+  open: 'open time',
+  closed: 'closed time',
+  clamp: 'clamp time',
+  rest: 'rest before planing',
+  cure: 'time to full strength',
+};
+
+function badLabel({ seconds: typed = {} }: AdhesiveLabel): Problem | undefined {
+  for (const phase of phases) {
+    const given = typed[phase];
+    const limits = { above: 0, most: longestSeconds };
+    const bad = given && badRange(`label.seconds.${phase}`, `The ${names[phase]}`, given, 'seconds', limits);
+    if (bad) return bad;
+  }
+  const { open, clamp, cure } = typed;
+  if (cure && clamp && cure.most < clamp.least)
+    return problem(
+      'label.seconds.cure',
+      'Full strength after {cure}, but clamps off only after {clamp}: the two are the wrong way round. Check the label.',
+      { cure: seconds(cure.most), clamp: seconds(clamp.least) },
+    );
+  if (clamp && open && clamp.most < open.least)
+    return problem(
+      'label.seconds.clamp',
+      'Clamps off after {clamp}, but still open after {open}: the two are the wrong way round. Check the label.',
+      { clamp: seconds(clamp.most), open: seconds(open.least) },
+    );
+  return undefined;
+}
+
+/**
+ * The working and setting times of an adhesive at a temperature.
+ *
+ * The model: a time is multiplied by the adhesive's factor once for each 10 degrees Celsius above the temperature at
+ * which it was given, `time x factor ^ ((now - given) / 10)`. About 0.5 for resins that set by reaction (the usual
+ * doubling of speed each 10 degrees), 0.67 for glues that set by losing water, above 1 where warmth keeps a gel open.
+ *
+ * @param adhesive a row of the adhesives' table
+ * @param celsius temperature of wood, glue and room, degrees Celsius
+ * @param label what the maker typed in from the label; wins over the table, and is shifted in the same way
+ * @returns open, closed, clamp, rest and cure time, seconds
+ *
+ * Valid: from the adhesive's least temperature to 35 degrees Celsius, about 50 percent humidity, wood at 6 to 12
+ * percent moisture. Dry air and thirsty wood shorten the open time further.
+ * Errors: `celsius` below the least temperature or above 35; `label.seconds...` reversed, zero or absurd.
+ * Example: PVA with 5 minutes of open time at 20 degrees has 5 x 0.67 = 3.35 minutes at 30.
+ * Source: the model is an assumption, stated to the maker; the times are common practice or the label's.
+ */
+export function adhesiveTimes(
+  adhesive: Adhesive,
+  celsius: number,
+  label: AdhesiveLabel = {},
+): Outcome<Worked<AdhesiveTimes>> {
+  const given: AdhesiveTimes = { ...adhesive.seconds, ...label.seconds };
+  const at = label.atCelsius ?? tableCelsius;
+  const leastCelsius = label.leastCelsius ?? adhesive.leastCelsius;
+  const bad =
+    badNumber('celsius', 'The temperature', celsius, 'celsius', { least: -50, most: 60 }) ??
+    badNumber('label.atCelsius', "The label's temperature", at, 'celsius', { least: 0, most: 50 }) ??
+    badNumber('label.leastCelsius', "The label's least temperature", leastCelsius, 'celsius', {
+      least: -20,
+      most: 40,
+    }) ??
+    badLabel(label);
+  if (bad) return bad;
+  if (celsius < leastCelsius)
+    return problem(
+      'celsius',
+      `Don't glue at {now}: below {least} ${adhesive.tooCold}. Warm the wood, the glue and the room first.`,
+      { now: degreesCelsius(celsius), least: degreesCelsius(leastCelsius) },
+    );
+  if (celsius > warmestCelsius)
+    return problem('celsius', "Above {most} the times can't be told: the glue may skin over. Wait for a cooler hour.", {
+      most: degreesCelsius(warmestCelsius),
+    });
+
+  const steps: WorkingStep[] = [];
+  const shift = (phase: AdhesivePhase) => {
+    const per10 = adhesive.per10Celsius[phase === 'open' || phase === 'closed' ? 'working' : 'setting'];
+    const fromLabel = label.seconds?.[phase] !== undefined;
+    const from = fromLabel ? at : tableCelsius;
+    const shifted = scaled(given[phase], per10 ** ((celsius - from) / 10));
+    steps.push({
+      finds: names[phase],
+      by: phrase(
+        `{given} at {from} (${fromLabel ? 'label' : 'table'}), times {per10} for each 10 degrees warmer, at {now}.`,
+        {
+          given: seconds(likely(given[phase])),
+          from: degreesCelsius(from),
+          per10: factor(per10),
+          now: degreesCelsius(celsius),
+        },
+      ),
+      gives: seconds(likely(shifted)),
+    });
+    return shifted;
+  };
+  const sources = new Set<SourceId>([adhesive.source, 'assumption']);
+  if (label.seconds || label.leastCelsius !== undefined) sources.add('label');
+  return {
+    value: {
+      open: shift('open'),
+      closed: shift('closed'),
+      clamp: shift('clamp'),
+      rest: shift('rest'),
+      cure: shift('cure'),
+    },
+    working: {
+      steps,
+      holds: phrase('From {least} to {most}, in air of middling humidity. Dry air and thirsty wood leave less time.', {
+        least: degreesCelsius(leastCelsius),
+        most: degreesCelsius(warmestCelsius),
+      }),
+      sources: [...sources],
+    },
+  };
+}

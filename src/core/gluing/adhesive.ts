@@ -1,0 +1,43 @@
+import type { Phrase } from '../answer/phrase.ts';
+import type { Range } from '../answer/range.ts';
+import type { SourceId } from '../answer/source-id.ts';
+
+/** The five waits of a glue-up, in the order in which they come. All in seconds. */
+export interface AdhesiveTimes {
+  /** From the first glue spread until the joint must be brought together. */
+  readonly open: Range;
+  /** From brought together until the clamps must be tight. */
+  readonly closed: Range;
+  /** From tight until the clamps may come off. */
+  readonly clamp: Range;
+  /** From unclamped until the joint may be scraped, planed or sanded. */
+  readonly rest: Range;
+  /** From tight until full strength. */
+  readonly cure: Range;
+}
+
+export type AdhesivePhase = keyof AdhesiveTimes;
+
+/** A kind of adhesive, never a brand. Times hold at 20 degrees Celsius. */
+export interface Adhesive {
+  readonly id: string;
+  readonly name: string;
+  /** Other words of the trade for it. */
+  readonly alsoCalled: readonly string[];
+  readonly seconds: AdhesiveTimes;
+  /** Below this, degrees Celsius, it does not set as it should. */
+  readonly leastCelsius: number;
+  /** Why not below that. */
+  readonly tooCold: string;
+  /** By what a time is multiplied for each 10 degrees Celsius warmer: `working` for open and closed, `setting` for the rest. */
+  readonly per10Celsius: { readonly working: number; readonly setting: number };
+  /** Grams per m2 of joint, both faces together. */
+  readonly gramsPerM2: Range;
+  readonly kgPerM3: number;
+  readonly gapFilling: 'none' | 'slight' | 'good';
+  /** Share of the pressure that the wood's density asks for: 1 for glues that must be squeezed thin. */
+  readonly pressureShare: number;
+  readonly squeezeOut: Phrase;
+  readonly cautions: readonly Phrase[];
+  readonly source: SourceId;
+}

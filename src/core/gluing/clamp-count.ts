@@ -1,0 +1,128 @@
+import { badNumber } from '../answer/bad-number.ts';
+import { phrase } from '../answer/phrase.ts';
+import type { Outcome } from '../answer/problem.ts';
+import { count, kilopascals, mm, newtons } from '../answer/quantity.ts';
+import type { Worked } from '../answer/worked.ts';
+import { badSeams, type Seam } from './seam.ts';
+
+/** What decided the spacing: the force each clamp gives, or how far its pressure spreads. */
+export type SpacingBy = 'force' | 'spread';
+
+export interface ClampCount {
+  /** Newtons on the seam that asks for most: parallel seams are pressed by the same clamps. */
+  readonly force: number;
+  readonly clamps: number;
+  /** mm from clamp to clamp; the end ones stand half of it from the ends. */
+  readonly spacing: number;
+  readonly by: SpacingBy;
+}
+
+export interface ClampWork {
+  /** The seams of one panel, parallel, pressed by one row of clamps. */
+  readonly seams: readonly Seam[];
+  readonly kPa: number;
+  /** Newtons one clamp gives. */
+  readonly clampForce: number;
+  /** mm from the clamp's pad to the nearest seam: width of the outer board. Left out: spread of pressure is not looked at. */
+  readonly outerBoard?: number;
+  /** mm of caul between pad and board, measured the same way. */
+  readonly caul?: number;
+}
+
+/** More than this in one row is a slip in the force or the size. */
+const mostClamps = 500;
+
+/**
+ * How many clamps a panel takes, and how far apart.
+ *
+ * Pressure spreads from each pad at 45 degrees to both sides, so at a seam it covers twice the wood and caul in between.
+ * The spacing is the closer of what force and spread allow.
+ *
+ * @param work seams in mm, pressure in kPa, newtons per clamp, widths in mm
+ * @returns force on the neediest seam in newtons, clamps, spacing in mm, and what decided it
+ *
+ * Valid: parallel seams of one panel; seams apart from each other are asked one by one.
+ * Errors: no seams, a size or force that makes no sense, more than 500 clamps.
+ * Example: 1200 x 20 mm at 1129 kPa is 27.1 kN; at 2000 N each 14 clamps, 85.7 mm apart.
+ * Source: force is pressure times area; spread at 45 degrees is common practice.
+ */
+export function clampCount({ seams, kPa, clampForce, outerBoard, caul = 0 }: ClampWork): Outcome<Worked<ClampCount>> {
+  const bad =
+    badSeams(seams) ??
+    badNumber('kPa', 'The pressure', kPa, 'kilopascals', { above: 0, most: 5000 }) ??
+    badNumber('clampForce', 'The force of a clamp', clampForce, 'newtons', { above: 0, most: 50000 }) ??
+    badNumber('caul', 'The caul', caul, 'mm', { least: 0, most: 1000 }) ??
+    (outerBoard === undefined
+      ? undefined
+      : badNumber('outerBoard', 'The width of the outer board', outerBoard, 'mm', { above: 0, most: 2000 }));
+  if (bad) return bad;
+
+  const length = Math.max(...seams.map((seam) => seam.length));
+  // 1 kPa is 0.001 N/mm2.
+  const force = Math.max(...seams.map((seam) => seam.length * seam.width * kPa * 1e-3));
+  const byForce = Math.ceil(force / clampForce - 1e-9);
+  const reach = outerBoard === undefined ? undefined : 2 * (outerBoard + caul);
+  const bySpread = reach === undefined ? 1 : Math.ceil(length / reach - 1e-9);
+  const clamps = Math.max(byForce, bySpread);
+  const tooMany = badNumber('clampForce', 'The number of clamps', clamps, 'count', { most: mostClamps });
+  if (tooMany) return tooMany;
+  const spacing = length / clamps;
+  return {
+    value: { force, clamps, spacing, by: bySpread > byForce ? 'spread' : 'force' },
+    working: {
+      steps: [
+        {
+          finds: 'force on the seam',
+          by: phrase('Its length times its width times {pressure}. The same clamps press all parallel seams.', {
+            pressure: kilopascals(kPa),
+          }),
+          gives: newtons(force),
+        },
+        {
+          finds: 'clamps for the force',
+          by: phrase('{force} at {each} from each clamp, rounded up.', {
+            force: newtons(force),
+            each: newtons(clampForce),
+          }),
+          gives: count(byForce),
+        },
+        ...(reach === undefined
+          ? []
+          : [
+              {
+                finds: 'clamps for the spread of pressure',
+                by: phrase('At 45 degrees each clamp covers {reach} of a seam {length} long.', {
+                  reach: mm(reach),
+                  length: mm(length),
+                }),
+                gives: count(bySpread),
+              },
+            ]),
+        {
+          finds: 'spacing',
+          by: phrase('{length} over {clamps} clamps, half a space at each end, above and below by turns.', {
+            length: mm(length),
+            clamps: count(clamps),
+          }),
+          gives: mm(spacing),
+        },
+      ],
+      holds: phrase('Joints that already close by hand.'),
+      sources: ['common-practice', 'geometry'],
+    },
+  };
+}
+
+/** Where each clamp goes, mm from one end, above and below by turns so that the panel is not pulled hollow. */
+export interface ClampPlace {
+  readonly at: number;
+  readonly side: 'below' | 'above';
+}
+
+/** Places for `clamps` clamps along `length` mm: half a space from each end, the first below. Example: 2 on 1000 mm stand at 250 and 750. */
+export function clampPlaces(length: number, clamps: number): ClampPlace[] {
+  return Array.from({ length: clamps }, (_, index) => ({
+    at: ((index + 0.5) * length) / clamps,
+    side: index % 2 === 0 ? 'below' : 'above',
+  }));
+}

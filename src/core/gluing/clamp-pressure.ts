@@ -1,0 +1,65 @@
+import { badNumber } from '../answer/bad-number.ts';
+import { phrase } from '../answer/phrase.ts';
+import type { Outcome } from '../answer/problem.ts';
+import { factor, kilopascals } from '../answer/quantity.ts';
+import type { Worked } from '../answer/worked.ts';
+
+/** The ends of the line: specific gravity against kPa. The pressures are the handbook's, the gravities an assumption. */
+export const lightest = { specificGravity: 0.35, kPa: 700 } as const;
+export const densest = { specificGravity: 0.7, kPa: 1700 } as const;
+
+/**
+ * The pressure that a glue line asks for, by how dense the wood is.
+ *
+ * @param specificGravity ovendry mass over the volume at 12 percent moisture, relative to water
+ * @param pressureShare share of it that the adhesive wants: 1 for glues squeezed thin, 0.1 for epoxy
+ * @returns pressure, kPa
+ *
+ * Valid: straight line from 700 kPa at 0.35 to 1700 kPa at 0.70, level beyond; specific gravity 0.1 to 1.3.
+ * Errors: a specific gravity or share outside its range.
+ * Example: black cherry, 0.50: 700 + 1000 x 0.15 / 0.35 = 1129 kPa.
+ * Source: 700 to 1700 kPa, Wood Handbook chapter 10, from memory; that the line is straight, and its ends, are assumptions.
+ */
+export function clampPressure(specificGravity: number, pressureShare = 1): Outcome<Worked> {
+  const bad =
+    badNumber('specificGravity', 'The specific gravity', specificGravity, 'factor', { least: 0.1, most: 1.3 }) ??
+    badNumber('pressureShare', 'The share of the pressure', pressureShare, 'factor', { above: 0, most: 1 });
+  if (bad) return bad;
+  const along = (specificGravity - lightest.specificGravity) / (densest.specificGravity - lightest.specificGravity);
+  const full = lightest.kPa + Math.min(1, Math.max(0, along)) * (densest.kPa - lightest.kPa);
+  const value = full * pressureShare;
+  return {
+    value,
+    working: {
+      steps: [
+        {
+          finds: 'pressure for this wood',
+          by: phrase(
+            'On a straight line from {low} at specific gravity {light} to {high} at {dense}; here {gravity}.',
+            {
+              low: kilopascals(lightest.kPa),
+              light: factor(lightest.specificGravity),
+              high: kilopascals(densest.kPa),
+              dense: factor(densest.specificGravity),
+              gravity: factor(specificGravity),
+            },
+          ),
+          gives: kilopascals(full),
+        },
+        ...(pressureShare === 1
+          ? []
+          : [
+              {
+                finds: 'pressure for this glue',
+                by: phrase('This glue wants {share} of that: pressed hard it starves.', {
+                  share: factor(pressureShare),
+                }),
+                gives: kilopascals(value),
+              },
+            ]),
+      ],
+      holds: phrase('Flat joints that close by hand. Pressure does not mend a joint that is not straight.'),
+      sources: ['wood-handbook-memory', 'assumption'],
+    },
+  };
+}

@@ -1,0 +1,23 @@
+import type { StageTimes, Window } from './day-plan.ts';
+
+/** A stretch in which more clamps are spoken for than there are. */
+export interface DoubleBooking extends Window {
+  readonly clamps: number;
+  readonly stages: readonly string[];
+}
+
+/**
+ * Where clamps are double-booked, for times that the maker has set or moved by hand.
+ *
+ * Takes the times of the stages and the clamps owned; returns each stretch over that number, ms since the epoch, with
+ * the names of the stages in it. Example: 6 and 5 clamps at once with 8 owned: one stretch with 11.
+ */
+export function doubleBookings(times: readonly StageTimes[], clampsOwned: number): DoubleBooking[] {
+  const moments = [...new Set(times.flatMap(({ from, unclampAt }) => [from, unclampAt]))].sort((a, b) => a - b);
+  return moments.slice(0, -1).flatMap((from, index) => {
+    const until = moments[index + 1] ?? from;
+    const during = times.filter((one) => one.clamps > 0 && one.from <= from && from < one.unclampAt);
+    const clamps = during.reduce((sum, one) => sum + one.clamps, 0);
+    return clamps > clampsOwned ? [{ from, until, clamps, stages: during.map(({ name }) => name) }] : [];
+  });
+}

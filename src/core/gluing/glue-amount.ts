@@ -1,0 +1,86 @@
+import { badNumber, badRange } from '../answer/bad-number.ts';
+import { phrase } from '../answer/phrase.ts';
+import type { Outcome } from '../answer/problem.ts';
+import { grams, m2, percent, quantity } from '../answer/quantity.ts';
+import { likely, type Range, scaled } from '../answer/range.ts';
+import type { SourceId } from '../answer/source-id.ts';
+import type { Worked } from '../answer/worked.ts';
+import { badSeams, type Seam, seamsArea } from './seam.ts';
+
+/** How glue is put on, with the share of what is poured that stays in the tool and the tray. */
+export const glueLoss = { bottle: 0.02, brush: 0.1, roller: 0.2, spreader: 0.05 } as const;
+
+export type GlueTool = keyof typeof glueLoss;
+
+export interface GlueAmount {
+  readonly areaM2: number;
+  /** With what the tool keeps. */
+  readonly grams: Range;
+  readonly likelyGrams: number;
+  readonly millilitres: Range;
+  readonly likelyMillilitres: number;
+}
+
+export interface GlueUse {
+  readonly seams: readonly Seam[];
+  /** Grams on each m2 of joint, both faces together. */
+  readonly gramsPerM2: Range;
+  /** kg/m3, which is grams per litre. */
+  readonly kgPerM3: number;
+  /** Share of what is poured that the tool and the tray keep, 0 to 0.5. */
+  readonly loss?: number;
+  /** Where the spread came from. */
+  readonly source: SourceId;
+}
+
+/**
+ * The glue that the seams of one stage take.
+ *
+ * @param use seams in mm, spread in grams per m2 of joint, density in kg/m3, loss as a share of what is poured
+ * @returns joint area in m2; glue to pour out in grams and millilitres, as a range with the middle as likely
+ *
+ * Valid: flat, close joints. Open pores and end grain take more.
+ * Errors: no seams, a seam without a size, a spread outside 20 to 2000 g/m2, a loss above one half.
+ * Example: one seam 1200 x 20 mm is 0.024 m2; at 200 g/m2 that is 4.8 g, with 10 percent kept by the brush 4.8 / 0.9 = 5.33 g.
+ * Source: spread from the table or the label; loss by tool is common practice.
+ */
+export function glueAmount({ seams, gramsPerM2, kgPerM3, loss = 0, source }: GlueUse): Outcome<Worked<GlueAmount>> {
+  const bad =
+    badSeams(seams) ??
+    badRange('gramsPerM2', 'The spread', gramsPerM2, 'gramsPerM2', { least: 20, most: 2000 }) ??
+    badNumber('kgPerM3', 'The density', kgPerM3, 'kgPerM3', { least: 500, most: 3000 }) ??
+    badNumber('loss', 'The loss', loss, 'factor', { least: 0, most: 0.5 });
+  if (bad) return bad;
+  const areaM2 = seamsArea(seams);
+  const poured = scaled(gramsPerM2, areaM2 / (1 - loss));
+  const likelyGrams = likely(poured);
+  const millilitres = scaled(poured, 1000 / kgPerM3);
+  return {
+    value: { areaM2, grams: poured, likelyGrams, millilitres, likelyMillilitres: likely(millilitres) },
+    working: {
+      steps: [
+        { finds: 'joint area', by: phrase('Length times width of each seam, added up.'), gives: m2(areaM2) },
+        {
+          finds: 'glue in the joint',
+          by: phrase('{area} times {spread}.', {
+            area: m2(areaM2),
+            spread: quantity(likely(gramsPerM2), 'gramsPerM2'),
+          }),
+          gives: grams(areaM2 * likely(gramsPerM2)),
+        },
+        {
+          finds: 'glue to pour out',
+          by: phrase('The tool and the tray keep {loss} of what is poured.', { loss: percent(loss * 100) }),
+          gives: grams(likelyGrams),
+        },
+        {
+          finds: 'by volume',
+          by: phrase('Grams over a density of {density}.', { density: quantity(kgPerM3, 'kgPerM3') }),
+          gives: quantity(likelyGrams / kgPerM3, 'litres'),
+        },
+      ],
+      holds: phrase('Flat, close joints. Open pores and end grain take more.'),
+      sources: [...new Set<SourceId>([source, 'common-practice'])],
+    },
+  };
+}

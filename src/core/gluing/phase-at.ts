@@ -1,0 +1,66 @@
+import { badNumber } from '../answer/bad-number.ts';
+import { type Phrase, phrase } from '../answer/phrase.ts';
+import { type Outcome, problem } from '../answer/problem.ts';
+import { seconds } from '../answer/quantity.ts';
+
+/** What the look at the clock needs of a phase; a coat's wait serves as well as a glue-up's. Instants in ms since the epoch. */
+export interface Timed {
+  readonly title: string;
+  /** Ends when the maker says so, and is overdue until then; or by itself, and makes room for the next. */
+  readonly endedBy: 'maker' | 'clock';
+  readonly from: number;
+  readonly until: number;
+  readonly over: boolean;
+}
+
+export interface PhaseAt<T extends Timed> {
+  /** The phase to show large: the first that is not over and either runs or was missed; `undefined` when all is done. */
+  readonly phase: T | undefined;
+  /** Until its end; 0 when past it. */
+  readonly remainingSeconds: number;
+  /** Since its end; 0 before it. */
+  readonly overdueSeconds: number;
+  readonly said: Phrase;
+}
+
+/**
+ * Which phase a glue-up is in, and how long it still runs or how long ago it ended.
+ *
+ * A phase that the maker ends stays current after its time, as overdue, until it is ticked; one that the clock ends
+ * makes room for the next.
+ *
+ * @param phases in order; instants in ms since the epoch
+ * @param now ms since the epoch
+ * @returns the current phase, seconds remaining or overdue, and a sentence for the screen
+ *
+ * Valid: any number of phases; after the last has ended it stays current until ticked.
+ * Errors: no phases; `now` before the first phase: the clock was set back.
+ * Example: open until 300 000 ms, now 240 000: 60 s remain; now 11 100 000: ended 3 h ago.
+ * Source: arithmetic.
+ */
+export function phaseAt<T extends Timed>(phases: readonly T[], now: number): Outcome<PhaseAt<T>> {
+  const bad = badNumber('now', 'The clock', now, 'seconds', { least: 0 });
+  if (bad) return bad;
+  const [first] = phases;
+  if (!first) return problem('phases', 'There is nothing to wait for.');
+  if (now < first.from)
+    return problem(
+      'now',
+      'The clock shows {before} before the start: it was set back. Set it right, then look again.',
+      {
+        before: seconds((first.from - now) / 1000),
+      },
+    );
+
+  const phase = phases.find(
+    ({ over, endedBy, until }, index) => !over && !(endedBy === 'clock' && now >= until && phases[index + 1]),
+  );
+  if (!phase) return { phase: undefined, remainingSeconds: 0, overdueSeconds: 0, said: phrase('All done.') };
+  const remainingSeconds = Math.max(0, (phase.until - now) / 1000);
+  const overdueSeconds = Math.max(0, (now - phase.until) / 1000);
+  const said =
+    overdueSeconds > 0
+      ? phrase(`${phase.title}: ended {ago} ago.`, { ago: seconds(overdueSeconds) })
+      : phrase(`${phase.title}: {left} left.`, { left: seconds(remainingSeconds) });
+  return { phase, remainingSeconds, overdueSeconds, said };
+}

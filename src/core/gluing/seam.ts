@@ -1,0 +1,32 @@
+import { badNumber } from '../answer/bad-number.ts';
+import { type Problem, problem } from '../answer/problem.ts';
+
+/** A glued joint, flat and rectangular: an edge joint is the panel's length by its thickness. */
+export interface Seam {
+  /** mm */
+  readonly length: number;
+  /** mm */
+  readonly width: number;
+}
+
+/** Longest seam taken as meant, mm: 12 m. */
+const longest = 12000;
+
+/** Area of one seam, m2. */
+export const seamArea = ({ length, width }: Seam): number => (length * width) / 1e6;
+
+/** Area of all seams together, m2. */
+export const seamsArea = (seams: readonly Seam[]): number => seams.reduce((sum, seam) => sum + seamArea(seam), 0);
+
+/** Why these seams can't be glued: there are none, or one lacks a size. */
+export function badSeams(seams: readonly Seam[]): Problem | undefined {
+  if (seams.length === 0) return problem('seams', 'There is no seam to glue. Add one.');
+  for (const [index, { length, width }] of seams.entries()) {
+    const nth = `of seam ${index + 1}`;
+    const bad =
+      badNumber(`seams.${index}.length`, `The length ${nth}`, length, 'mm', { above: 0, most: longest }) ??
+      badNumber(`seams.${index}.width`, `The width ${nth}`, width, 'mm', { above: 0, most: longest });
+    if (bad) return bad;
+  }
+  return undefined;
+}

@@ -1,0 +1,149 @@
+import { badNumber } from '../answer/bad-number.ts';
+import { phrase } from '../answer/phrase.ts';
+import type { Outcome } from '../answer/problem.ts';
+import { count, m2, seconds } from '../answer/quantity.ts';
+import type { Worked } from '../answer/worked.ts';
+import type { AdhesiveTimes } from './adhesive.ts';
+import type { Pace } from './pace.ts';
+import { badSeams, type Seam, seamArea, seamsArea } from './seam.ts';
+
+/** `fits`: within the shortest time the glue may have; `tight`: only if it lasts longer; `late`: not even then. */
+export type Fit = 'fits' | 'tight' | 'late';
+
+export interface SpreadTime {
+  /** To spread all glue and bring all seams together. */
+  readonly openSeconds: number;
+  /** To set all clamps after that. */
+  readonly closedSeconds: number;
+  readonly fit: Fit;
+}
+
+export interface SpreadWork {
+  readonly seams: readonly Seam[];
+  readonly clamps: number;
+  readonly pace: Pace;
+  /** 1 alone, 2 with a helper who works as fast. */
+  readonly hands?: number;
+}
+
+type WorkingTimes = Pick<AdhesiveTimes, 'open' | 'closed'>;
+
+const needs = ({ seams, clamps, pace, hands = 1 }: SpreadWork) => ({
+  openSeconds: (seamsArea(seams) * pace.secondsPerM2 + seams.length * pace.secondsPerSeam) / hands,
+  closedSeconds: (clamps * pace.secondsPerClamp) / hands,
+});
+
+function fitOf(work: SpreadWork, { open, closed }: WorkingTimes): Fit {
+  const { openSeconds, closedSeconds } = needs(work);
+  if (openSeconds <= open.least && closedSeconds <= closed.least) return 'fits';
+  return openSeconds <= open.most && closedSeconds <= closed.most ? 'tight' : 'late';
+}
+
+function badWork({ seams, clamps, pace, hands = 1 }: SpreadWork) {
+  const limits = { above: 0, most: 86400 };
+  return (
+    badSeams(seams) ??
+    badNumber('clamps', 'The number of clamps', clamps, 'count', { least: 0, most: 500, whole: true }) ??
+    badNumber('hands', 'The number of people', hands, 'count', { least: 1, most: 4, whole: true }) ??
+    badNumber('pace.secondsPerM2', 'The time to spread', pace.secondsPerM2, 'seconds', limits) ??
+    badNumber('pace.secondsPerSeam', 'The time to close a seam', pace.secondsPerSeam, 'seconds', limits) ??
+    badNumber('pace.secondsPerClamp', 'The time to set a clamp', pace.secondsPerClamp, 'seconds', limits)
+  );
+}
+
+/**
+ * Whether the glue stays open long enough for one stage at the maker's own pace.
+ *
+ * @param work seams in mm, clamps to set, pace in seconds, hands at work
+ * @param times open and closed time of the adhesive at today's temperature, seconds
+ * @returns seconds needed in each, and whether they fit
+ *
+ * Valid: the first seam spread waits until the last is closed, and all clamps are set after that.
+ * Errors: no seams, a count or a pace that makes no sense.
+ * Example: 0.1 m2 at 1800 s/m2 and 3 seams at 20 s: 180 + 60 = 240 s, which fits an open time of 300 to 600 s.
+ * Source: arithmetic on the maker's pace; times from the table or the label.
+ */
+export function spreadTime(work: SpreadWork, times: WorkingTimes): Outcome<Worked<SpreadTime>> {
+  const bad = badWork(work);
+  if (bad) return bad;
+  const needed = needs(work);
+  const { seams, clamps, pace, hands = 1 } = work;
+  return {
+    value: { ...needed, fit: fitOf(work, times) },
+    working: {
+      steps: [
+        {
+          finds: 'time to spread and close',
+          by: phrase('{area} at {spread} each, {seams} seams at {close} each, {hands} at work; open time is {open}.', {
+            area: m2(seamsArea(seams)),
+            spread: seconds(pace.secondsPerM2),
+            seams: count(seams.length),
+            close: seconds(pace.secondsPerSeam),
+            hands: count(hands),
+            open: seconds(times.open.least),
+          }),
+          gives: seconds(needed.openSeconds),
+        },
+        {
+          finds: 'time to clamp',
+          by: phrase('{clamps} clamps at {each}; closed time is {closed}.', {
+            clamps: count(clamps),
+            each: seconds(pace.secondsPerClamp),
+            closed: seconds(times.closed.least),
+          }),
+          gives: seconds(needed.closedSeconds),
+        },
+      ],
+      holds: phrase('The first seam spread waits for the last. A dry run tells your own pace.'),
+      sources: ['assumption'],
+    },
+  };
+}
+
+/** One stage of a split: indices of the seams glued in it, in their order. */
+export type Split = readonly (readonly number[])[];
+
+/**
+ * The fewest stages of neighbouring seams that each fit the glue's shortest times.
+ *
+ * @param work as for `spreadTime`; each stage sets all the clamps again, since they lie across the whole panel
+ * @param times open and closed time, seconds
+ * @returns indices of the seams of each stage, or `undefined` when one seam alone, or setting the clamps, takes too long
+ *
+ * Valid: seams in the order in which they lie. Filling each stage before the next begins gives the fewest stages.
+ * Errors: as `spreadTime`.
+ * Example: four equal seams of which two fit: `[[0, 1], [2, 3]]`.
+ * Source: arithmetic.
+ */
+export function splitStages(work: SpreadWork, times: WorkingTimes): Outcome<{ readonly stages: Split | undefined }> {
+  const bad = badWork(work);
+  if (bad) return bad;
+  const { pace, hands = 1 } = work;
+  if (needs(work).closedSeconds > times.closed.least) return { stages: undefined };
+  const stages: number[][] = [];
+  let left = 0;
+  for (const [index, seam] of work.seams.entries()) {
+    const takes = (seamArea(seam) * pace.secondsPerM2 + pace.secondsPerSeam) / hands;
+    if (takes > times.open.least) return { stages: undefined };
+    const stage = stages.at(-1);
+    if (stage && takes <= left) stage.push(index);
+    else {
+      stages.push([index]);
+      left = times.open.least;
+    }
+    left -= takes;
+  }
+  return { stages };
+}
+
+/**
+ * The kinds of adhesive whose shortest times are long enough for the whole stage, quickest first.
+ *
+ * Takes work as `spreadTime` does and kinds with their times at today's temperature, seconds; a kind that can't be
+ * used today is left out by the caller. Returns those that fit, in order of open time. Example: where PVA is late, slow epoxy.
+ */
+export function slowerKinds<T extends { readonly times: WorkingTimes }>(work: SpreadWork, kinds: readonly T[]): T[] {
+  return kinds
+    .filter(({ times }) => fitOf(work, times) === 'fits')
+    .sort((a, b) => a.times.open.least - b.times.open.least);
+}
