@@ -1,4 +1,5 @@
 import { type IDBPDatabase, openDB } from 'idb';
+import { abortUpgrade } from './abort-upgrade.ts';
 import { migrations, schemaVersion } from './migrations/list.ts';
 
 export const databaseName = 'boardwright';
@@ -101,7 +102,7 @@ async function connect(): Promise<IDBPDatabase> {
       ...callbacks,
       upgrade(fresh, from, _to, transaction) {
         older = from;
-        if (from > 0) transaction.abort();
+        if (from > 0) abortUpgrade(transaction);
         else for (const step of migrations) step.shape(fresh, transaction);
       },
     });

@@ -1,20 +1,17 @@
-import { deleteDB } from 'idb';
 import { beforeEach, describe, expect, test } from 'vitest';
 import { boards } from '../../src/store/boards.ts';
 import { type Changed, onChange } from '../../src/store/changes.ts';
-import { closeDatabase, databaseName } from '../../src/store/db.ts';
+import { closeDatabase } from '../../src/store/db.ts';
 import { clearDraft, readDraft, writeDraft } from '../../src/store/drafts.ts';
 import { pieces } from '../../src/store/pieces.ts';
 import { plans } from '../../src/store/plans.ts';
 import { remove } from '../../src/store/remove.ts';
 import { changeShop, readShop } from '../../src/store/shop.ts';
 import { timers } from '../../src/store/timers.ts';
+import { emptyDatabase } from './empty-database.ts';
 import { aBoard } from './samples.ts';
 
-beforeEach(async () => {
-  await closeDatabase();
-  await deleteDB(databaseName);
-});
+beforeEach(emptyDatabase);
 
 describe('a repository', () => {
   test('adds with an id, instants and revision 1, and finds again', async () => {
@@ -53,12 +50,12 @@ describe('a repository', () => {
 
   test('looks up by state, species, piece, and by a range of instants', async () => {
     const [rack] = await boards.addMany([
-      aBoard({ state: 'rack', species: 'cherry, black' }),
-      aBoard({ state: 'cut', species: 'cherry, black', pieceId: 'p' }),
-      aBoard({ state: 'cut', species: 'maple, red' }),
+      aBoard({ state: 'rack', species: 'cherry-black' }),
+      aBoard({ state: 'cut', species: 'cherry-black', pieceId: 'p' }),
+      aBoard({ state: 'cut', species: 'maple-red' }),
     ]);
     expect(await boards.where('state', 'rack')).toEqual([rack]);
-    expect(await boards.where('species', 'cherry, black')).toHaveLength(2);
+    expect(await boards.where('species', 'cherry-black')).toHaveLength(2);
     expect(await boards.where('pieceId', 'p')).toHaveLength(1);
     await plans.add({ pieceId: 'p', problem: {}, blanks: [], short: [] });
     expect(await plans.where('pieceId', 'p')).toHaveLength(1);

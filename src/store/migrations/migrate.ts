@@ -1,4 +1,5 @@
-import { openDB } from 'idb';
+import { type IDBPDatabase, type IDBPTransaction, openDB } from 'idb';
+import { abortUpgrade } from '../abort-upgrade.ts';
 import { kindsAmong, readContents } from '../read-contents.ts';
 import { convert } from './convert.ts';
 import type { Migration } from './migration.ts';
@@ -19,27 +20,36 @@ export async function migrate(name: string, migrations: readonly Migration[], bl
     old.close();
   }
 
-  let upgraded = Promise.resolve();
+  let failure: unknown;
   const opening = openDB(name, migrations.at(-1)?.to, {
     blocked,
     upgrade(database, _from, _to, transaction) {
-      upgraded = (async () => {
-        const contents = await readContents(transaction);
-        for (const step of migrations) if (step.to > from) step.shape(database, transaction);
-        const after = convert(contents, from, migrations);
-        for (const kind of kindsAmong(database.objectStoreNames)) {
-          const store = transaction.objectStore(kind);
-          await store.clear();
-          for (const record of after.kinds[kind] ?? []) await store.put(record);
-        }
-      })().catch((error) => {
-        transaction.abort();
-        throw error;
+      upgrade(database, transaction, from, migrations).catch((error) => {
+        failure = error;
+        abortUpgrade(transaction);
       });
     },
   });
-  const [ended, opened] = await Promise.allSettled([opening.then(() => upgraded), opening]);
-  if (opened.status === 'fulfilled') opened.value.close();
-  await upgraded;
-  if (ended.status === 'rejected') throw ended.reason;
+  try {
+    (await opening).close();
+  } catch (error) {
+    throw failure ?? error;
+  }
+}
+
+/** The real run, on what is stored by now: the copy may be older than the last write of another tab. */
+async function upgrade(
+  database: IDBPDatabase,
+  transaction: IDBPTransaction<unknown, string[], 'versionchange'>,
+  from: number,
+  migrations: readonly Migration[],
+): Promise<void> {
+  const contents = await readContents(transaction);
+  for (const step of migrations) if (step.to > from) step.shape(database, transaction);
+  const after = convert(contents, from, migrations);
+  for (const kind of kindsAmong(database.objectStoreNames)) {
+    const store = transaction.objectStore(kind);
+    await store.clear();
+    await Promise.all((after.kinds[kind] ?? []).map((record) => store.put(record)));
+  }
 }

@@ -2,6 +2,10 @@ import type { Json, StoredRecord } from './record.ts';
 
 export type Cut = 'flat' | 'rift' | 'quarter';
 
+/** What one side of a part gets: the finish of what is seen, that of the inside, or none. */
+export type Side = 'shown' | 'inside' | 'bare';
+export type Sides = readonly [Side, Side];
+
 export interface Part {
   readonly id: string;
   readonly name: string;
@@ -15,8 +19,8 @@ export interface Part {
   /** Edge-glued from strips; otherwise solid. */
   readonly panel: boolean;
   readonly cut?: Cut;
-  /** How many of its faces, edges and ends get the finish. */
-  readonly surfaces?: { readonly faces?: number; readonly edges?: number; readonly ends?: number };
+  /** Which of its two faces, edges and ends get the finish; what is left out is shown. */
+  readonly surfaces?: { readonly faces?: Sides; readonly edges?: Sides; readonly ends?: Sides };
   readonly fold?: Json;
 }
 

@@ -1,0 +1,28 @@
+import { schemaVersion } from '../migrations/list.ts';
+import { backupText } from './backup-text.ts';
+import { failedContents } from './failed-contents.ts';
+import { mergeContents } from './merge.ts';
+import { storedContents } from './stored-contents.ts';
+
+export interface Export {
+  /** Suggested name of the file. */
+  readonly name: string;
+  readonly text: string;
+}
+
+/** One file with everything, writes that failed included. Works also while the database can't be migrated. */
+export async function exportBackup(now = Date.now()): Promise<Export> {
+  const { contents, schema } = await storedContents();
+  const everything = mergeContents(contents, failedContents()).merged;
+  return { name: fileName('boardwright', now), text: await backupText(everything, schema, now) };
+}
+
+/** One file with the writes that failed, for when the database can't be read at all. */
+export async function exportFailedWrites(now = Date.now()): Promise<Export> {
+  return {
+    name: fileName('boardwright-not-stored', now),
+    text: await backupText(failedContents(), schemaVersion, now),
+  };
+}
+
+const fileName = (start: string, now: number) => `${start}-${new Date(now).toISOString().slice(0, 10)}.json`;

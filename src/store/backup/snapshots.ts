@@ -1,0 +1,117 @@
+import { type IDBPDatabase, openDB } from 'idb';
+import type { Contents } from '../contents.ts';
+import { backupText } from './backup-text.ts';
+import type { Damaged } from './read-backup.ts';
+import { storedContents } from './stored-contents.ts';
+
+export const snapshotsName = 'boardwright-snapshots';
+
+/** Why a snapshot was kept: by itself, or before something that replaces records. */
+export type SnapshotReason = 'automatic' | 'migration' | 'restore' | 'merge';
+
+export interface Snapshot {
+  readonly id: string;
+  readonly at: number;
+  readonly reason: SnapshotReason;
+  readonly schema: number;
+  /** How many records it holds, by kind. */
+  readonly counts: { readonly [kind: string]: number };
+}
+
+/** How many of each are kept before the oldest goes. */
+const kept: Readonly<Record<SnapshotReason, number>> = { automatic: 7, migration: 3, restore: 3, merge: 3 };
+const day = 24 * 60 * 60 * 1000;
+
+let opened: Promise<IDBPDatabase> | undefined;
+
+/** A database of its own, so that nothing that happens to the first one reaches it. */
+function snapshots(): Promise<IDBPDatabase> {
+  const forget = () => {
+    opened = undefined;
+  };
+  opened ??= openDB(snapshotsName, 1, {
+    upgrade(fresh) {
+      fresh.createObjectStore('snapshot', { keyPath: 'id' });
+      fresh.createObjectStore('text');
+      fresh.createObjectStore('aside', { keyPath: 'id' });
+    },
+    blocking(_from, _wanted, event) {
+      (event.target as IDBDatabase).close();
+      forget();
+    },
+    terminated: forget,
+  }).catch((error) => {
+    forget();
+    throw error;
+  });
+  return opened;
+}
+
+export async function closeSnapshots(): Promise<void> {
+  const closing = opened;
+  opened = undefined;
+  (await closing?.catch(() => undefined))?.close();
+}
+
+/** Keeps a snapshot, and lets the oldest of its reason go. */
+export async function keepSnapshot(given: {
+  readonly contents: Contents;
+  readonly schema: number;
+  readonly reason: SnapshotReason;
+  readonly at: number;
+}): Promise<Snapshot> {
+  const { contents, schema, reason, at } = given;
+  const text = await backupText(contents, schema, at);
+  const counts = Object.fromEntries(Object.entries(contents.kinds).map(([kind, records]) => [kind, records.length]));
+  const snapshot: Snapshot = { id: crypto.randomUUID(), at, reason, schema, counts };
+  const surplus = (await listSnapshots()).filter((other) => other.reason === reason).slice(kept[reason] - 1);
+  const transaction = (await snapshots()).transaction(['snapshot', 'text'], 'readwrite', { durability: 'strict' });
+  const [about, texts] = [transaction.objectStore('snapshot'), transaction.objectStore('text')];
+  await Promise.all([
+    about.put(snapshot),
+    texts.put(text, snapshot.id),
+    ...surplus.flatMap(({ id }) => [about.delete(id), texts.delete(id)]),
+    transaction.done,
+  ]);
+  return snapshot;
+}
+
+/** Newest first. */
+export async function listSnapshots(): Promise<Snapshot[]> {
+  const all = (await (await snapshots()).getAll('snapshot')) as Snapshot[];
+  return all.sort((a, b) => b.at - a.at);
+}
+
+/** A snapshot as the text of a backup file, to be restored or taken out. */
+export async function snapshotText(id: string): Promise<string | undefined> {
+  return (await snapshots()).get('text', id);
+}
+
+/** Keeps a snapshot when the last one is a day old and something has changed since. Meant for a quiet moment after start. */
+export async function keepAutomaticSnapshot(now = Date.now()): Promise<Snapshot | undefined> {
+  const [last] = (await listSnapshots()).filter(({ reason }) => reason === 'automatic');
+  if (last && now - last.at < day) return undefined;
+  const { contents, schema } = await storedContents();
+  const newest = Math.max(
+    ...Object.values(contents.kinds).map((records) => records.reduce((at, { updated }) => Math.max(at, updated), 0)),
+    contents.removed.reduce((at, { removed }) => Math.max(at, removed), 0),
+  );
+  if (newest <= (last?.at ?? 0)) return undefined;
+  return keepSnapshot({ contents, schema, reason: 'automatic', at: now });
+}
+
+/** Records of an imported file that couldn't be taken in; kept as they were. */
+export interface SetAside {
+  readonly id: string;
+  readonly at: number;
+  readonly damaged: readonly Damaged[];
+}
+
+export async function setAside(damaged: readonly Damaged[], at: number): Promise<void> {
+  if (damaged.length === 0) return;
+  await (await snapshots()).put('aside', { id: crypto.randomUUID(), at, damaged } satisfies SetAside);
+}
+
+export async function listSetAside(): Promise<SetAside[]> {
+  return (await snapshots()).getAll('aside');
+}
