@@ -1,0 +1,129 @@
+import { badNumber } from '../answer/bad-number.ts';
+import { type Phrase, phrase } from '../answer/phrase.ts';
+import { type Outcome, problem } from '../answer/problem.ts';
+import { mm } from '../answer/quantity.ts';
+import type { Worked } from '../answer/worked.ts';
+
+/** How far the top moves where the attachment sits, from today; mm, neither is negative. */
+export interface MovementThere {
+  readonly shrink: number;
+  readonly swell: number;
+}
+
+/** What holds a top down and lets it move; all in mm. */
+export type AttachmentKind =
+  | { readonly kind: 'button'; readonly grooveDepth: number; readonly margin?: number; readonly hold?: number }
+  | { readonly kind: 'slotted-bracket'; readonly slot: number; readonly shank: number; readonly margin?: number }
+  | { readonly kind: 'swivel-bracket'; readonly swing: number; readonly margin?: number };
+
+export interface Attachment {
+  /** mm: for a button the gap at the groove's bottom, for a bracket the screw's distance from the slot's or swing's outer end. */
+  readonly setting: number;
+  readonly instruction: Phrase;
+}
+
+/**
+ * How to set a button or an expansion bracket today so that the top moves freely, fixed along its middle.
+ *
+ * @param movement how far the top shrinks and swells where the attachment sits, mm
+ * @param attachment its kind: a button with the depth of its groove; a bracket with the length of its slot and the screw's
+ *   shank; a swivel bracket with its whole swing across the grain; margin (1 mm) and least hold (4 mm) unless told otherwise
+ * @returns the setting in mm and what to do
+ *
+ * Valid: a button screwed to the top with its tongue outwards, in a groove of the apron's inner face; brackets across the grain.
+ * Errors: a `Problem` on the dimension that is too small for the movement, or makes no sense.
+ * Example: shrinks 1, swells 1.5, groove 10 mm: gap 2.5 mm today, and 6.5 mm are held when dry.
+ * Source: geometry; margin and hold are common practice.
+ */
+export function attachment(movement: MovementThere, attachment: AttachmentKind): Outcome<Worked<Attachment>> {
+  const { shrink, swell } = movement;
+  const { margin = 1 } = attachment;
+  const wrong =
+    badNumber('shrink', 'The shrinking', shrink, 'mm', { least: 0 }) ??
+    badNumber('swell', 'The swelling', swell, 'mm', { least: 0 }) ??
+    badNumber('margin', 'The margin', margin, 'mm', { least: 0, most: 20 });
+  if (wrong) return wrong;
+  switch (attachment.kind) {
+    case 'button':
+      return button(movement, attachment.grooveDepth, margin, attachment.hold ?? 4);
+    case 'slotted-bracket': {
+      const bad =
+        badNumber('shank', 'The shank', attachment.shank, 'mm', { above: 0, most: 50 }) ??
+        badNumber('slot', 'The slot', attachment.slot, 'mm', { least: attachment.shank, most: 200 });
+      return bad ?? bracket(movement, attachment.slot - attachment.shank, margin, 'slot');
+    }
+    case 'swivel-bracket': {
+      const bad = badNumber('swing', 'The swing', attachment.swing, 'mm', { above: 0, most: 100 });
+      return bad ?? bracket(movement, attachment.swing, margin, 'swing');
+    }
+  }
+}
+
+function button(
+  { shrink, swell }: MovementThere,
+  grooveDepth: number,
+  margin: number,
+  hold: number,
+): Outcome<Worked<Attachment>> {
+  const wrong =
+    badNumber('grooveDepth', 'The depth of the groove', grooveDepth, 'mm', { above: 0, most: 100 }) ??
+    badNumber('hold', 'The hold', hold, 'mm', { least: 0, most: 100 });
+  if (wrong) return wrong;
+  const gap = swell + margin;
+  const held = grooveDepth - gap - shrink;
+  if (held < hold) {
+    return problem(
+      'grooveDepth',
+      'In the dry season only {held} of the button would hold. Make the groove {needed} deep.',
+      {
+        held: mm(Math.max(0, held)),
+        needed: mm(gap + shrink + hold),
+      },
+    );
+  }
+  return worked(
+    gap,
+    phrase('Screw the button to the top with {gap} between its tongue and the bottom of the groove.', { gap: mm(gap) }),
+    phrase('swelling {swell} + margin {margin}', { swell: mm(swell), margin: mm(margin) }),
+  );
+}
+
+function bracket(
+  { shrink, swell }: MovementThere,
+  travel: number,
+  margin: number,
+  field: 'slot' | 'swing',
+): Outcome<Worked<Attachment>> {
+  const needed = shrink + swell + 2 * margin;
+  if (travel < needed) {
+    return problem(
+      field,
+      'The bracket gives {travel}, the top needs {needed}. Use buttons, or brackets that travel further.',
+      {
+        travel: mm(travel),
+        needed: mm(needed),
+      },
+    );
+  }
+  // What the bracket gives beyond the need is shared out, so that both ways keep the same spare.
+  const setting = swell + (travel - shrink - swell) / 2;
+  return worked(
+    setting,
+    phrase('Set the screw {setting} from where the bracket stops when the top swells.', { setting: mm(setting) }),
+    phrase('swelling {swell} + half of what the travel {travel} leaves over the movement both ways', {
+      swell: mm(swell),
+      travel: mm(travel),
+    }),
+  );
+}
+
+function worked(setting: number, instruction: Phrase, by: Phrase): Worked<Attachment> {
+  return {
+    value: { setting, instruction },
+    working: {
+      steps: [{ finds: 'setting today', by, gives: mm(setting) }],
+      holds: phrase('A top fixed along its middle only.'),
+      sources: ['geometry', 'common-practice'],
+    },
+  };
+}

@@ -1,0 +1,75 @@
+import { isProblem, type Outcome } from '../answer/problem.ts';
+import type { Worked } from '../answer/worked.ts';
+import { elongatedSlots, type Slot } from './elongated-slot.ts';
+import { partMovement, type Wood } from './part-movement.ts';
+import type { Seasons } from './seasons.ts';
+
+export interface BreadboardInput {
+  readonly wood: Wood;
+  /** Of the panel across its grain today, mm; the end is cut flush to it. */
+  readonly width: number;
+  readonly seasons: Seasons;
+  /** Where the pegs sit, from one edge, mm, rising. */
+  readonly pegs: readonly number[];
+  /** Diameter, mm. */
+  readonly peg: number;
+  readonly margin?: number;
+  /** How far the tenons are apart from edge to edge, or one tenon's width, along the slots, mm. */
+  readonly tenonWidth: number;
+}
+
+export interface BreadboardEnd {
+  /** The slots in the panel's tenons; the peg nearest the middle is fixed. */
+  readonly slots: readonly Slot[];
+  /** How far the panel stands out beyond the end (positive) or falls short of it, at the near and the far edge, mm. */
+  readonly dry: { readonly near: number; readonly far: number };
+  readonly wet: { readonly near: number; readonly far: number };
+}
+
+/**
+ * A breadboard end: the middle peg fixed and glued, the outer ones in slots of the panel's tenons.
+ *
+ * @param input wood and width of the panel (mm), moisture today and in the seasons (percent), positions and diameter of the
+ *   pegs (mm), margin (mm), width of a tenon along the slots (mm)
+ * @returns slots, and how far the panel's edges stand out or fall short in each season, mm
+ *
+ * Valid: a panel flush with its ends today; glue at the fixed peg only.
+ * Errors: a `Problem` as `elongatedSlots`, at `pegs`, `peg` or `tenonWidth`.
+ * Example: cherry, flat, 600 mm at 8 %, 6 % and 11 %, fixed in the middle: each edge 1.5 mm short when dry, 2.2 mm proud when wet.
+ * Source: movement by Wood handbook (FPL-GTR-190), chapter 13; the construction is common practice.
+ */
+export function breadboardEnd(input: BreadboardInput): Outcome<Worked<BreadboardEnd>> {
+  const { wood, width, seasons, pegs, peg, margin, tenonWidth } = input;
+  const fixed = nearestMiddle(pegs, width);
+  const slots = elongatedSlots({
+    wood,
+    width,
+    seasons,
+    positions: pegs,
+    fixed,
+    fastener: { shank: peg },
+    ...(margin !== undefined && { margin }),
+    slottedWidth: tenonWidth,
+    slotsIn: 'moving',
+  });
+  if (isProblem(slots)) return { ...slots, field: named(slots.field) };
+  const whole = partMovement(wood, width, seasons);
+  if (isProblem(whole)) return whole;
+  const near = (pegs[fixed] ?? 0) / width;
+  const edges = (change: number) => ({ near: change * near, far: change * (1 - near) });
+  return {
+    value: { slots: slots.value, dry: edges(whole.value.dryChange), wet: edges(whole.value.wetChange) },
+    working: slots.working,
+  };
+}
+
+function nearestMiddle(pegs: readonly number[], width: number): number {
+  const offsets = pegs.map((peg) => Math.abs(peg - width / 2));
+  return Math.max(0, offsets.indexOf(Math.min(...offsets)));
+}
+
+const named = (field: string): string =>
+  field
+    .replace(/^positions/, 'pegs')
+    .replace('fastener.shank', 'peg')
+    .replace('slottedWidth', 'tenonWidth');

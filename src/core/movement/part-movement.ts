@@ -1,0 +1,78 @@
+import { phrase } from '../answer/phrase.ts';
+import { isProblem, type Outcome } from '../answer/problem.ts';
+import { mm } from '../answer/quantity.ts';
+import type { Worked, WorkingStep } from '../answer/worked.ts';
+import type { Cut } from './cut.ts';
+import { dimensionalChange } from './dimensional-change.ts';
+import type { MovementFigures } from './movement-figures.ts';
+import { type Seasons, seasonsProblem } from './seasons.ts';
+
+/** What a part is made of, as far as its movement goes. */
+export interface Wood {
+  readonly figures: MovementFigures;
+  readonly cut: Cut;
+}
+
+/** How a part's size across the grain changes from today's; all in mm. */
+export interface PartMovement {
+  /** Change to the dry and to the wet season, swelling positive. */
+  readonly dryChange: number;
+  readonly wetChange: number;
+  /** How far it will ever shrink and swell from today's size; neither is negative. */
+  readonly shrink: number;
+  readonly swell: number;
+  readonly dryWidth: number;
+  readonly wetWidth: number;
+  /** Whether it rests on a guess from the volume's shrinkage. */
+  readonly estimated: boolean;
+}
+
+/**
+ * How far a part moves both ways from today's size, in the dry and in the wet season.
+ *
+ * @param wood the species' figures and the cut; width across the grain today, mm
+ * @param seasons moisture today, in the dry and in the wet season, percent
+ * @returns both changes, both widths, the most it shrinks and swells, all in mm
+ *
+ * Valid: as `dimensionalChange`, whose figure is chosen for each season by its range.
+ * Errors: a `Problem` on `width`, `cut`, `species` or `seasons`.
+ * Example: black cherry, flat, 400 mm, 8 % today, 6 % and 11 %: shrinks 1.98 mm, swells 2.98 mm.
+ * Source: Wood handbook (FPL-GTR-190), chapter 13.
+ */
+export function partMovement(wood: Wood, width: number, seasons: Seasons): Outcome<Worked<PartMovement>> {
+  const wrong = seasonsProblem(seasons);
+  if (wrong) return wrong;
+  const dry = dimensionalChange({ ...wood, width, from: seasons.today, to: seasons.dry });
+  if (isProblem(dry)) return dry;
+  const wet = dimensionalChange({ ...wood, width, from: seasons.today, to: seasons.wet });
+  if (isProblem(wet)) return wet;
+  const dryChange = dry.value.change;
+  const wetChange = wet.value.change;
+  return {
+    value: {
+      dryChange,
+      wetChange,
+      shrink: Math.max(0, -dryChange, -wetChange),
+      swell: Math.max(0, dryChange, wetChange),
+      dryWidth: width + dryChange,
+      wetWidth: width + wetChange,
+      estimated: dry.value.rate.estimated || wet.value.rate.estimated,
+    },
+    working: {
+      steps: [...inSeason('dry', width, dryChange, dry), ...inSeason('wet', width, wetChange, wet)],
+      ...(dry.working.holds && { holds: dry.working.holds }),
+      sources: [...new Set([...dry.working.sources, ...wet.working.sources])],
+    },
+  };
+}
+
+function inSeason(season: string, width: number, change: number, { working }: Worked<unknown>): WorkingStep[] {
+  return [
+    ...working.steps.map((step) => ({ ...step, finds: `${step.finds}, ${season} season` })),
+    {
+      finds: `width in the ${season} season`,
+      by: phrase('width {width} today + change {change}', { width: mm(width), change: mm(change) }),
+      gives: mm(width + change),
+    },
+  ];
+}
