@@ -56,7 +56,8 @@ async function apply(
   if ('remove' in change) {
     if (!before) return undefined;
     const tombstone: Tombstone = { kind: change.kind, id, revision: before.revision + 1, removed: at };
-    await Promise.all([records.delete(id), tombstones.put(tombstone)]);
+    await tombstones.put(tombstone);
+    await records.delete(id);
     return undefined;
   }
 

@@ -1,6 +1,7 @@
 import type { IDBPTransaction } from 'idb';
 import { closeDatabase, database } from './db.ts';
 import type { Kind } from './records/kinds.ts';
+import { runTransaction } from './run-transaction.ts';
 
 export type StoreName = Kind | 'draft' | 'meta' | 'removed';
 
@@ -14,37 +15,10 @@ export async function transact<Mode extends 'readonly' | 'readwrite', T>(
   work: (transaction: IDBPTransaction<unknown, string[], Mode>) => Promise<T>,
 ): Promise<T> {
   try {
-    return await once(stores, mode, work);
+    return await runTransaction(await database(), stores, mode, work);
   } catch (error) {
     if (!(error instanceof DOMException) || !gone.has(error.name)) throw error;
     await closeDatabase();
-    return once(stores, mode, work);
-  }
-}
-
-async function once<Mode extends 'readonly' | 'readwrite', T>(
-  stores: readonly StoreName[],
-  mode: Mode,
-  work: (transaction: IDBPTransaction<unknown, string[], Mode>) => Promise<T>,
-): Promise<T> {
-  const connection = await database();
-  const transaction = connection.transaction([...stores] as string[], mode, { durability: 'strict' });
-  const done = transaction.done.then(
-    () => ({ stored: true as const }),
-    (error: unknown) => ({ stored: false as const, error }),
-  );
-  try {
-    const result = await work(transaction);
-    const end = await done;
-    if (!end.stored) throw end.error;
-    return result;
-  } catch (error) {
-    try {
-      transaction.abort();
-    } catch {
-      // It has ended already.
-    }
-    await done;
-    throw transaction.error ?? error;
+    return runTransaction(await database(), stores, mode, work);
   }
 }

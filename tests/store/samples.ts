@@ -67,7 +67,7 @@ export const oneOfEach: { readonly [K in keyof Kinds]: Kinds[K] } = {
         quantity: 1,
         panel: true,
         cut: 'flat',
-        surfaces: { faces: 2, edges: 2, ends: 2 },
+        surfaces: { faces: ['shown', 'inside'], edges: ['shown', 'shown'], ends: ['bare', 'shown'] },
         fold: { with: 'front' },
       },
     ],

@@ -4,6 +4,7 @@ import { schemaVersion } from '../migrations/list.ts';
 import { readContents } from '../read-contents.ts';
 import { type Kind, kinds } from '../records/kinds.ts';
 import type { StoredRecord } from '../records/record.ts';
+import { refill } from '../refill.ts';
 import { transact } from '../transact.ts';
 import { type MergeEntry, mergeContents } from './merge.ts';
 import type { ApplyMode } from './preview-backup.ts';
@@ -54,13 +55,6 @@ export async function applyBackup(
   }
 }
 
-async function refill(
-  store: { clear(): Promise<void>; put(value: unknown): Promise<unknown> },
-  values: readonly unknown[],
-): Promise<void> {
-  await Promise.all([store.clear(), ...values.map((value) => store.put(value))]);
-}
-
 /** The maker's choice gets a revision above both sides, so that it also wins wherever else the two meet. */
 function withChoices(merged: Contents, entries: readonly MergeEntry[], choices: Choices, now: number): Contents {
   const chosen = new Map<string, StoredRecord>();
@@ -69,8 +63,7 @@ function withChoices(merged: Contents, entries: readonly MergeEntry[], choices: 
     const side = choices.get(key);
     const record = side && entry[side];
     if (!record || (side === entry.stays && entry.difference !== 'conflict')) continue;
-    const revision = Math.max(entry.mine?.revision ?? 0, entry.theirs?.revision ?? 0) + 1;
-    chosen.set(key, { ...record, revision, updated: now });
+    chosen.set(key, { ...record, revision: entry.revision + 1, updated: now });
   }
   const isChosen = (kind: string, id: string) => chosen.has(`${kind}/${id}`);
   const kindsNow = kinds.map((kind: Kind) => [

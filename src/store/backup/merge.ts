@@ -13,6 +13,8 @@ export interface MergeEntry {
   readonly theirs?: StoredRecord;
   /** Which side stays when the maker doesn't say. */
   readonly stays: 'mine' | 'theirs';
+  /** The greater revision of both sides, removals included. */
+  readonly revision: number;
 }
 
 /** A record, or what stays of it after its removal. */
@@ -53,6 +55,7 @@ export function mergeContents(mine: Contents, theirs: Contents): { merged: Conte
         mine: recordOf(own),
         theirs: recordOf(side),
         stays,
+        revision: Math.max(own ? revisionOf(own) : 0, revisionOf(side)),
       });
     }
     if (stays === 'theirs') here.set(key, side);

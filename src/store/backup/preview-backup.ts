@@ -35,7 +35,16 @@ function replacing(mine: Contents, theirs: Contents, entries: readonly MergeEntr
   const gone = Object.entries(mine.kinds).flatMap(([kind, records]) =>
     records
       .filter(({ id }) => !held.has(`${kind}/${id}`))
-      .map((record): MergeEntry => ({ kind, id: record.id, difference: 'removed', mine: record, stays: 'theirs' })),
+      .map(
+        (mine): MergeEntry => ({
+          kind,
+          id: mine.id,
+          difference: 'removed',
+          mine,
+          stays: 'theirs',
+          revision: mine.revision,
+        }),
+      ),
   );
   return [...kept, ...gone];
 }

@@ -23,6 +23,8 @@ const stamps = {
   demo: may(v.boolean()),
 };
 
+const side = v.picklist(['shown', 'inside', 'bare']);
+const sides = may(v.tuple([side, side]));
 const ticks = byName(object({ pieces: list(text), skipped: may(text), at: instant }));
 const saw = object({ owned: v.boolean(), kerf: amount });
 const limit = may(object({ length: may(amount), width: may(amount), thickness: may(amount) }));
@@ -105,7 +107,7 @@ export const schemas: { readonly [K in Kind]: v.GenericSchema<unknown, Kinds[K]>
         quantity: count,
         panel: v.boolean(),
         cut: may(v.picklist(['flat', 'rift', 'quarter'])),
-        surfaces: may(object({ faces: may(count), edges: may(count), ends: may(count) })),
+        surfaces: may(object({ faces: sides, edges: sides, ends: sides })),
         fold: may(json),
       }),
     ),

@@ -1,5 +1,6 @@
 import { type IDBPDatabase, openDB } from 'idb';
 import type { Contents } from '../contents.ts';
+import { runTransaction } from '../run-transaction.ts';
 import { backupText } from './backup-text.ts';
 import type { Damaged } from './read-backup.ts';
 import { storedContents } from './stored-contents.ts';
@@ -65,14 +66,15 @@ export async function keepSnapshot(given: {
   const counts = Object.fromEntries(Object.entries(contents.kinds).map(([kind, records]) => [kind, records.length]));
   const snapshot: Snapshot = { id: crypto.randomUUID(), at, reason, schema, counts };
   const surplus = (await listSnapshots()).filter((other) => other.reason === reason).slice(kept[reason] - 1);
-  const transaction = (await snapshots()).transaction(['snapshot', 'text'], 'readwrite', { durability: 'strict' });
-  const [about, texts] = [transaction.objectStore('snapshot'), transaction.objectStore('text')];
-  await Promise.all([
-    about.put(snapshot),
-    texts.put(text, snapshot.id),
-    ...surplus.flatMap(({ id }) => [about.delete(id), texts.delete(id)]),
-    transaction.done,
-  ]);
+  await runTransaction(await snapshots(), ['snapshot', 'text'], 'readwrite', async (transaction) => {
+    const [about, texts] = [transaction.objectStore('snapshot'), transaction.objectStore('text')];
+    await texts.put(text, snapshot.id);
+    await about.put(snapshot);
+    for (const { id } of surplus) {
+      await about.delete(id);
+      await texts.delete(id);
+    }
+  });
   return snapshot;
 }
 

@@ -1,6 +1,7 @@
 import { type IDBPDatabase, type IDBPTransaction, openDB } from 'idb';
 import { abortUpgrade } from '../abort-upgrade.ts';
 import { kindsAmong, readContents } from '../read-contents.ts';
+import { refill } from '../refill.ts';
 import { convert } from './convert.ts';
 import type { Migration } from './migration.ts';
 
@@ -48,8 +49,6 @@ async function upgrade(
   for (const step of migrations) if (step.to > from) step.shape(database, transaction);
   const after = convert(contents, from, migrations);
   for (const kind of kindsAmong(database.objectStoreNames)) {
-    const store = transaction.objectStore(kind);
-    await store.clear();
-    await Promise.all((after.kinds[kind] ?? []).map((record) => store.put(record)));
+    await refill(transaction.objectStore(kind), after.kinds[kind] ?? []);
   }
 }
