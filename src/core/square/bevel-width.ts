@@ -1,0 +1,42 @@
+import { badNumber } from '../answer/bad-number.ts';
+import { phrase } from '../answer/phrase.ts';
+import type { Outcome } from '../answer/problem.ts';
+import { degrees, mm } from '../answer/quantity.ts';
+import type { Worked } from '../answer/worked.ts';
+
+export interface BevelWidth {
+  /** From the long point to the line of the short point, square across the face, mm. */
+  readonly onFace: number;
+  /** Across the sawn bevel itself, mm: what the glue gets. */
+  readonly bevel: number;
+}
+
+/**
+ * Computes: how wide a bevel comes out for a thickness.
+ * Inputs: thickness, mm; angle, degrees that the blade is tilted from square, 45 for a box of four sides.
+ * Result: mm on the face (thickness x tan) and across the bevel (thickness / cos).
+ * Valid: tilts of more than 0 and up to 60 degrees.
+ * Errors: `thickness` or `angle` out of range.
+ * Example: 20 thick at 45 degrees: 20 on the face, 28.3 across the bevel.
+ * Source: plane geometry.
+ */
+export function bevelWidth(thickness: number, angle = 45): Outcome<Worked<BevelWidth>> {
+  const bad =
+    badNumber('thickness', 'The thickness', thickness, 'mm', { above: 0, most: 300 }) ??
+    badNumber('angle', 'The tilt', angle, 'degrees', { above: 0, most: 60 });
+  if (bad) return bad;
+  const tilt = (angle * Math.PI) / 180;
+  const onFace = thickness * Math.tan(tilt);
+  const bevel = thickness / Math.cos(tilt);
+  const given = { thickness: mm(thickness), angle: degrees(angle) };
+  return {
+    value: { onFace, bevel },
+    working: {
+      steps: [
+        { finds: 'bevel on the face', by: phrase('{thickness} x tangent of {angle}', given), gives: mm(onFace) },
+        { finds: 'across the bevel', by: phrase('{thickness} / cosine of {angle}', given), gives: mm(bevel) },
+      ],
+      sources: ['geometry'],
+    },
+  };
+}

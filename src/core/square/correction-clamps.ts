@@ -1,0 +1,93 @@
+import { type Phrase, phrase } from '../answer/phrase.ts';
+import { type Outcome, problem } from '../answer/problem.ts';
+import { mm, percent } from '../answer/quantity.ts';
+import type { Worked } from '../answer/worked.ts';
+import { lengthsOf, type Quadrilateral } from './quadrilateral.ts';
+import type { Shape } from './shape-of.ts';
+
+export interface ClampCorrection {
+  readonly squeeze: 'diagonalAC' | 'diagonalBD';
+  /** What the squeezed diagonal reads when the piece is square, mm. */
+  readonly square: number;
+  /** By how much it must shorten to get there, mm. */
+  readonly shorten: number;
+  /** How far to pull it, past square, so that it springs back to square, mm. */
+  readonly pullTo: number;
+  readonly say: Phrase;
+}
+
+/**
+ * Computes: which diagonal of a racked case or frame to squeeze and by how much, with what to add for spring-back.
+ * Inputs: shape, corners in mm; kind, what shape it is; springBack, the part of the movement that springs back, 0 to 0.8.
+ * Result: mm. The diagonal of the square piece is sqrt((AC² + BD²) / 2); the long one shortens by about half the
+ * difference of the two, and is pulled by that over (1 - springBack).
+ * Valid: joints that still give; opposite sides equal.
+ * Errors: `shape` when it is not racked or square: no clamp cures unequal sides; `springBack` out of range.
+ * Example: AC 1202, BD 1198, spring-back 0.2: squeeze AC by 2 to 1200, pull it to 1199.5 and let it come back.
+ * Source: plane geometry (parallelogram law); over-correction is common practice.
+ */
+export function correctionClamps(
+  shape: Quadrilateral,
+  kind: Shape,
+  springBack: number,
+): Outcome<Worked<ClampCorrection>> {
+  if (kind === 'undetermined')
+    return problem(
+      'shape',
+      "These readings can't tell whether clamps will cure it. Measure all four sides and both diagonals.",
+    );
+  if (kind !== 'racked' && kind !== 'square')
+    return problem('shape', 'Opposite sides differ, and no clamp cures that. Make opposite parts equal first.');
+  if (!(springBack >= 0 && springBack <= 0.8))
+    return problem('springBack', 'Spring-back must be from {least} to {most}.', {
+      least: percent(0),
+      most: percent(80),
+    });
+  const { diagonalAC, diagonalBD } = lengthsOf(shape);
+  const [squeeze, long, name] =
+    diagonalAC >= diagonalBD
+      ? (['diagonalAC', diagonalAC, 'A to C'] as const)
+      : (['diagonalBD', diagonalBD, 'B to D'] as const);
+  const square = Math.sqrt((diagonalAC ** 2 + diagonalBD ** 2) / 2);
+  const shorten = long - square;
+  const pull = shorten / (1 - springBack);
+  return {
+    value: {
+      squeeze,
+      square,
+      shorten,
+      pullTo: long - pull,
+      say:
+        kind === 'square'
+          ? phrase('Leave the clamps as they are: it is as square as you can measure.')
+          : phrase(
+              `Squeeze ${name} until it is {shorten} shorter and reads {square}. Pull it to {pullTo} and let it spring back, then measure both diagonals again.`,
+              { shorten: mm(shorten), square: mm(square), pullTo: mm(long - pull) },
+            ),
+    },
+    working: {
+      steps: [
+        {
+          finds: 'diagonal when square',
+          by: phrase('square root of half the sum of {ac} squared and {bd} squared', {
+            ac: mm(diagonalAC),
+            bd: mm(diagonalBD),
+          }),
+          gives: mm(square),
+        },
+        {
+          finds: 'must shorten by',
+          by: phrase('{long} less {square}, about half the difference', { long: mm(long), square: mm(square) }),
+          gives: mm(shorten),
+        },
+        {
+          finds: 'pull, with spring-back',
+          by: phrase('{shorten} / (1 - {springBack})', { shorten: mm(shorten), springBack: percent(springBack * 100) }),
+          gives: mm(pull),
+        },
+      ],
+      holds: phrase('While the glue still lets the joints move. Tighten a little at a time, pads under the clamp.'),
+      sources: ['geometry', 'common-practice'],
+    },
+  };
+}

@@ -1,0 +1,111 @@
+import { type Phrase, phrase } from '../answer/phrase.ts';
+import { mm } from '../answer/quantity.ts';
+import type { Worked } from '../answer/worked.ts';
+import type { Point, Quadrilateral } from './quadrilateral.ts';
+import type { CornerName } from './readings.ts';
+
+/** The end of a panel where a cut runs from the front edge to the back edge. */
+export type PanelEnd = 'right' | 'left';
+/** A line that is marked but not cut can move either way; a sawn edge can only lose wood. */
+export type CutState = 'line' | 'sawn';
+
+/** One end of the guide's move, mm. */
+export interface GuideMove {
+  readonly corner: CornerName;
+  /** The corner at the other end of the edge along which it moves. */
+  readonly other: CornerName;
+  readonly towards: boolean;
+  readonly distance: number;
+}
+
+export interface CutCorrection {
+  /** The one end to move, with least wood lost; null when the cut is square. */
+  readonly move: GuideMove | null;
+  /** Both ends, half the way each, the opposite way: the cut turns about its middle. Null where wood is missing. */
+  readonly shared: readonly [GuideMove, GuideMove] | null;
+  /** Wood taken off the longer of the two edges, mm. */
+  readonly lost: number;
+  readonly say: Phrase;
+  readonly sayShared: Phrase | null;
+  /** The piece once the one end has moved. */
+  readonly after: Quadrilateral;
+}
+
+const ends = {
+  right: { front: 'B', back: 'C', frontOther: 'A', backOther: 'D', outward: 1 },
+  left: { front: 'A', back: 'D', frontOther: 'B', backOther: 'C', outward: -1 },
+} as const;
+
+const where: Readonly<Record<CornerName, string>> = { A: 'front', B: 'front', C: 'back', D: 'back' };
+
+function sayMove({ corner, other, towards }: GuideMove, end: PanelEnd, distance: string): string {
+  const line = end === 'right' ? 'right-hand cut' : 'left-hand cut';
+  return `the ${where[corner]} end of the ${line} (${corner}) {${distance}} ${towards ? 'towards' : 'away from'} ${other}`;
+}
+
+/**
+ * Computes: how to move the guide for a cut so that it stands square to the front edge.
+ * Inputs: shape, corners in mm; end, which end of the panel; state, whether the line is only marked or already sawn.
+ * Result: the end of the guide to move, which way and how far in mm; the same shared by both ends.
+ * Valid: a straight cut from the front edge to the back edge.
+ * Errors: none.
+ * Example: C 2 too far from D: move the back end of the right-hand cut 2 towards D, or each end 1.
+ * Source: plane geometry; that a sawn edge keeps its short corner is common practice.
+ */
+export function correctionCut(shape: Quadrilateral, end: PanelEnd, state: CutState): Worked<CutCorrection> {
+  const { front, back, frontOther, backOther, outward } = ends[end];
+  const run = (shape.C.x - shape.D.x) / Math.hypot(shape.C.x - shape.D.x, shape.C.y - shape.D.y);
+  const outBy = (shape[front].x - shape[back].x) * outward;
+  const move = (corner: CornerName, by: number): GuideMove => ({
+    corner,
+    other: corner === front ? frontOther : backOther,
+    towards: by < 0,
+    distance: Math.abs(by) / (corner === front ? 1 : run),
+  });
+  const keepBack = state === 'sawn' && outBy > 0;
+  const one = keepBack ? move(front, -outBy) : move(back, outBy);
+  const shared = state === 'line' ? ([move(back, outBy / 2), move(front, -outBy / 2)] as const) : null;
+  const square = one.distance < 1e-6;
+  const sayShared = shared
+    ? phrase(`Or share it: ${sayMove(shared[0], end, 'back')}, ${sayMove(shared[1], end, 'front')}.`, {
+        back: mm(shared[0].distance),
+        front: mm(shared[1].distance),
+      })
+    : null;
+  return {
+    value: {
+      move: square ? null : one,
+      shared: square ? null : shared,
+      lost: one.towards ? one.distance : 0,
+      say: square
+        ? phrase(`Leave the ${end}-hand cut as it is.`)
+        : phrase(`Move ${sayMove(one, end, 'distance')}.`, { distance: mm(one.distance) }),
+      sayShared: square ? null : sayShared,
+      after: keepBack
+        ? { ...shape, [front]: { x: shape[back].x, y: 0 } }
+        : { ...shape, [back]: alongBackEdge(shape, shape[front].x) },
+    },
+    working: {
+      steps: [
+        {
+          finds: `lean of the ${end}-hand cut`,
+          by: phrase('how far its back end stands off the square line from its front end'),
+          gives: mm(Math.abs(outBy)),
+        },
+        {
+          finds: `move at ${one.corner}`,
+          by: keepBack
+            ? phrase('the edge is sawn and no wood is left at the back end, so the front end comes in by as much')
+            : phrase('the lean, along the back edge'),
+          gives: mm(one.distance),
+        },
+      ],
+      holds: phrase('With the front edge straight and taken as the reference. Cut proud, try, then cut to the line.'),
+      sources: ['geometry', 'common-practice'],
+    },
+  };
+}
+
+function alongBackEdge({ C, D }: Quadrilateral, x: number): Point {
+  return { x, y: D.y + ((C.y - D.y) * (x - D.x)) / (C.x - D.x) };
+}

@@ -1,0 +1,46 @@
+import type { Quadrilateral } from './quadrilateral.ts';
+import type { CornerName } from './readings.ts';
+
+/** A drawing of the piece with its error made larger. */
+export interface ExaggeratedOutline {
+  readonly corners: Quadrilateral;
+  /** The rectangle that it is compared with. */
+  readonly square: Quadrilateral;
+  /** How many times the error is drawn; to be stated beside the drawing. */
+  readonly factor: number;
+}
+
+/** The largest of 1, 2, 5, 10, 20, 50 ... that is not above. */
+function roundFactor(most: number): number {
+  const decade = 10 ** Math.floor(Math.log10(most));
+  const lead = [5, 2, 1].find((step) => step * decade <= most * (1 + 1e-12)) ?? 1;
+  return Math.max(1, lead * decade);
+}
+
+/**
+ * Computes: the outline to draw, the piece to scale and its departure from a rectangle exaggerated.
+ * Inputs: shape, corners in mm, A at the origin and B on the x axis.
+ * Result: corners in mm and the factor: a round number with which the worst corner moves a twelfth of the shorter side
+ * at most; 1 when it departs by more than that, and when the piece is exactly square.
+ * Valid: any convex shape.
+ * Errors: none.
+ * Example: 1800 by 800 with C out by 1 along the back edge: factor 50, C drawn 50 out.
+ * Source: assumption: a twelfth of the shorter side shows and still looks like the piece.
+ */
+export function exaggeratedOutline(shape: Quadrilateral): ExaggeratedOutline {
+  const { B, C, D } = shape;
+  const width = (C.y + D.y) / 2;
+  const square: Quadrilateral = {
+    A: { x: 0, y: 0 },
+    B: { x: B.x, y: 0 },
+    C: { x: B.x, y: width },
+    D: { x: 0, y: width },
+  };
+  const worst = Math.max(Math.hypot(C.x - B.x, C.y - width), Math.hypot(D.x, D.y - width));
+  const factor = worst < 1e-6 ? 1 : roundFactor(Math.min(B.x, width) / 12 / worst);
+  const drawn = (name: CornerName) => ({
+    x: square[name].x + factor * (shape[name].x - square[name].x),
+    y: square[name].y + factor * (shape[name].y - square[name].y),
+  });
+  return { corners: { A: drawn('A'), B: drawn('B'), C: drawn('C'), D: drawn('D') }, square, factor };
+}

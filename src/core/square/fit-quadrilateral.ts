@@ -1,0 +1,72 @@
+import { type Matrix, solve } from './linear.ts';
+import { expectedOf, nominalSize, type Observation } from './observation.ts';
+import type { Quadrilateral } from './quadrilateral.ts';
+import type { ShapeFamily } from './shape-family.ts';
+
+/** The shape of a family that comes nearest to what was measured. */
+export interface Fit {
+  readonly shape: Quadrilateral;
+  /** Measured less fitted, mm, one for each observation. */
+  readonly residuals: readonly number[];
+  /** How each observation answers to each parameter of the family, mm per mm. */
+  readonly sensitivity: Matrix;
+}
+
+const dot = (a: readonly number[], b: readonly number[]) => a.reduce((sum, value, i) => sum + value * (b[i] ?? 0), 0);
+
+/** By central differences: the lengths are smooth and a step of a millionth of the piece is far above rounding. */
+function sensitivityAt(family: ShapeFamily, at: readonly number[], observations: readonly Observation[]): Matrix {
+  const step = 1e-6 * Math.max(...at.map(Math.abs));
+  const columns = at.map((_, index) => {
+    const moved = (by: number) =>
+      expectedOf(family.corners(at.map((value, i) => (i === index ? value + by : value))), observations);
+    const before = moved(-step);
+    return moved(step).map((value, i) => (value - (before[i] ?? 0)) / (2 * step));
+  });
+  return observations.map((_, row) => columns.map((column) => column[row] ?? 0));
+}
+
+/**
+ * Computes: the shape of a family nearest to the observations by least squares (Gauss-Newton, damped after
+ * Levenberg and Marquardt). With fewer observations than parameters it stays as near to a rectangle as they let it.
+ * Inputs: family, a shape family; observations, mm, at least one.
+ * Result: the corners in mm, A at the origin and B on the x axis; the residuals in mm.
+ * Valid: pieces of 50 mm to 6 m that are near enough to a rectangle to have their corners in order.
+ * Errors: none; it ends after 100 steps at the best shape found.
+ * Example: front 3, right 4, back 3, left 4, both diagonals 5 give corners (0,0), (3,0), (3,4), (0,4), no residual.
+ * Source: plane geometry; least squares.
+ */
+export function fitQuadrilateral(family: ShapeFamily, observations: readonly Observation[]): Fit {
+  const { length, width } = nominalSize(observations);
+  const residualsAt = (parameters: readonly number[]) => {
+    const expected = expectedOf(family.corners(parameters), observations);
+    return observations.map(({ value }, i) => value - (expected[i] ?? 0));
+  };
+  let parameters = family.start(length, width);
+  let residuals = residualsAt(parameters);
+  let damping = 1e-6;
+  for (let step = 0; step < 100 && damping < 1e6; step++) {
+    const rows = sensitivityAt(family, parameters, observations);
+    const columns = parameters.map((_, k) => rows.map((row) => row[k] ?? 0));
+    const normal = columns.map((a, i) => columns.map((b, k) => dot(a, b) + (i === k ? damping : 0)));
+    const move = solve(
+      normal,
+      columns.map((column) => dot(column, residuals)),
+    );
+    if (move === undefined) break;
+    const next = parameters.map((value, i) => value + (move[i] ?? 0));
+    const nextResiduals = residualsAt(next);
+    const closer = dot(nextResiduals, nextResiduals) < dot(residuals, residuals);
+    if (closer) {
+      parameters = next;
+      residuals = nextResiduals;
+    }
+    if (Math.hypot(...move) < 1e-11 * length) break;
+    damping = closer ? Math.max(damping / 10, 1e-12) : damping * 10;
+  }
+  return {
+    shape: family.corners(parameters),
+    residuals,
+    sensitivity: sensitivityAt(family, parameters, observations),
+  };
+}

@@ -1,0 +1,81 @@
+import { badNumber } from '../answer/bad-number.ts';
+import { phrase } from '../answer/phrase.ts';
+import type { Outcome } from '../answer/problem.ts';
+import { count, mm } from '../answer/quantity.ts';
+import type { Worked } from '../answer/worked.ts';
+import { badLength } from './check-readings.ts';
+
+export interface FoldedBox {
+  /** Long-point lengths in the order they lie in the board, so that the grain runs on round three corners, mm. */
+  readonly longPoints: readonly [front: number, right: number, back: number, left: number];
+  /** Their short-point lengths, mm. */
+  readonly shortPoints: readonly [front: number, right: number, back: number, left: number];
+  /** Board needed from the first long point to the last, mm. */
+  readonly board: number;
+}
+
+/**
+ * Computes: the parts of a mitred box cut one after the other from one board.
+ * Inputs: length, width, thickness, mm; given, whether length and width are the outside or the inside of the box;
+ * loss, mm of the outer face lost between two parts (kerf and what is trimmed).
+ * Result: mm. Long points are the outside of the box, short points its inside, two thicknesses less.
+ * Valid: four corners of 90 degrees, all parts of one thickness.
+ * Errors: the field that is no length; `width` when no inside is left.
+ * Example: inside 300 by 200, 12 thick, loss 4: long points 324, 224, 324, 224; board 1108.
+ * Source: plane geometry; the order is common practice.
+ */
+export function foldedBox(
+  length: number,
+  width: number,
+  thickness: number,
+  given: 'outside' | 'inside',
+  loss: number,
+): Outcome<Worked<FoldedBox>> {
+  const both = 2 * thickness;
+  const bad =
+    badNumber('thickness', 'The thickness', thickness, 'mm', { above: 0, most: 300 }) ??
+    badNumber('loss', 'The loss at a cut', loss, 'mm', { least: 0, most: 100 }) ??
+    badLength('length', 'The length', length) ??
+    badLength('width', 'The width', width) ??
+    (given === 'outside'
+      ? (badNumber('length', 'The outside length', length, 'mm', { above: both }) ??
+        badNumber('width', 'The outside width', width, 'mm', { above: both }))
+      : undefined);
+  if (bad) return bad;
+  const [long, short] = given === 'outside' ? [0, -both] : [both, 0];
+  const parts = (by: number): FoldedBox['longPoints'] => [length + by, width + by, length + by, width + by];
+  const longPoints = parts(long);
+  const board = 2 * (longPoints[0] + longPoints[1]) + 3 * loss;
+  return {
+    value: { longPoints, shortPoints: parts(short), board },
+    working: {
+      steps: [
+        {
+          finds: 'long point of front and back',
+          by:
+            given === 'outside'
+              ? phrase('the outside of the box')
+              : phrase('inside and twice {thickness}', { thickness: mm(thickness) }),
+          gives: mm(longPoints[0]),
+        },
+        {
+          finds: 'long point of the ends',
+          by:
+            given === 'outside'
+              ? phrase('the outside of the box')
+              : phrase('inside and twice {thickness}', { thickness: mm(thickness) }),
+          gives: mm(longPoints[1]),
+        },
+        {
+          finds: 'board needed',
+          by: phrase('the four long points and {cuts} losses of {loss}', { cuts: count(3), loss: mm(loss) }),
+          gives: mm(board),
+        },
+      ],
+      holds: phrase(
+        'Four corners of 90 degrees, all parts of one thickness. Mark the order on the face before cutting.',
+      ),
+      sources: ['geometry', 'common-practice'],
+    },
+  };
+}

@@ -1,0 +1,53 @@
+import { type Fit, fitQuadrilateral } from './fit-quadrilateral.ts';
+import { determinant, type Matrix } from './linear.ts';
+import type { Observation } from './observation.ts';
+import type { ShapeFamily } from './shape-family.ts';
+
+function* choose(count: number, from: number, first = 0): Generator<number[]> {
+  if (count === 0) return yield [];
+  for (let i = first; i <= from - count; i++) for (const rest of choose(count - 1, from, i + 1)) yield [i, ...rest];
+}
+
+/**
+ * Computes: the least possible largest entry of `target` less any combination of the columns of `sensitivity`
+ * (Chebyshev's distance to their span).
+ * Inputs: sensitivity, one row for each entry of target, more rows than columns for a distance above 0; target, mm.
+ * Result: mm.
+ * Valid: columns independent.
+ * Errors: none.
+ * Example: one column (1, 1) and target (3, 1): 1, halfway between the two.
+ * Source: de la Vallée Poussin's theorem: the best worst case is set by one more row than there are columns, so
+ * each choice of that many is tried.
+ */
+export function leastLargest(sensitivity: Matrix, target: readonly number[]): number {
+  const columns = sensitivity[0]?.length ?? 0;
+  let least = 0;
+  for (const rows of choose(columns + 1, sensitivity.length)) {
+    const chosen = rows.map((row) => sensitivity[row] ?? []);
+    const weights = chosen.map((_, leave) => (-1) ** leave * determinant(chosen.filter((_, i) => i !== leave)));
+    const total = weights.reduce((sum, weight) => sum + Math.abs(weight), 0);
+    if (total < 1e-9) continue;
+    const needed = weights.reduce((sum, weight, i) => sum + weight * (target[rows[i] ?? 0] ?? 0), 0);
+    least = Math.max(least, Math.abs(needed) / total);
+  }
+  return least;
+}
+
+/** As `leastPrecision`, for a fit that is at hand. */
+export function leastPrecisionOf(fit: Fit): number {
+  return leastLargest(fit.sensitivity, fit.residuals);
+}
+
+/**
+ * Computes: the least reading error with which a shape of the family explains every observation. A rectangle
+ * explains the readings when no reading has to be further off than this.
+ * Inputs: family, a shape family; observations, mm.
+ * Result: mm; 0 when a shape of the family fits exactly.
+ * Valid: errors small against the piece (the lengths are taken as linear around the least-squares fit).
+ * Errors: none.
+ * Example: sides 1800 and 800 with diagonals 1970.3 and 1969.3: a rectangle needs a reading error of 0.5.
+ * Source: plane geometry.
+ */
+export function leastPrecision(family: ShapeFamily, observations: readonly Observation[]): number {
+  return leastPrecisionOf(fitQuadrilateral(family, observations));
+}

@@ -1,0 +1,44 @@
+import { badNumber } from '../answer/bad-number.ts';
+import { phrase } from '../answer/phrase.ts';
+import type { Outcome } from '../answer/problem.ts';
+import { degrees, mm } from '../answer/quantity.ts';
+import type { Worked } from '../answer/worked.ts';
+
+export interface MitreGap {
+  /** Widest opening, mm. */
+  readonly gap: number;
+  /** Where it opens while the other end of the joint touches; null when it is tight. */
+  readonly opens: 'inside' | 'outside' | null;
+}
+
+/**
+ * Computes: how far a mitre opens when the two points that meet do not add up to the corner, the corner held square.
+ * Inputs: error, degrees, the sum of both points less 90, positive when the points are too blunt; joint, mm, length of
+ * the mitre from heel to toe.
+ * Result: mm, and the side: points too sharp touch outside and open inside, too blunt touch inside and open outside.
+ * Valid: errors up to 10 degrees.
+ * Errors: `error` or `joint` out of range.
+ * Example: both cuts at 44.75 on 20 stock (joint 28.3): error -0.5, opens 0.25 inside.
+ * Source: plane geometry.
+ */
+export function mitreGap(error: number, joint: number): Outcome<Worked<MitreGap>> {
+  const bad =
+    badNumber('error', 'The angle error', error, 'degrees', { least: -10, most: 10 }) ??
+    badNumber('joint', 'The length of the mitre', joint, 'mm', { above: 0, most: 2000 });
+  if (bad) return bad;
+  const gap = joint * Math.tan((Math.abs(error) * Math.PI) / 180);
+  return {
+    value: { gap, opens: error === 0 ? null : error < 0 ? 'inside' : 'outside' },
+    working: {
+      steps: [
+        {
+          finds: 'opening',
+          by: phrase('{joint} x tangent of {error}', { joint: mm(joint), error: degrees(Math.abs(error)) }),
+          gives: mm(gap),
+        },
+      ],
+      holds: phrase('With the corner held at 90 degrees.'),
+      sources: ['geometry'],
+    },
+  };
+}

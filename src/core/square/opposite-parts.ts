@@ -1,0 +1,67 @@
+import { badNumber } from '../answer/bad-number.ts';
+import { type Phrase, phrase } from '../answer/phrase.ts';
+import type { Outcome } from '../answer/problem.ts';
+import { mm } from '../answer/quantity.ts';
+import type { Worked } from '../answer/worked.ts';
+import { badLength } from './check-readings.ts';
+
+const partNames = ['front', 'back', 'right', 'left'] as const;
+export type PartName = (typeof partNames)[number];
+
+export interface PartTrim {
+  readonly part: PartName;
+  /** To the length of the one opposite, mm. */
+  readonly by: number;
+}
+
+/**
+ * Computes: which of a frame's parts to trim before its angles are looked at. With one opposite part longer, no set of
+ * angles closes all four corners.
+ * Inputs: lengths of the four parts at the long points, mm; precision, the reading error of one measurement, mm.
+ * Result: the parts to trim and by how much, mm; none when both pairs are equal within twice the precision.
+ * Valid: frames of four, opposite parts meant equal.
+ * Errors: the part that is no length; `precision` below 0.
+ * Example: front 401.5, back 400, ends 300, precision 0.5: trim the front by 1.5.
+ * Source: plane geometry; common practice.
+ */
+export function oppositeParts(
+  lengths: Readonly<Record<PartName, number>>,
+  precision: number,
+): Outcome<Worked<{ readonly trims: readonly PartTrim[]; readonly say: Phrase }>> {
+  for (const part of partNames) {
+    const bad = badLength(part, `The ${part} part`, lengths[part]);
+    if (bad) return bad;
+  }
+  const bad = badNumber('precision', 'The precision', precision, 'mm', { least: 0 });
+  if (bad) return bad;
+  const pairs = [
+    ['front', 'back'],
+    ['right', 'left'],
+  ] as const;
+  const trims = pairs.flatMap(([one, other]): PartTrim[] => {
+    const by = Math.abs(lengths[one] - lengths[other]);
+    return by > 2 * precision + 1e-9 ? [{ part: lengths[one] > lengths[other] ? one : other, by }] : [];
+  });
+  const text = trims.map(({ part }) => `Trim the ${part} part by {${part}}.`).join(' ');
+  return {
+    value: {
+      trims,
+      say:
+        trims.length === 0
+          ? phrase('Opposite parts are equal. Now look at the angles.')
+          : phrase(text, Object.fromEntries(trims.map(({ part, by }) => [part, mm(by)]))),
+    },
+    working: {
+      steps: pairs.map(([one, other]) => ({
+        finds: `${one} and ${other} differ by`,
+        by: phrase('{one} and {other}, read to {precision} each', {
+          one: mm(lengths[one]),
+          other: mm(lengths[other]),
+          precision: mm(precision),
+        }),
+        gives: mm(Math.abs(lengths[one] - lengths[other])),
+      })),
+      sources: ['geometry', 'common-practice'],
+    },
+  };
+}

@@ -1,0 +1,39 @@
+import type { CornerName, ReadingName } from './readings.ts';
+
+export interface Point {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** Corners in mm: A at the origin, B on the x axis, the piece above it. */
+export type Quadrilateral = Readonly<Record<CornerName, Point>>;
+
+const distance = (from: Point, to: Point): number => Math.hypot(to.x - from.x, to.y - from.y);
+
+/** The six lengths of a quadrilateral, mm. */
+export function lengthsOf({ A, B, C, D }: Quadrilateral): Record<ReadingName, number> {
+  return {
+    front: distance(A, B),
+    right: distance(B, C),
+    back: distance(C, D),
+    left: distance(D, A),
+    diagonalAC: distance(A, C),
+    diagonalBD: distance(B, D),
+  };
+}
+
+function angle(at: Point, from: Point, to: Point): number {
+  const [ux, uy, vx, vy] = [from.x - at.x, from.y - at.y, to.x - at.x, to.y - at.y];
+  return (Math.atan2(Math.abs(ux * vy - uy * vx), ux * vx + uy * vy) * 180) / Math.PI;
+}
+
+/** The inner angles of a convex quadrilateral, degrees. */
+export function cornerAngles({ A, B, C, D }: Quadrilateral): Record<CornerName, number> {
+  return { A: angle(A, D, B), B: angle(B, A, C), C: angle(C, B, D), D: angle(D, C, A) };
+}
+
+/** Whether every corner turns the same way, as the corners of a panel or a case do. */
+export function isConvex({ A, B, C, D }: Quadrilateral): boolean {
+  const turnsLeft = (p: Point, q: Point, r: Point) => (q.x - p.x) * (r.y - q.y) - (q.y - p.y) * (r.x - q.x) > 0;
+  return turnsLeft(A, B, C) && turnsLeft(B, C, D) && turnsLeft(C, D, A) && turnsLeft(D, A, B);
+}

@@ -1,0 +1,53 @@
+import { leastPrecision } from './least-precision.ts';
+import { type Measured, questionOf } from './measured.ts';
+import { type Observation, observationsOf } from './observation.ts';
+import { explains, usedPrecision } from './precision.ts';
+import { measuredNames, withoutReading } from './readings.ts';
+import { parallelEdges, parallelEnds, parallelogram, rectangle, type ShapeFamily } from './shape-family.ts';
+
+/**
+ * - `square`: within what the precision can show
+ * - `racked`: opposite sides equal, corners off
+ * - `tapered`: one pair of opposite sides parallel, the other not, so that equal diagonals prove nothing
+ * - `irregular`: none of these
+ * - `undetermined`: what was measured can't tell
+ */
+export type Shape = 'square' | 'racked' | 'tapered' | 'irregular' | 'undetermined';
+
+function simplestShape(observations: readonly Observation[], precision: number): Shape {
+  const could = (...families: ShapeFamily[]) =>
+    families.some((family) => explains(precision, leastPrecision(family, observations)));
+  if (could(rectangle)) return 'square';
+  if (could(parallelogram)) return 'racked';
+  return could(parallelEdges, parallelEnds) ? 'tapered' : 'irregular';
+}
+
+/**
+ * Computes: the simplest kind of shape that explains everything measured with no reading further off than the precision.
+ * Inputs: measured, mm; precision, the reading error of one measurement, mm (below 0.01 taken as 0.01).
+ * Result: the shape. Fewer than five lengths leave a corner free, so they can't tell, unless it is known how the ends
+ * stand. When six readings contradict each other by more than the precision, one of them is wrong: then only a shape
+ * that holds whichever is left out.
+ * Valid: errors small against the piece.
+ * Errors: none; input is checked by `checkMeasured`.
+ * Example: front 1800, back 1790, both ends 800, both diagonals 1965.2: tapered, though the diagonals are equal.
+ * Source: plane geometry.
+ */
+export function shapeOf(measured: Measured, precision: number): Shape {
+  const { family, observations } = questionOf(measured);
+  const used = usedPrecision(precision);
+  const needed = leastPrecision(family, observations);
+  const consistent = explains(used, needed);
+  if (measured.way !== 'readings') {
+    if (!consistent) return 'undetermined';
+    if (explains(used, leastPrecision(rectangle, observations))) return 'square';
+    return measured.farEnd === 'square' ? 'tapered' : 'racked';
+  }
+  if (observations.length < 5) return 'undetermined';
+  if (consistent) return simplestShape(observations, used);
+  const shape = simplestShape(observations, needed);
+  const stands = measuredNames(measured.readings).every(
+    (name) => simplestShape(observationsOf(withoutReading(measured.readings, name)), needed) === shape,
+  );
+  return stands ? shape : 'undetermined';
+}

@@ -1,0 +1,25 @@
+import type { Quadrilateral } from './quadrilateral.ts';
+
+/** How far the back corners must slide along the back edge, mm. */
+export interface Slides {
+  /** Positive away from D. */
+  readonly C: number;
+  /** Positive away from C. */
+  readonly D: number;
+}
+
+/**
+ * Computes: with the front edge kept, how far C and D must slide along the back edge for the angles at B and A to
+ * become 90 degrees.
+ * Inputs: shape, corners in mm with A at the origin and B on the x axis.
+ * Result: mm; C positive away from D, D positive away from C.
+ * Valid: a back edge that runs along the front edge, at any angle but square to it.
+ * Errors: none.
+ * Example: A (0, 0), B (100, 0), C (102, 50), D (2, 50): C -2 (towards D), D 2 (away from C).
+ * Source: plane geometry.
+ */
+export function slidesOf({ B, C, D }: Quadrilateral): Slides {
+  // + 0 turns a negative zero into a plain one.
+  const along = (C.x - D.x) / Math.hypot(C.x - D.x, C.y - D.y);
+  return { C: (B.x - C.x) / along + 0, D: D.x / along + 0 };
+}

@@ -1,0 +1,52 @@
+import { type Phrase, phrase } from '../answer/phrase.ts';
+import { mm } from '../answer/quantity.ts';
+import type { Measured } from './measured.ts';
+import { type ReadingName, readingNames, spokenReadings } from './readings.ts';
+import type { Squareness } from './squareness.ts';
+
+function missing(measured: Measured): ReadingName | undefined {
+  return measured.way === 'readings' ? readingNames.find((name) => measured.readings[name] === undefined) : undefined;
+}
+
+function sayMoves({ slide, detectable, fitted: { C, D } }: Omit<Squareness, 'say'>): Phrase {
+  const moves = [
+    { by: slide.C ?? 0, name: 'c', cut: 'right-hand cut', corner: 'C', other: 'D' },
+    { by: slide.D ?? 0, name: 'd', cut: 'left-hand cut', corner: 'D', other: 'C' },
+  ];
+  const largest = Math.max(...moves.map(({ by }) => Math.abs(by)));
+  const higher = Math.abs(C.y - D.y);
+  if (largest <= (detectable ?? 0) && higher > largest)
+    return phrase(
+      `Both ends are square to the front edge, but the back edge runs off: {by} further back at ${C.y > D.y ? 'C than at D' : 'D than at C'}.`,
+      { by: mm(higher) },
+    );
+  const seen = moves.filter(({ by }) => Math.abs(by) > Math.min(detectable ?? 0, largest / 2));
+  const text = seen.map(
+    ({ by, name, cut, corner, other }) =>
+      `Move the back end of the ${cut} (${corner}) {${name}} ${by > 0 ? 'away from' : 'towards'} ${other}.`,
+  );
+  return phrase(text.join(' '), Object.fromEntries(seen.map(({ by, name }) => [name, mm(Math.abs(by))])));
+}
+
+/** What the maker is told first: measure again, leave it, or what to move, which way and how far. */
+export function saySquareness(found: Omit<Squareness, 'say'>, measured: Measured): Phrase {
+  if (found.suspect) return phrase(`The ${spokenReadings[found.suspect]} doesn't fit the others. Measure it again.`);
+  if (!found.closing.consistent)
+    return measured.way === 'readings'
+      ? phrase('The readings contradict each other by {closing}. Measure all of them again.', {
+          closing: mm(found.closing.closing),
+        })
+      : phrase(
+          'The ends are not as you said: these readings make no such piece. Measure all four sides and both diagonals.',
+        );
+  const lacking = missing(measured);
+  if (found.shape === 'undetermined')
+    return phrase(
+      `These readings can't tell. ${lacking ? `Measure the ${spokenReadings[lacking]} too.` : 'Measure again.'}`,
+    );
+  if (found.shape === 'square')
+    return phrase('As square as you can measure: a lean under {detectable} does not show.', {
+      detectable: mm(found.detectable ?? 0),
+    });
+  return sayMoves(found);
+}

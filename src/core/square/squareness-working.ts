@@ -1,0 +1,80 @@
+import { phrase } from '../answer/phrase.ts';
+import { count, degrees, mm } from '../answer/quantity.ts';
+import type { Working, WorkingStep } from '../answer/worked.ts';
+import type { Measured } from './measured.ts';
+import { usedPrecision } from './precision.ts';
+import { measuredNames, type ReadingName } from './readings.ts';
+import type { Squareness } from './squareness.ts';
+import { stickDifference } from './stick-difference.ts';
+
+function fitSteps(
+  { closing, corners, slide }: Omit<Squareness, 'say'>,
+  sides: Readonly<Record<ReadingName, number>>,
+  measured: Measured,
+): WorkingStep[] {
+  const steps: WorkingStep[] = [];
+  const readings = measured.way === 'readings' ? measuredNames(measured.readings).length : 4;
+  if (closing.spare > 0)
+    steps.push({
+      finds: 'closing error',
+      by: phrase('what is left over when the nearest shape is laid through {readings} readings', {
+        readings: count(readings),
+      }),
+      gives: mm(closing.closing),
+    });
+  for (const { corner, by, end, angle, value } of [
+    { corner: 'C', by: 'right end', end: sides.right, angle: corners.B, value: slide.C },
+    { corner: 'D', by: 'left end', end: sides.left, angle: corners.A, value: slide.D },
+  ]) {
+    if (angle === null || value === null) continue;
+    steps.push({
+      finds: `slide of ${corner}`,
+      by: phrase(`${by} {end} x cosine of its corner, {angle}, brought onto the back edge`, {
+        end: mm(end),
+        angle: degrees(angle),
+      }),
+      gives: mm(value),
+    });
+  }
+  return steps;
+}
+
+/** The steps behind a squareness: by the diagonals' difference when that is what was measured, else by the fitted shape. */
+export function squarenessWorking(
+  found: Omit<Squareness, 'say'>,
+  sides: Readonly<Record<ReadingName, number>>,
+  measured: Measured,
+  precision: number,
+): Working {
+  const stick =
+    measured.way === 'readings'
+      ? undefined
+      : stickDifference(
+          measured.length,
+          measured.width,
+          measured.way === 'stick' ? measured.difference : measured.diagonalAC - measured.diagonalBD,
+          measured.farEnd,
+        ).working;
+  const shows: WorkingStep[] =
+    found.detectable === null
+      ? []
+      : [
+          {
+            finds: 'least lean that shows',
+            by: phrase('below this a square piece explains every reading, none further off than {precision}', {
+              precision: mm(usedPrecision(precision)),
+            }),
+            gives: mm(found.detectable),
+          },
+        ];
+  return {
+    steps: [...(stick?.steps ?? []), ...fitSteps(found, sides, measured), ...shows],
+    holds:
+      stick?.holds ??
+      phrase('Straight edges, the front edge as the reference, pieces from {least} to {most}.', {
+        least: mm(50),
+        most: mm(6000),
+      }),
+    sources: ['geometry'],
+  };
+}

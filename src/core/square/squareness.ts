@@ -1,0 +1,84 @@
+import type { Phrase } from '../answer/phrase.ts';
+import { isProblem, type Outcome } from '../answer/problem.ts';
+import type { Worked } from '../answer/worked.ts';
+import { checkMeasured } from './check-readings.ts';
+import { type ClosingError, closingError } from './closing-error.ts';
+import { detectableSlide } from './detectable.ts';
+import { type ExaggeratedOutline, exaggeratedOutline } from './exaggerated-outline.ts';
+import { fitQuadrilateral } from './fit-quadrilateral.ts';
+import { type Measured, questionOf } from './measured.ts';
+import { cornerAngles, lengthsOf, type Quadrilateral } from './quadrilateral.ts';
+import { type CornerName, cornerTriangles, measuredNames, type ReadingName } from './readings.ts';
+import { type Shape, shapeOf } from './shape-of.ts';
+import { slidesOf } from './slide.ts';
+import { saySquareness } from './squareness-answer.ts';
+import { squarenessWorking } from './squareness-working.ts';
+import { suspectReading } from './suspect-reading.ts';
+
+/** All that is known of a piece from what was measured. */
+export interface Squareness {
+  readonly shape: Shape;
+  /** Corner angles, degrees; null for a corner that the readings leave free. */
+  readonly corners: Readonly<Record<CornerName, number | null>>;
+  /** How far C (positive away from D) and D (positive away from C) must slide, mm; null where the readings can't tell. */
+  readonly slide: { readonly C: number | null; readonly D: number | null };
+  readonly closing: ClosingError;
+  /** The reading to take again, or null. */
+  readonly suspect: ReadingName | null;
+  /** The least slide that the readings can show, mm; null when they can show none. */
+  readonly detectable: number | null;
+  /** The fitted corners, mm; where readings are missing, as near to a rectangle as they let it. */
+  readonly fitted: Quadrilateral;
+  readonly outline: ExaggeratedOutline;
+  /** What to do, in one or two sentences. */
+  readonly say: Phrase;
+}
+
+function knownCorners(measured: Measured): Readonly<Record<CornerName, boolean>> {
+  const names = measured.way === 'readings' ? measuredNames(measured.readings) : [];
+  const all = measured.way !== 'readings' || names.length >= 5;
+  const known = (corner: CornerName) => all || cornerTriangles[corner].every((name) => names.includes(name));
+  return { A: known('A'), B: known('B'), C: known('C'), D: known('D') };
+}
+
+/**
+ * Computes: whether a piece is square, which way it is out and how far to move what, from what was measured.
+ * Inputs: measured, mm, in one of three ways; precision, mm: no reading is further off than this (below 0.01 taken as 0.01).
+ * Result: shape, corner angles in degrees, slides in mm, the readings' own contradiction, what they can show, and the
+ * answer in words, with the working.
+ * Valid: pieces of 50 mm to 6 m that were meant as rectangles.
+ * Errors: as `checkMeasured`.
+ * Example: length 1800, width 800, AC longer by 2 with both ends parallel: racked, C slides 1.09 towards D, D 1.09 away from C.
+ * Source: plane geometry; least squares.
+ */
+export function squareness(measured: Measured, precision: number): Outcome<Worked<Squareness>> {
+  const bad = checkMeasured(measured, precision);
+  if (isProblem(bad)) return bad;
+  const question = questionOf(measured);
+  const fitted = fitQuadrilateral(question.family, question.observations).shape;
+  const angles = cornerAngles(fitted);
+  const known = knownCorners(measured);
+  const slides = slidesOf(fitted);
+  const closing = closingError(question, precision);
+  const found = {
+    shape: shapeOf(measured, precision),
+    corners: {
+      A: known.A ? angles.A : null,
+      B: known.B ? angles.B : null,
+      C: known.C ? angles.C : null,
+      D: known.D ? angles.D : null,
+    },
+    slide: { C: known.B ? slides.C : null, D: known.A ? slides.D : null },
+    closing,
+    suspect: !closing.consistent && measured.way === 'readings' ? suspectReading(measured.readings) : null,
+    detectable: known.A || known.B ? finiteOrNull(detectableSlide(question, precision)) : null,
+    fitted,
+    outline: exaggeratedOutline(fitted),
+  };
+  return {
+    value: { ...found, say: saySquareness(found, measured) },
+    working: squarenessWorking(found, lengthsOf(fitted), measured, precision),
+  };
+}
+
+const finiteOrNull = (value: number) => (Number.isFinite(value) ? value : null);

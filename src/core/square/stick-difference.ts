@@ -1,0 +1,52 @@
+import { phrase } from '../answer/phrase.ts';
+import { factor, mm } from '../answer/quantity.ts';
+import type { Worked } from '../answer/worked.ts';
+import type { FarEnd } from './measured.ts';
+
+/**
+ * Computes: how far the back end of the right-hand cut stands off square, from the difference of the diagonals.
+ * Inputs: length, width, mm; difference, AC longer than BD, mm; farEnd, `parallel` when both ends lean alike, `square`
+ * when the left end is square already.
+ * Result: mm, positive when C is too far from D: half the difference x diagonal / length when both ends lean alike;
+ * twice that when one of them is square and the other has the whole error.
+ * Valid: to the first order, for a difference under a hundredth of the piece; the shape itself is fitted exactly.
+ * Errors: none; input is checked by `checkMeasured`.
+ * Example: 1800 by 800, difference 2: half of 2 x 1969.8 / 1800 = 1.09; with the left end square 2.19.
+ * Source: plane geometry: AC² - BD² = 4 x length x lean when both ends lean alike, 2 x length x lean when one does.
+ */
+export function stickDifference(length: number, width: number, difference: number, farEnd: FarEnd): Worked {
+  const diagonal = Math.hypot(length, width);
+  const half = difference / 2;
+  const alike = (half * diagonal) / length;
+  const lean = farEnd === 'square' ? 2 * alike : alike;
+  const steps = [
+    {
+      finds: 'diagonal',
+      by: phrase('corner to corner of {length} by {width}', { length: mm(length), width: mm(width) }),
+      gives: mm(diagonal),
+    },
+    { finds: 'half the difference', by: phrase('{difference} / 2', { difference: mm(difference) }), gives: mm(half) },
+    {
+      finds: 'lean if both ends lean alike',
+      by: phrase('{half} x {diagonal} / {length}', { half: mm(half), diagonal: mm(diagonal), length: mm(length) }),
+      gives: mm(alike),
+    },
+    ...(farEnd === 'square'
+      ? [
+          {
+            finds: 'lean with the left end square',
+            by: phrase('{times} x {alike}: the right end has the whole error', { times: factor(2), alike: mm(alike) }),
+            gives: mm(lean),
+          },
+        ]
+      : []),
+  ];
+  return {
+    value: lean,
+    working: {
+      steps,
+      holds: phrase("The diagonals alone can't tell whether both ends lean or one: it is taken as you said."),
+      sources: ['geometry'],
+    },
+  };
+}

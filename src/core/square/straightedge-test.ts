@@ -1,0 +1,37 @@
+import { badNumber } from '../answer/bad-number.ts';
+import { phrase } from '../answer/phrase.ts';
+import type { Outcome } from '../answer/problem.ts';
+import { mm } from '../answer/quantity.ts';
+import type { Worked } from '../answer/worked.ts';
+import { badLength } from './check-readings.ts';
+
+/**
+ * Computes: a straightedge's own error from striking a line along it between two points, flipping it over to the far
+ * side of the line and striking again through the same points.
+ * Inputs: gap, mm, the widest between the two lines, positive when the line struck first, with the straightedge
+ * towards you, lies further from you (a crowned edge), negative when it lies nearer (hollow); length, mm, between the points.
+ * Result: mm, half the gap: crowned positive, hollow negative.
+ * Valid: a bow in one sweep; a gap up to a hundredth of the length.
+ * Errors: `length` when it is no length; `gap` when it is larger than that.
+ * Example: gap 0.6: the edge is crowned by 0.3.
+ * Source: plane geometry; the test is common practice.
+ */
+export function straightedgeTest(gap: number, length: number): Outcome<Worked> {
+  const bad =
+    badLength('length', 'The length of the line', length) ??
+    badNumber('gap', 'The gap', gap, 'mm', { least: -length / 100, most: length / 100 });
+  if (bad) return bad;
+  return {
+    value: gap / 2,
+    working: {
+      steps: [
+        {
+          finds: 'error of the edge',
+          by: phrase('{gap} / 2, since the flip doubles it', { gap: mm(gap) }),
+          gives: mm(gap / 2),
+        },
+      ],
+      sources: ['geometry', 'common-practice'],
+    },
+  };
+}

@@ -1,0 +1,70 @@
+import { badNumber } from '../answer/bad-number.ts';
+import { phrase } from '../answer/phrase.ts';
+import type { Outcome } from '../answer/problem.ts';
+import { mm } from '../answer/quantity.ts';
+import type { Worked } from '../answer/worked.ts';
+
+/**
+ * - `within`: near enough, whatever the readings hide
+ * - `outside`: out by more than allowed
+ * - `unseen`: these readings are too coarse to tell
+ */
+export type ToleranceVerdict = 'within' | 'outside' | 'unseen';
+
+export interface ToleranceResult {
+  readonly verdict: ToleranceVerdict;
+  /** The slide allowed at that end, mm. */
+  readonly allowed: number;
+}
+
+/**
+ * Computes: whether an end is near enough to square for its use.
+ * Inputs: slide, mm (either sign); end, the length of that end, mm; perMetre, slide allowed for a metre of end, mm;
+ * detectable, the least slide that the readings show, mm, Infinity when none; toolPerMetre, known error of the
+ * reference tool that was used, mm per m, 0 for a tape.
+ * Result: the verdict and the slide allowed in mm. Readings that can't show the allowed slide can't pass it.
+ * Valid: near a rectangle.
+ * Errors: the field that is out of range.
+ * Example: slide 0.4 on an end of 800 at 0.75 a metre: 0.6 allowed, within, if the readings show 0.6.
+ * Source: common practice.
+ */
+export function tolerance(
+  slide: number,
+  end: number,
+  perMetre: number,
+  detectable: number,
+  toolPerMetre = 0,
+): Outcome<Worked<ToleranceResult>> {
+  const bad =
+    badNumber('slide', 'The slide', slide, 'mm', {}) ??
+    badNumber('end', 'The end', end, 'mm', { above: 0 }) ??
+    badNumber('perMetre', 'The tolerance', perMetre, 'mm', { above: 0, most: 100 }) ??
+    badNumber('toolPerMetre', "The tool's error", toolPerMetre, 'mm', { least: -200, most: 200 });
+  if (bad) return bad;
+  const allowed = (perMetre * end) / 1000;
+  const hidden = detectable + (Math.abs(toolPerMetre) * end) / 1000;
+  const out = Math.abs(slide);
+  const verdict = out > allowed && out > hidden ? 'outside' : hidden > allowed ? 'unseen' : 'within';
+  return {
+    value: { verdict, allowed },
+    working: {
+      steps: [
+        {
+          finds: 'slide allowed',
+          by: phrase('{perMetre} a metre x {end}', { perMetre: mm(perMetre), end: mm(end) }),
+          gives: mm(allowed),
+        },
+        ...(Number.isFinite(hidden)
+          ? [
+              {
+                finds: 'what the readings hide',
+                by: phrase('least slide they show, and the error of the tool'),
+                gives: mm(hidden),
+              },
+            ]
+          : []),
+      ],
+      sources: ['common-practice'],
+    },
+  };
+}

@@ -1,0 +1,58 @@
+import { badNumber } from '../answer/bad-number.ts';
+import { phrase } from '../answer/phrase.ts';
+import type { Outcome } from '../answer/problem.ts';
+import { degrees, mm } from '../answer/quantity.ts';
+import type { Worked } from '../answer/worked.ts';
+import { badLength } from './check-readings.ts';
+
+/** What a test says of a try square: its own error, to be kept with the tool. */
+export interface TrySquareError {
+  /** The angle inside stock and blade, degrees. */
+  readonly inside: number;
+  /** How far it leads a line astray, mm for each metre; positive when the inside is over 90 degrees. */
+  readonly perMetre: number;
+}
+
+/**
+ * Computes: a try square's own error from striking a line, flipping the square over and striking again from the same
+ * point. The two lines part by twice the error.
+ * Inputs: gap, mm, between the lines at their far ends, positive when the line struck with the stock to the left ends
+ * to the right of the other; length, mm, from the edge to where the gap is measured.
+ * Result: the angle in degrees and the error in mm per m: half the gap over the length.
+ * Valid: a straight edge to set the stock against; a gap up to a fifth of the length.
+ * Errors: `length` when it is no length; `gap` when it is larger than that.
+ * Example: lines 0.4 apart at 200 mm: 1 mm per metre, inside 90.057 degrees.
+ * Source: plane geometry; the test is common practice.
+ */
+export function trySquareTest(gap: number, length: number): Outcome<Worked<TrySquareError>> {
+  const bad =
+    badLength('length', 'The length of the line', length) ??
+    badNumber('gap', 'The gap', gap, 'mm', { least: -length / 5, most: length / 5 });
+  if (bad) return bad;
+  const slope = gap / 2 / length;
+  const inside = 90 + (Math.atan(slope) * 180) / Math.PI;
+  return {
+    value: { inside, perMetre: slope * 1000 },
+    working: {
+      steps: [
+        {
+          finds: 'error at that length',
+          by: phrase('{gap} / 2, since the flip doubles it', { gap: mm(gap) }),
+          gives: mm(gap / 2),
+        },
+        {
+          finds: 'error on a metre',
+          by: phrase('{half} / {length} x {metre}', { half: mm(gap / 2), length: mm(length), metre: mm(1000) }),
+          gives: mm(slope * 1000),
+        },
+        {
+          finds: 'angle inside',
+          by: phrase('{right} and the slope of the error', { right: degrees(90) }),
+          gives: degrees(inside),
+        },
+      ],
+      holds: phrase('The edge must be straight: test it first.'),
+      sources: ['geometry', 'common-practice'],
+    },
+  };
+}

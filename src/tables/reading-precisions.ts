@@ -1,0 +1,25 @@
+import type { SourceId } from '../core/answer/source-id.ts';
+
+/** How far off one reading can be with a way of measuring, mm. */
+export interface ReadingPrecision {
+  readonly id: 'tape' | 'rule' | 'stick';
+  readonly label: string;
+  readonly precision: number;
+  readonly source: SourceId;
+}
+
+/** Half of the finest graduation for tape and rule; about a knife line's width for a stick. */
+export const readingPrecisions: readonly ReadingPrecision[] = [
+  { id: 'tape', label: 'Tape marked in millimetres', precision: 0.5, source: 'common-practice' },
+  { id: 'rule', label: 'Steel rule marked in half millimetres', precision: 0.25, source: 'common-practice' },
+  { id: 'stick', label: 'Stick cut to one diagonal', precision: 0.25, source: 'common-practice' },
+];
+
+/** Taken when nothing is said: a tape. */
+export const usualPrecision = 0.5;
+
+/** Of what a clamped case is moved, the part that it springs back when the clamp comes off. */
+export const usualSpringBack: { readonly share: number; readonly source: SourceId } = {
+  share: 0.2,
+  source: 'common-practice',
+};
