@@ -28,6 +28,8 @@ export const machineLimits: MachineLimits = {
   carrierLength: limit(150),
   // OSHA: push blocks when jointing wood narrower than 3 in
   pushBlockWidth: limit(76, 'osha-memory'),
+  // 8 in: enough to hold with both hands clear of the blade
+  sledLeast: limit(203),
   sledLength: limit(1220),
   sledWidth: limit(610),
 };
@@ -36,6 +38,7 @@ const habit = (value: number, source: SourceId = 'common-practice'): Habit => ({
 
 /** Habits of the bench: lengths in mm, times in seconds. Assumptions are marked and can be changed. */
 export const millingPractice: MillingPractice = {
+  leastStripMm: habit(50),
   secondMillingMm: habit(2),
   panelAllowanceMm: habit(1),
   sawnEdgeMm: habit(0.8),

@@ -57,7 +57,7 @@ function finalWidths(panels: readonly FinishedPiece[], ways: Ways, { practice }:
         todo: phrase(widthTodo[way.machine] ?? ''),
         why: phrase('All panels of one width at one setting.'),
         target: { dimension: 'width', value: part.width, tolerance: practice.widthToleranceMm.value },
-        pieces: group.map(({ id, label, size }) => ({ id, label, size })),
+        pieces: group.map(({ id, label, size, from }) => ({ id, label, size, from })),
         setting: phrase('Fence or rail at {width}.', { width: mm(part.width) }),
       };
     },
@@ -73,10 +73,16 @@ const crosscutTodo: Readonly<Record<string, string>> = {
 
 function crosscuts(pieces: readonly FinishedPiece[], ways: Ways, { practice, shop }: MillingInput): StepDraft[] {
   const order = [...pieces].sort((one, other) => other.part.length - one.part.length);
-  const key = (piece: FinishedPiece) => `${wayKey(ways.crosscut(piece.size))} ${piece.part.length.toFixed(1)}`;
+  // What is left of a long piece before its last cut is the shortest that must be held, the whole the longest.
+  const wayOf = (piece: FinishedPiece) => {
+    const last = piece.size.length - (piece.units.length - 1) * (piece.part.length + shop.crosscutKerf);
+    const atLast = ways.crosscut({ ...piece.size, length: last });
+    return atLast.machine === 'hand saw' ? atLast : ways.crosscut(piece.size);
+  };
+  const key = (piece: FinishedPiece) => `${wayKey(wayOf(piece))} ${piece.part.length.toFixed(1)}`;
   return grouped(order, key).map((group): StepDraft => {
-    const { part, size } = group[0] as FinishedPiece;
-    const way = ways.crosscut(size);
+    const { part } = group[0] as FinishedPiece;
+    const way = wayOf(group[0] as FinishedPiece);
     const several = group.some((piece) => piece.units.length > 1);
     return {
       stage: 'crosscut',

@@ -67,37 +67,38 @@ export function flatThickness(board: RoughBoard, plan: FlatteningPlan): Outcome<
     return problem('faceAllowance', 'What comes off each face is zero or more, and less than half the thickness.');
   }
   const width = board.width / rips;
-  const cost = warpCost(board, width, blankLength);
-  const value = reachableThickness(board, width, blankLength, faceAllowance);
-  const boardSize = {
-    board: mm(board.width),
-    boardLength: mm(board.length),
-    length: mm(blankLength),
-    width: mm(width),
+  const { value, working } = thicknessWorking(board, width, blankLength, faceAllowance);
+  const ripping = {
+    finds: 'strip width',
+    by: phrase('board width {board} / {rips} strips', { board: mm(board.width), rips: count(rips) }),
+    gives: mm(width),
   };
+  return { value, working: { ...working, steps: [ripping, ...working.steps] } };
+}
+
+/** `reachableThickness` with its working, for a piece of this width and length; mm. */
+export function thicknessWorking(board: RoughBoard, width: number, length: number, faceAllowance: number): Worked {
+  const cost = warpCost(board, width, length);
+  const value = reachableThickness(board, width, length, faceAllowance);
+  const sizes = { board: mm(board.width), boardLength: mm(board.length), length: mm(length), width: mm(width) };
   return {
     value,
     working: {
       steps: [
         {
-          finds: 'strip width',
-          by: phrase('board width {board} / {rips} strips', { board: mm(board.width), rips: count(rips) }),
-          gives: mm(width),
-        },
-        {
           finds: 'lost to cup',
-          by: phrase('cup {cup} x ({width} / {board}) squared', { ...boardSize, cup: mm(board.cup) }),
+          by: phrase('cup {cup} x ({width} / {board}) squared', { ...sizes, cup: mm(board.cup) }),
           gives: mm(cost.cup),
         },
         {
           finds: 'lost to bow',
-          by: phrase('bow {bow} x ({length} / {boardLength}) squared', { ...boardSize, bow: mm(board.bow) }),
+          by: phrase('bow {bow} x ({length} / {boardLength}) squared', { ...sizes, bow: mm(board.bow) }),
           gives: mm(cost.bow),
         },
         {
           finds: 'lost to twist',
           by: phrase('half the twist {twist} x {width} / {board} x {length} / {boardLength}', {
-            ...boardSize,
+            ...sizes,
             twist: mm(board.twist ?? 0),
           }),
           gives: mm(cost.twist),

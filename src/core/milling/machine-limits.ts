@@ -22,7 +22,8 @@ export interface MachineLimits extends Readonly<Record<LimitedMachine, MachineLi
   readonly carrierLength: Limit;
   /** Below this width, hands stay away and push blocks or push sticks feed the piece. */
   readonly pushBlockWidth: Limit;
-  /** The longest and the widest piece that is crosscut on a table saw's sled. */
+  /** The shortest, the longest and the widest piece that is crosscut on a table saw's sled. */
+  readonly sledLeast: Limit;
   readonly sledLength: Limit;
   readonly sledWidth: Limit;
 }

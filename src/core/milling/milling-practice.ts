@@ -9,6 +9,8 @@ export interface Habit {
 /** The habits that the milling sequence rests on; a maker's own come from earlier runs. */
 export type MillingPractice = Readonly<
   Record<
+    /** Nobody rips narrower than this to save thickness: too many seams. */
+    | 'leastStripMm'
     /** Left on both faces together for flattening again after a rest. */
     | 'secondMillingMm'
     /** Left on a panel's strips for planing the panel after gluing. */

@@ -93,8 +93,9 @@ export function waysOf(shop: MillingShop, limits: MachineLimits): Ways {
     sawnEdge: (piece) =>
       onJointer(piece) ? plain('jointer') : (byHand ?? (onRouter(piece) ? carried('router') : null)),
     crosscut: (piece) => {
-      const onSled = piece.length <= limits.sledLength.mm && piece.width <= limits.sledWidth.mm;
-      if (onSled && onTableSaw(piece)) return plain('table saw');
+      const { sledLeast, sledLength, sledWidth } = limits;
+      const onSled = piece.length >= sledLeast.mm && piece.length <= sledLength.mm && piece.width <= sledWidth.mm;
+      if (shop.tableSaw && onSled && piece.thickness <= limits.tableSaw.depthPerPass.mm) return plain('table saw');
       return plain(onGuidedSaw(piece) ? 'guided saw' : 'hand saw');
     },
   };

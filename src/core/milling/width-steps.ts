@@ -39,7 +39,8 @@ export function widthSteps(
     })),
   );
   const jointed = (piece: StripPiece) => ways.sawnEdge({ ...piece.size, width: piece.strip.finished });
-  const ripTo = (piece: StripPiece) => piece.strip.finished + (jointed(piece) ? input.practice.sawnEdgeMm.value : 0);
+  const ripTo = (piece: StripPiece) =>
+    hundredths(piece.strip.finished + (jointed(piece) ? input.practice.sawnEdgeMm.value : 0));
   const ripped = sawn.map((piece) => ({
     ...piece,
     size: { ...piece.size, width: Math.min(piece.size.width, ripTo(piece)) },
@@ -47,6 +48,9 @@ export function widthSteps(
   const finished = ripped.map((piece) => ({ ...piece, size: { ...piece.size, width: piece.strip.finished } }));
   return { steps: [...ripParallel(sawn, ripTo, ways, input), ...sawnEdges(ripped, ways, input)], strips: finished };
 }
+
+/** Sums of decimal figures, without the dust of binary fractions. */
+const hundredths = (mm: number): number => Math.round(mm * 100) / 100;
 
 const ripTodo: Readonly<Record<string, string>> = {
   'table saw': 'Marked face down, marked edge along the fence.',

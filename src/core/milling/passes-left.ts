@@ -1,0 +1,77 @@
+import { phrase } from '../answer/phrase.ts';
+import { type Outcome, problem } from '../answer/problem.ts';
+import { count, mm } from '../answer/quantity.ts';
+import type { Worked } from '../answer/worked.ts';
+import type { MachineLimit } from './machine-limits.ts';
+
+export interface Passes {
+  readonly passes: number;
+  /** What each of them takes when they are made equal, in mm. */
+  readonly each: number;
+}
+
+/**
+ * How many passes bring a piece to its target.
+ *
+ * - `thickness`, `target`: what it is and what it becomes, mm
+ * - `depth`: what one pass is to take, mm
+ * - `limit`: the machine's limit for one pass
+ *
+ * Result: number of passes, and the mm that each takes when all are equal.
+ * Valid for one face, or both in turn; a wide or hard board wants shallower passes.
+ * Errors: a figure that isn't above zero, a pass deeper than the machine's limit, a target already passed.
+ *
+ * Example: from 23.4 to 20 at 0.8 a pass: 5 passes of 0.68.
+ *
+ * Source: arithmetic; the deepest pass as the limit says.
+ */
+export function passesLeft(
+  thickness: number,
+  target: number,
+  depth: number,
+  limit: MachineLimit,
+): Outcome<Worked<Passes>> {
+  if (!(thickness > 0 && thickness <= 500)) return problem('thickness', 'Measure the thickness again.');
+  if (!(target > 0)) return problem('target', 'The target must be above zero.');
+  if (!(depth >= 0.05)) return problem('depth', 'One pass takes {least} at least.', { least: mm(0.05) });
+  if (depth > limit.depthPerPass.mm) {
+    return problem('depth', 'Too deep: this machine takes {most} in one pass at most.', {
+      most: mm(limit.depthPerPass.mm),
+    });
+  }
+  const off = thickness - target;
+  if (off < -0.005) {
+    return problem('thickness', 'The target is passed already, by {under}.', { under: mm(-off) });
+  }
+  // A hair over a whole number of passes is a whole number that was not quite exact in binary.
+  const passes = Math.max(0, Math.ceil(off / depth - 1e-6));
+  const each = passes === 0 ? 0 : off / passes;
+  return {
+    value: { passes, each },
+    working: {
+      steps: [
+        {
+          finds: 'still to come off',
+          by: phrase('{thickness} - {target}', { thickness: mm(thickness), target: mm(target) }),
+          gives: mm(off),
+        },
+        {
+          finds: 'passes',
+          by: phrase('{off} / {depth}, rounded up', { off: mm(off), depth: mm(depth) }),
+          gives: count(passes),
+        },
+        ...(passes === 0
+          ? []
+          : [
+              {
+                finds: 'each pass',
+                by: phrase('{off} / {passes}', { off: mm(off), passes: count(passes) }),
+                gives: mm(each),
+              },
+            ]),
+      ],
+      holds: phrase('Up to {most} in one pass on this machine.', { most: mm(limit.depthPerPass.mm) }),
+      sources: [limit.depthPerPass.source],
+    },
+  };
+}

@@ -1,0 +1,64 @@
+import { isProblem, type Outcome } from '../answer/problem.ts';
+import type { Worked } from '../answer/worked.ts';
+import { checkMillingInput } from './check-milling-input.ts';
+import { cutWorkpieces } from './cut-workpieces.ts';
+import { thicknessWorking } from './flat-thickness.ts';
+import { layBlanks } from './lay-blanks.ts';
+import type { MillingInput } from './milling-input.ts';
+import { type Remedy, thicknessRemedies } from './thickness-remedies.ts';
+
+/** What thickness is still in a piece against what its part needs, in mm. */
+export interface ThicknessBudget {
+  readonly id: string;
+  readonly label: string;
+  readonly need: number;
+  readonly reachable: Worked;
+  /** Reachable less needed: below zero it can't be made as planned. */
+  readonly spare: number;
+  /** What to do before flattening; empty when nothing gains and nothing is missing. */
+  readonly remedies: readonly Remedy[];
+}
+
+/**
+ * The thickness budget of every piece that will lie on the jointer or its stand-in.
+ *
+ * - `input`: blanks, boards with their warp, parts, machines, habits; mm
+ *
+ * Result: budgets in the order of the boards, each with its working and remedies. A surfaced board that is flat keeps
+ * its thickness. Valid as `reachableThickness`. Errors: as `millingSequence`.
+ *
+ * Example: a strip of 125 x 1000 from a 28 mm board with cup 2.5 over 250 and bow 6 over 2400, 1 off each face, for a
+ * 22 mm part: 24.33 reachable, 2.33 spare.
+ *
+ * Source: plane geometry.
+ */
+export function thicknessBudget(input: MillingInput): Outcome<ThicknessBudget[]> {
+  const wrong = checkMillingInput(input);
+  if (isProblem(wrong)) return wrong;
+  const { shop } = input;
+  return cutWorkpieces(layBlanks(input), input).map((piece) => {
+    const { board } = piece.blank;
+    const { width, length } = piece.size;
+    const faceAllowance = board.surfaced ? 0 : shop.faceAllowance;
+    const warp = piece.flat ? { ...board, cup: 0, bow: 0, twist: 0 } : board;
+    const canRip = piece.strips.every((strip) => strip.part.panel);
+    const remedies = thicknessRemedies({
+      board: warp,
+      width,
+      length,
+      need: piece.need,
+      faceAllowance,
+      leastLength: Math.max(...piece.strips.map((strip) => strip.part.length)) + shop.lengthAllowance,
+      ...(canRip ? { leastStrip: input.practice.leastStripMm.value } : {}),
+    });
+    const reachable = thicknessWorking(warp, width, length, faceAllowance);
+    return {
+      id: piece.id,
+      label: piece.label,
+      need: piece.need,
+      reachable,
+      spare: reachable.value - piece.need,
+      remedies,
+    };
+  });
+}

@@ -1,0 +1,92 @@
+import { type Phrase, phrase } from '../answer/phrase.ts';
+import { mm } from '../answer/quantity.ts';
+import { type RoughBoard, reachableThickness } from './reachable-thickness.ts';
+
+/** One thing to do before flattening, and the thickness that it gains. */
+export interface Remedy {
+  readonly kind: 'rip' | 'shorten' | 'hidden face' | 'thinner part' | 'thicker board';
+  /** In mm; 0 where nothing is gained but the need changes. */
+  readonly gain: number;
+  /** Whether this alone makes it reach the thickness. */
+  readonly enough: boolean;
+  readonly say: Phrase;
+}
+
+/** A piece that is to be flattened, in mm. */
+export interface ToFlatten {
+  readonly board: RoughBoard;
+  readonly width: number;
+  readonly length: number;
+  readonly need: number;
+  readonly faceAllowance: number;
+  /** The shortest that the piece may be crosscut. */
+  readonly leastLength: number;
+  /** The narrowest strip that it may be ripped into; absent when it must stay in one width. */
+  readonly leastStrip?: number;
+}
+
+const times = ['', '', 'two', 'three', 'four', 'five', 'six'];
+
+/**
+ * What to do before flattening so that a piece keeps more thickness, and what when that isn't enough.
+ *
+ * - `piece`: the board, the piece's width, length and needed thickness, the least it may be cut down to; mm
+ *
+ * Result: remedies in the order to try them, each with its gain in mm. Ripping names the fewest strips that are
+ * enough, or the most that are possible. Where the piece reaches its thickness, only those that gain 0.1 mm or more.
+ * Valid as `reachableThickness`. Errors: none.
+ *
+ * Example: 28 mm with 2.5 of cup over 250, ripped in two: 1.875 mm more.
+ *
+ * Source: plane geometry; common practice for what is tried first.
+ */
+export function thicknessRemedies(piece: ToFlatten): Remedy[] {
+  const { board, width, length, need, faceAllowance, leastLength, leastStrip } = piece;
+  const left = (w: number, l: number) => reachableThickness(board, w, l, faceAllowance);
+  const now = left(width, length);
+  const remedies: Remedy[] = [];
+  const offer = (kind: Remedy['kind'], gain: number, say: Phrase) => {
+    if (gain >= 0.1) remedies.push({ kind, gain, enough: now + gain >= need, say });
+  };
+
+  const most = leastStrip === undefined ? 1 : Math.min(times.length - 1, Math.floor(width / leastStrip));
+  let strips = Math.min(2, most);
+  while (strips < most && left(width / strips, length) < need) strips++;
+  if (strips > 1) {
+    const gain = left(width / strips, length) - now;
+    offer('rip', gain, phrase(`Rip in ${times[strips]} before flattening: {gain} more.`, { gain: mm(gain) }));
+  }
+  if (leastLength < length) {
+    const gain = left(width, leastLength) - now;
+    offer(
+      'shorten',
+      gain,
+      phrase('Crosscut to {length} before flattening: {gain} more.', { length: mm(leastLength), gain: mm(gain) }),
+    );
+  }
+  if (now >= need) return remedies;
+
+  offer(
+    'hidden face',
+    faceAllowance,
+    phrase('Leave the face that nobody sees rough in its low spots: {gain} more.', { gain: mm(faceAllowance) }),
+  );
+  const missing = need - now;
+  return [
+    ...remedies,
+    {
+      kind: 'thinner part',
+      gain: 0,
+      enough: now > 0,
+      say: phrase('Or make the part {thickness} thick.', { thickness: mm(now) }),
+    },
+    {
+      kind: 'thicker board',
+      gain: missing,
+      enough: true,
+      say: phrase('Or take a board of {thickness} with no more warp than this one.', {
+        thickness: mm(board.thickness + missing),
+      }),
+    },
+  ];
+}

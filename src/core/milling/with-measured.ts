@@ -1,0 +1,146 @@
+import { type Phrase, phrase } from '../answer/phrase.ts';
+import { isProblem, type Outcome, problem, within } from '../answer/problem.ts';
+import { mm } from '../answer/quantity.ts';
+import { type Dimension, type MillingStep, type StepPiece, stages } from './milling-step.ts';
+
+/** What the maker measured on a piece at a step, in mm. */
+export interface Measured {
+  readonly step: string;
+  readonly piece: string;
+  readonly dimension: Dimension;
+  readonly value: number;
+  /** The maker knows that it is under the target and goes on with it. */
+  readonly accepted?: boolean;
+}
+
+/** The steps after what was measured, and what changed in words. */
+export interface Followed {
+  readonly steps: readonly MillingStep[];
+  readonly notes: readonly Phrase[];
+}
+
+/** Two readings of the same piece with the same calliper may differ by this much, in mm. */
+const readingError = 0.3;
+
+const panelsFrom = stages.indexOf('panel order');
+
+/**
+ * The steps with their later targets and sizes following what was measured. Under a target that was accepted, all
+ * pieces of that setting follow in thickness, so that they stay equal; in width the piece alone follows, and the
+ * panel that it goes into gets narrower by as much.
+ *
+ * - `steps`: as `millingSequence` made them
+ * - `readings`: in the order they were taken, mm
+ *
+ * Result: new steps, the old ones untouched, and a note for every target that moved. The same readings give the same.
+ * Valid for readings of the steps given; a reading says nothing about earlier steps.
+ * Errors: an unknown step or piece, a figure that isn't above zero, larger than it was before, under the target and
+ * not accepted.
+ *
+ * Example: strips at 19.6 instead of 20: the rest of the setting goes to 19.6, the glued panel is still planed to 19.
+ *
+ * Source: common practice.
+ */
+export function withMeasured(steps: readonly MillingStep[], readings: readonly Measured[]): Outcome<Followed> {
+  let followed: Followed = { steps, notes: [] };
+  for (const [index, reading] of readings.entries()) {
+    const next = follow(followed, reading);
+    if (isProblem(next)) return within(next, `readings.${index}`);
+    followed = next;
+  }
+  return followed;
+}
+
+function follow({ steps, notes }: Followed, reading: Measured): Outcome<Followed> {
+  const { dimension, value, accepted } = reading;
+  const at = steps.findIndex(({ id }) => id === reading.step);
+  const step = steps[at];
+  if (!step) return problem('step', 'There is no such step in this run.');
+  const piece = step.pieces.find(({ id }) => id === reading.piece);
+  if (!piece) return problem('piece', 'This piece is not part of the step.');
+  if (!(value > 0)) return problem('value', 'What was measured is above zero.');
+  if (value > piece.size[dimension] + readingError) {
+    return problem('value', `Before this step the ${dimension} was {before}: it can't be more now. Measure again.`, {
+      before: mm(piece.size[dimension]),
+    });
+  }
+
+  const own = targetOf(step, piece, dimension);
+  const under = own === undefined ? 0 : own - value;
+  const passed = step.target !== undefined && under > step.target.tolerance;
+  if (passed && !accepted) {
+    return problem('value', 'The target of {target} is passed by {under}. Measure again, or go on with what it is.', {
+      target: mm(own as number),
+      under: mm(under),
+    });
+  }
+
+  const oneSetting = passed && dimension === 'thickness' && step.target?.value !== undefined;
+  const seeds = new Set(oneSetting ? step.pieces.map(({ id }) => id) : [piece.id]);
+  const moved = passed ? under : 0;
+  const here = passed ? [withTarget(step, seeds, dimension, value)] : [step];
+  const later = steps.slice(at + 1).map((after) => laterStep(after, seeds, reading, moved));
+  return {
+    steps: [...steps.slice(0, at), ...here, ...later.map((one) => one.step)],
+    notes: [
+      ...notes,
+      ...(oneSetting && step.pieces.length > 1
+        ? [
+            phrase('All pieces of this setting go to {value}; send those that are done through once more.', {
+              value: mm(value),
+            }),
+          ]
+        : []),
+      ...later.flatMap((one) => one.notes),
+    ],
+  };
+}
+
+const targetOf = (step: MillingStep, piece: StepPiece, dimension: Dimension): number | undefined =>
+  step.target?.dimension === dimension ? (piece.target ?? step.target.value) : undefined;
+
+/** The step with the target of these pieces at another value; the step's own target when it is theirs. */
+function withTarget(step: MillingStep, pieces: ReadonlySet<string>, dimension: Dimension, value: number): MillingStep {
+  if (step.target?.dimension !== dimension) return step;
+  const all = step.pieces.every(({ id }) => pieces.has(id));
+  if (step.target.value !== undefined && all) return { ...step, target: { ...step.target, value } };
+  return { ...step, pieces: step.pieces.map((piece) => (pieces.has(piece.id) ? { ...piece, target: value } : piece)) };
+}
+
+/** A later step: its pieces that come from what was measured are smaller, and so are targets that can't be met now. */
+function laterStep(
+  step: MillingStep,
+  seeds: Set<string>,
+  { dimension, value }: Measured,
+  moved: number,
+): { step: MillingStep; notes: Phrase[] } {
+  const notes: Phrase[] = [];
+  // A panel is wider than the strip that was measured, a blank longer than its part: they lose what the strip lost.
+  const holdsMore = dimension === 'length' || (dimension === 'width' && stages.indexOf(step.stage) >= panelsFrom);
+  const pieces = step.pieces.map((piece): StepPiece => {
+    const made = piece.from?.some((id) => seeds.has(id)) === true;
+    if (!made && !seeds.has(piece.id)) return piece;
+    seeds.add(piece.id);
+    const before = piece.size[dimension];
+    return resized(piece, dimension, holdsMore ? before - moved : Math.min(before, value));
+  });
+  let after: MillingStep = { ...step, pieces };
+  for (const piece of pieces) {
+    const target = targetOf(step, piece, dimension);
+    if (!seeds.has(piece.id) || target === undefined) continue;
+    // A sawn edge is jointed by as much as planned; a panel comes out as wide as its strips still make it.
+    const shifted = step.stage === 'sawn edge' ? target - moved : target;
+    const now = Math.min(shifted, piece.size[dimension]);
+    if (now > target - 0.005) continue;
+    after = withTarget(after, new Set([piece.id]), dimension, now);
+    notes.push(
+      phrase(`${piece.label}: ${dimension} comes to {now} instead of {target}.`, { now: mm(now), target: mm(target) }),
+    );
+  }
+  return { step: after, notes };
+}
+
+const resized = (piece: StepPiece, dimension: Dimension, value: number): StepPiece => ({
+  ...piece,
+  size: { ...piece.size, [dimension]: value },
+});
