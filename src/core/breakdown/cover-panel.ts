@@ -13,9 +13,8 @@ import type { Rack, Unit } from './rack.ts';
 export function coverPanel(draft: Draft, unitAt: number, mood: Mood, cover: CheapestCover, partly = false): boolean {
   const { rack } = draft;
   const unit = rack.units[unitAt] as Unit;
-  const { shop } = rack;
   const worth = (beyond: number) =>
-    beyond < shop.minStrip ? 0 : mood.credit * beyond * (unit.blankLength + shop.crosscutKerf);
+    mood.credit === 0 ? 0 : mood.credit * mood.waiting.worth(unit.part.species, beyond, unit.blankLength);
   const need = draft.missing[unitAt] as number;
   let best: { supplies: Supply[]; sum: number; cost: number } | undefined;
   for (const supplies of candidateSets(rack, unit, panelSupplies(draft, unit, mood), mood)) {

@@ -1,8 +1,11 @@
 import { pick, type Random } from './random.ts';
+import type { Waiting } from './waiting.ts';
 
 /** How one attempt at rebuilding a draft weighs things; varied from attempt to attempt so that they don't all end alike. */
 export interface Mood {
   readonly random: Random;
+  /** What still waits for a place. */
+  readonly waiting: Waiting;
   /** What leftover width is believed to be worth, as a share of the wood it is. */
   readonly credit: number;
   /** How far costs are blurred. */
@@ -13,12 +16,13 @@ export interface Mood {
   readonly stripCost: number;
 }
 
-const credits = [0, 0.3, 0.6, 0.8, 0.95];
+const credits = [0, 0.4, 0.8, 0.95, 1.05];
 const blurs = [0, 0, 0.01, 0.03];
 
-export function moodOf(random: Random, stripCost: number): Mood {
+export function moodOf(random: Random, waiting: Waiting, stripCost: number): Mood {
   return {
     random,
+    waiting,
     credit: credits[pick(random, credits.length)] ?? 0,
     blur: blurs[pick(random, blurs.length)] ?? 0,
     lengthen: random() < 0.5,

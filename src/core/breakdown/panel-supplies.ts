@@ -1,7 +1,8 @@
 import type { Draft } from './draft.ts';
 import { fewestRips, type Rips } from './fewest-rips.ts';
 import { blurred, type Mood } from './mood.ts';
-import type { Unit } from './rack.ts';
+import type { Run, Unit } from './rack.ts';
+import { pick } from './random.ts';
 import { widestStrip } from './strip-limits.ts';
 
 /** One thing that could give width to a panel: a new blank, or what is free beside the strips of an open one. */
@@ -55,7 +56,9 @@ function newBlanks(draft: Draft, unit: Unit, mood: Mood, promised: Float64Array)
     if (copies < 1 || !maySupply(unit.partAt, run.boardAt)) continue;
     const rips = wholeBlank(unit, runAt);
     if (rips.strips === 0) continue;
-    const most = Math.min(copies, Math.ceil(unit.need / rips.gives));
+    const reserved = mood.credit > 0 ? roomForSolid(draft, unit, runAt, mood) : undefined;
+    if (reserved) supplies.push(reserved);
+    const most = Math.min(copies - (reserved ? 1 : 0), Math.ceil(unit.need / rips.gives));
     for (let copy = 0; copy < most; copy++)
       supplies.push({
         rips,
@@ -66,4 +69,22 @@ function newBlanks(draft: Draft, unit: Unit, mood: Mood, promised: Float64Array)
       });
   }
   return supplies;
+}
+
+/** A new blank of which one strip's width is left for a solid part that waits, and paid for by it. */
+function roomForSolid(draft: Draft, unit: Unit, runAt: number, mood: Mood): Supply | undefined {
+  const { shop, runs, maySupply } = draft.rack;
+  const run = runs[runAt] as Run;
+  const solids = mood.waiting.solids(unit.blankLength);
+  const solid = solids[pick(mood.random, 2 * solids.length)];
+  if (!solid || !maySupply(solid.partAt, run.boardAt)) return undefined;
+  if (widestStrip(shop, run.board, solid.part, unit.blankLength) < solid.need) return undefined;
+  // A hair more than the strip, so that it fits in spite of rounding.
+  const left = run.width - solid.need * (1 + 1e-9) - shop.ripKerf;
+  const rips = fewestRips(shop, left, widestStrip(shop, run.board, unit.part, unit.blankLength));
+  if (rips.strips === 0) return undefined;
+  const wood = run.board.width * (unit.blankLength + shop.crosscutKerf);
+  const paid = mood.credit * solid.need * (solid.blankLength + shop.crosscutKerf);
+  const cost = blurred(mood, wood) - paid + rips.strips * mood.stripCost;
+  return { rips, cost, boardAt: run.boardAt, blankAt: -1, runAt };
 }

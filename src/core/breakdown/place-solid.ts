@@ -12,12 +12,11 @@ interface Place {
 /**
  * Gives one solid part its strip, where that costs least wood.
  *
- * @param alike how many more of the same part wait, so that a new blank can be judged by all that it will serve
  * @returns whether there was a place
  */
-export function placeSolid(draft: Draft, unitAt: number, alike: number, mood: Mood): boolean {
+export function placeSolid(draft: Draft, unitAt: number, mood: Mood): boolean {
   const unit = draft.rack.units[unitAt] as Unit;
-  const place = besideOthers(draft, unit, mood) ?? onNewBlank(draft, unit, alike, mood);
+  const place = besideOthers(draft, unit, mood) ?? onNewBlank(draft, unit, mood);
   if (!place) return false;
   const blankAt = place.blankAt >= 0 ? place.blankAt : draft.open(place.runAt, unit.blankLength);
   if ((draft.blanks[blankAt] as DraftBlank).length < unit.blankLength) draft.lengthen(blankAt, unit.blankLength);
@@ -46,7 +45,7 @@ function besideOthers(draft: Draft, unit: Unit, mood: Mood): Place | undefined {
   return best;
 }
 
-function onNewBlank(draft: Draft, unit: Unit, alike: number, mood: Mood): Place | undefined {
+function onNewBlank(draft: Draft, unit: Unit, mood: Mood): Place | undefined {
   const { shop, runs, maySupply } = draft.rack;
   const piece = unit.blankLength + shop.crosscutKerf;
   const strip = unit.need + shop.ripKerf;
@@ -55,9 +54,9 @@ function onNewBlank(draft: Draft, unit: Unit, alike: number, mood: Mood): Place 
     if ((draft.room[runAt] as number) < piece || run.width < unit.need || !maySupply(unit.partAt, run.boardAt))
       continue;
     if (widestStrip(shop, run.board, unit.part, unit.blankLength) < unit.need) continue;
-    const serves = Math.min(alike + 1, Math.floor((run.width + shop.ripKerf) / strip));
+    const serves = Math.min(mood.waiting.alike(unit) + 1, Math.floor((run.width + shop.ripKerf) / strip));
     const left = run.width - serves * strip;
-    const worth = left >= shop.minStrip ? mood.credit * left * piece : 0;
+    const worth = mood.credit * mood.waiting.worth(run.board.species, left, unit.blankLength);
     const cost = blurred(mood, (run.board.width * piece - worth) / serves);
     if (cost < (best?.cost ?? Number.POSITIVE_INFINITY)) best = { cost, blankAt: -1, runAt };
   }

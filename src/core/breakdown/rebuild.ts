@@ -22,17 +22,11 @@ export function rebuild(
     keys.set(unit.partAt, made);
     return made;
   };
-  const waiting = new Map<number, number>();
-  for (const at of pending) {
-    const { partAt } = units[at] as Unit;
-    waiting.set(partAt, (waiting.get(partAt) ?? 0) + 1);
-  }
   const order = pending.map((at) => ({ at, key: key(units[at] as Unit) })).sort((a, b) => b.key - a.key || a.at - b.at);
   for (const { at } of order) {
-    const { part, partAt } = units[at] as Unit;
-    const alike = (waiting.get(partAt) ?? 1) - 1;
-    waiting.set(partAt, alike);
-    if (part.panel) coverPanel(draft, at, mood, cover);
-    else placeSolid(draft, at, alike, mood);
+    const unit = units[at] as Unit;
+    mood.waiting.placed(unit);
+    if (unit.part.panel) coverPanel(draft, at, mood, cover);
+    else placeSolid(draft, at, mood);
   }
 }

@@ -6,6 +6,7 @@ import { moodOf } from './mood.ts';
 import type { Rack } from './rack.ts';
 import { seededRandom } from './random.ts';
 import { rebuild } from './rebuild.ts';
+import { Waiting } from './waiting.ts';
 import type { Weights } from './weights.ts';
 
 /** The best draft so far, and the share of the work that is done. */
@@ -30,18 +31,19 @@ export function* search(rack: Rack, weights: Weights, work: number, start?: Draf
   const all = rack.units.map((_, at) => at);
   const shortage = shortageCost(rack);
   const costOf = (draft: Draft) => draftCost(draft, weights, shortage);
-  const greedy = { random, credit: 0.6, blur: 0, lengthen: false, stripCost: weights.strip };
+  const greedily = (draft: Draft, pending: readonly number[]) => {
+    const waiting = new Waiting(rack, pending);
+    const mood = { random, waiting, credit: 0.8, blur: 0, lengthen: false, stripCost: weights.strip };
+    rebuild(draft, pending, 0, mood, cover);
+  };
   let current = new Draft(rack);
-  rebuild(current, all, 0, greedy, cover);
+  greedily(current, all);
   let currentCost = costOf(current);
   if (start) {
     const resumed = start.copy();
-    rebuild(
+    greedily(
       resumed,
       all.filter((at) => (resumed.missing[at] as number) > 0),
-      0,
-      greedy,
-      cover,
     );
     if (costOf(resumed) <= currentCost) current = resumed;
     currentCost = costOf(current);
@@ -55,7 +57,7 @@ export function* search(rack: Rack, weights: Weights, work: number, start?: Draf
     const gone = chooseRuin(next, random);
     next.remove(gone);
     const pending = all.filter((at) => gone[at]);
-    rebuild(next, pending, random() < 0.5 ? 0 : 0.5, moodOf(random, weights.strip), cover);
+    rebuild(next, pending, random() < 0.5 ? 0 : 0.5, moodOf(random, new Waiting(rack, pending), weights.strip), cover);
     const cost = costOf(next);
     const done = Math.min(1, cover.work / work);
     const tolerance = warmest * (1 - done) ** 2 * random();
