@@ -33,6 +33,10 @@ export const sources: Readonly<Record<SourceId, Source>> = {
     title:
       'National Hardwood Lumber Association. Rules for the measurement and inspection of hardwood and cypress (2011).',
   },
+  'nhla-memory': {
+    kind: 'from-memory',
+    title: 'Rules of the National Hardwood Lumber Association, recalled and not checked against the text.',
+  },
   ahec: {
     kind: 'published',
     title: 'American Hardwood Export Council. Guide to grading sawn lumber, section on measurement.',

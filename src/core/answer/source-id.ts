@@ -4,6 +4,7 @@ export type SourceId =
   | 'wood-handbook-memory'
   | 'simpson-1998'
   | 'nhla'
+  | 'nhla-memory'
   | 'ahec'
   | 'nist-sp811'
   | 'surfaced-thickness'

@@ -19,7 +19,7 @@ const termPattern = new RegExp(String.raw`(?:${number}) ?(?:(?<name>[a-z]+|['"])
  * @param text what was typed
  * @param unit what a number without a unit means; a unit in the text wins, and a bare number after feet is inches
  * @returns millimetres, rounded once; 0 is a length here, limits are checked where the length is used
- * Valid for any length of up to ten digits.
+ * Valid for any length of up to twelve digits.
  * Errors (field ''): empty, not a length, negative, 0 below the line, fractions of 1 and more (55/8), a comma that may part
  * thousands, units that don't belong together.
  *

@@ -6,8 +6,8 @@ export interface Ratio {
   readonly denominator: number;
 }
 
-/** Ten digits are more than any length needs, and few enough that the sums stay exact. */
-const mostDigits = 10;
+/** Twelve digits are more than any length needs, and few enough that millimetres and inches stay exact. */
+const mostDigits = 12;
 
 /** Reads `3/4` or `5 3/4`, given in its parts. Refuses 0 below the line, and fractions of 1 and more: 55/8 is likely a lost space. */
 export function readFraction(whole: string, above: string, below: string): Outcome<Ratio> {

@@ -1,0 +1,28 @@
+/** What a spreadsheet takes for a formula: one of these at the beginning of a cell, quotes and blanks aside. */
+const formula = /^['"]*\s*['"]*[=+\-@\uff1d\uff0b\uff0d\uff20]/;
+
+/**
+ * Where a spreadsheet may part cells, set up for another country or confused by quotes: what stands behind could come to
+ * begin a cell.
+ */
+const separators = /([,;\t\r\n])/;
+
+/**
+ * Puts an apostrophe before whatever a spreadsheet could run as a formula.
+ *
+ * Example: `guardFormula('=1+1')` is `'=1+1`; `guardFormula('8/4 cherry')` stays.
+ *
+ * Source: common practice against formula injection.
+ */
+export function guardFormula(cell: string): string {
+  return eachPiece(cell, (piece) => (formula.test(piece) ? `'${piece}` : piece));
+}
+
+/** Takes off what `guardFormula` put on: `unguardFormula(guardFormula(cell))` is the cell again, whatever it holds. */
+export function unguardFormula(cell: string): string {
+  return eachPiece(cell, (piece) => (piece.startsWith("'") && formula.test(piece.slice(1)) ? piece.slice(1) : piece));
+}
+
+function eachPiece(cell: string, change: (piece: string) => string): string {
+  return separators.test(cell) ? cell.split(separators).map(change).join('') : change(cell);
+}

@@ -1,0 +1,82 @@
+import { badNumber } from '../answer/bad-number.ts';
+import { phrase } from '../answer/phrase.ts';
+import { type Outcome, problem } from '../answer/problem.ts';
+import { boardFeet as inBoardFeet, money, quantity } from '../answer/quantity.ts';
+import type { Worked } from '../answer/worked.ts';
+
+export interface BoardPrice {
+  /** Of this board, by the measure that the price is for. */
+  readonly boardFeet: number;
+  /** Of the whole delivery, by the same measure. */
+  readonly deliveryBoardFeet: number;
+  readonly pricePerBoardFoot: number;
+  /** For the whole delivery. */
+  readonly freight: number;
+  /** What can be used of this board; left out where it is not known. */
+  readonly usableBoardFeet?: number;
+}
+
+export interface BoardCost {
+  readonly cost: Worked;
+  /** Absent where the usable part is not known. */
+  readonly perUsableBoardFoot?: Worked;
+}
+
+/**
+ * What a board cost, with its share of the freight by board feet, and what one usable board foot of it cost.
+ *
+ * @param price board feet of the board and of the delivery, price, freight
+ * @returns the cost in the maker's currency; the costs of all boards add up to wood and freight
+ * Valid where wood is priced by the board foot.
+ * Errors: negative or missing figures, a board larger than its delivery, more usable than there is, nothing usable.
+ *
+ * Example: 8 of 100 board feet at 9, freight 50: 72 + 4 = 76; 6 usable board feet cost 12.67 each.
+ *
+ * Source: common practice.
+ */
+export function boardCost(price: BoardPrice): Outcome<BoardCost> {
+  const { boardFeet, deliveryBoardFeet, pricePerBoardFoot, freight, usableBoardFeet } = price;
+  const bad =
+    badNumber('boardFeet', 'The board', boardFeet, 'boardFeet', { least: 0 }) ??
+    badNumber('deliveryBoardFeet', 'The delivery', deliveryBoardFeet, 'boardFeet', { above: 0 }) ??
+    badNumber('pricePerBoardFoot', 'The price', pricePerBoardFoot, 'money', { least: 0, most: 1e6 }) ??
+    badNumber('freight', 'The freight', freight, 'money', { least: 0, most: 1e6 }) ??
+    badNumber('boardFeet', 'The board', boardFeet, 'boardFeet', { most: deliveryBoardFeet });
+  if (bad) return bad;
+  const share = (freight * boardFeet) / deliveryBoardFeet;
+  const cost = boardFeet * pricePerBoardFoot + share;
+  const steps = [
+    {
+      finds: 'share of the freight',
+      by: phrase('freight {freight} × {board} of {delivery}', {
+        freight: money(freight),
+        board: inBoardFeet(boardFeet),
+        delivery: inBoardFeet(deliveryBoardFeet),
+      }),
+      gives: money(share),
+    },
+    {
+      finds: 'cost of the board',
+      by: phrase('{board} × price {price} + freight {share}', {
+        board: inBoardFeet(boardFeet),
+        price: money(pricePerBoardFoot),
+        share: money(share),
+      }),
+      gives: money(cost),
+    },
+  ];
+  const sources = ['label', 'common-practice'] as const;
+  const worked: Worked = { value: cost, working: { steps, sources } };
+  if (usableBoardFeet === undefined) return { cost: worked };
+  if (usableBoardFeet === 0)
+    return problem('usableBoardFeet', 'Nothing of this board can be used, so it has no price per usable foot.');
+  const badUse = badNumber('usableBoardFeet', 'The usable part', usableBoardFeet, 'boardFeet', { above: 0, most: 1e6 });
+  if (badUse) return badUse;
+  const perFoot = cost / usableBoardFeet;
+  const last = {
+    finds: 'cost of one usable board foot',
+    by: phrase('{cost} ÷ {usable}', { cost: money(cost), usable: inBoardFeet(usableBoardFeet) }),
+    gives: quantity(perFoot, 'money'),
+  };
+  return { cost: worked, perUsableBoardFoot: { value: perFoot, working: { steps: [...steps, last], sources } } };
+}

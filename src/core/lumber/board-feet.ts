@@ -1,0 +1,55 @@
+import { phrase } from '../answer/phrase.ts';
+import type { Outcome } from '../answer/problem.ts';
+import { isProblem } from '../answer/problem.ts';
+import { boardFeet, count } from '../answer/quantity.ts';
+import type { Worked } from '../answer/worked.ts';
+import type { Board } from './board.ts';
+import { countedInches, nominalQuarters } from './quarters.ts';
+import type { HalfGoes } from './round-half.ts';
+import { surfaceMeasure } from './surface-measure.ts';
+
+export interface BoardFeet extends Worked {
+  /** Square feet, whole. */
+  readonly surfaceMeasure: number;
+  readonly halfGoes: HalfGoes;
+}
+
+/**
+ * Board feet by the hardwood rule: surface measure times the rough thickness in inches, below 1 in counted as 1 in.
+ *
+ * @param board sizes in mm; a measured thickness counts as the whole quarters it is full of
+ * @param halfGoes where an exact half of the surface measure goes
+ * @returns board feet, and the surface measure they rest on
+ * Valid for rough hardwood.
+ * Errors: those of `checkBoard`.
+ *
+ * Example: 8/4, 6 1/4 in by 8 ft: surface measure 4, times 2 is 8.
+ *
+ * Source: NHLA; AHEC guide, measurement.
+ */
+export function boardFeetByRule(board: Board, halfGoes: HalfGoes = 'up'): Outcome<BoardFeet> {
+  const surface = surfaceMeasure(board, halfGoes);
+  if (isProblem(surface)) return surface;
+  const inches = countedInches(board.thickness);
+  const value = surface.value * inches;
+  const counted = nominalQuarters(board.thickness) < 4 ? ' (below 1 in counts as 1 in)' : '';
+  return {
+    value,
+    surfaceMeasure: surface.value,
+    halfGoes: surface.halfGoes,
+    working: {
+      ...surface.working,
+      steps: [
+        ...surface.working.steps,
+        {
+          finds: 'board feet',
+          by: phrase(`surface measure {surface} × thickness {inches} in${counted}`, {
+            surface: count(surface.value),
+            inches: count(inches),
+          }),
+          gives: boardFeet(value),
+        },
+      ],
+    },
+  };
+}

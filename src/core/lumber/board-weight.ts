@@ -1,0 +1,71 @@
+import { badNumber } from '../answer/bad-number.ts';
+import { type Phrase, phrase } from '../answer/phrase.ts';
+import type { Outcome } from '../answer/problem.ts';
+import { factor, m3, percent, quantity } from '../answer/quantity.ts';
+import type { SourceId } from '../answer/source-id.ts';
+import type { Worked } from '../answer/worked.ts';
+
+export interface BoardWeight {
+  readonly density: Worked;
+  readonly kilograms: Worked;
+  /** Said when the board is heavier than one person should lift alone. */
+  readonly caution?: Phrase;
+}
+
+/** Where the caution begins: a common limit for one person in good conditions. */
+export const heavyForOneKg = 23;
+
+/**
+ * A board's weight from its wood's specific gravity and its moisture: density = 1000 × G × (1 + M / 100).
+ *
+ * @param wood specific gravity (ovendry mass over volume at 12 %) with its source, moisture in percent
+ * @param cubicMetres exact volume of the board, m3
+ * @returns density in kg/m3, weight in kg, and a caution from 23 kg on (common practice)
+ * Valid near 12 % moisture, where the handbook's volume is taken; at 6 or 30 % the volume, and so the result, is a few
+ * percent off. Trees differ too: about a tenth either way.
+ * Errors: missing figures, G outside 0.05 to 1.4, moisture outside 0 to 200 %, volume not above 0 or above 5 m3.
+ *
+ * Example: G 0.50 at 12 %: 560 kg/m3; 0.01966 m3 weigh 11 kg.
+ *
+ * Source: Wood handbook, density from specific gravity and moisture (from memory).
+ */
+export function boardWeight(
+  wood: { readonly specificGravity: number; readonly source: SourceId; readonly moisture: number },
+  cubicMetres: number,
+): Outcome<BoardWeight> {
+  const { specificGravity, moisture, source } = wood;
+  const bad =
+    badNumber('specificGravity', 'The specific gravity', specificGravity, 'factor', { least: 0.05, most: 1.4 }) ??
+    badNumber('moisture', 'The moisture', moisture, 'percent', { least: 0, most: 200 }) ??
+    badNumber('cubicMetres', 'The volume', cubicMetres, 'm3', { above: 0, most: 5 });
+  if (bad) return bad;
+  const density = 1000 * specificGravity * (1 + moisture / 100);
+  const kilograms = density * cubicMetres;
+  const densityStep = {
+    finds: 'density',
+    by: phrase('1000 kg/m³ × specific gravity {gravity} × (1 + moisture {moisture})', {
+      gravity: factor(specificGravity),
+      moisture: percent(moisture),
+    }),
+    gives: quantity(density, 'kgPerM3'),
+  };
+  const weightStep = {
+    finds: 'weight',
+    by: phrase('density × volume {volume}', { volume: m3(cubicMetres) }),
+    gives: quantity(kilograms, 'kilograms'),
+  };
+  const holds = phrase(
+    'Near 12% moisture; green or very dry wood is a few percent off, and trees differ by about a tenth.',
+  );
+  const sources = [...new Set<SourceId>([source, 'wood-handbook-memory'])];
+  return {
+    density: { value: density, working: { steps: [densityStep], holds, sources } },
+    kilograms: { value: kilograms, working: { steps: [densityStep, weightStep], holds, sources } },
+    ...(kilograms > heavyForOneKg && {
+      caution: phrase(
+        'About {weight}: more than {limit}, a common limit for one person. Lift it with help, or slide one end at a time.',
+        { weight: quantity(kilograms, 'kilograms'), limit: quantity(heavyForOneKg, 'kilograms') },
+      ),
+    }),
+  };
+}

@@ -1,0 +1,57 @@
+import { phrase } from '../answer/phrase.ts';
+import type { Outcome } from '../answer/problem.ts';
+import { boardFeet, m3, mm } from '../answer/quantity.ts';
+import type { Worked } from '../answer/worked.ts';
+import type { Board } from './board.ts';
+import { meanWidth } from './board-width.ts';
+import { checkBoard } from './check-board.ts';
+import { roughThickness } from './quarters.ts';
+
+/** One board foot is 144 cubic inches, 2.359737E-03 m3 in NIST SP 811. */
+export const cubicMetresPerBoardFoot = 0.0254 ** 3 * 144;
+
+export interface ExactVolume {
+  readonly cubicMetres: Worked;
+  readonly boardFeet: Worked;
+}
+
+/**
+ * The volume of a board as it is, without any rule of the trade: thickness times mean width times length.
+ *
+ * @param board sizes in mm; a thickness in quarters is taken as that many quarters of an inch
+ * @returns cubic metres, and the same in board feet
+ * Valid for straight boards and even tapers.
+ * Errors: those of `checkBoard`.
+ *
+ * Example: 8/4, 158.75 mm by 2438.4 mm: 0.01966 m3, 8.333 board feet.
+ *
+ * Source: geometry; board foot from NIST SP 811 appendix B.
+ */
+export function exactVolume(board: Board): Outcome<ExactVolume> {
+  const [bad] = checkBoard(board);
+  if (bad) return bad;
+  const thickness = roughThickness(board.thickness);
+  const width = meanWidth(board);
+  const cubicMetres = thickness * width * board.length * 1e-9;
+  const inBoardFeet = cubicMetres / cubicMetresPerBoardFoot;
+  const step = {
+    finds: 'volume',
+    by: phrase(
+      `thickness {thickness} × ${board.farWidth === undefined ? 'width' : 'mean width of both ends'} {width} × length {length}`,
+      { thickness: mm(thickness), width: mm(width), length: mm(board.length) },
+    ),
+    gives: m3(cubicMetres),
+  };
+  const holds = phrase('Straight boards and even tapers; nothing rounded.');
+  return {
+    cubicMetres: { value: cubicMetres, working: { steps: [step], holds, sources: ['geometry'] } },
+    boardFeet: {
+      value: inBoardFeet,
+      working: {
+        steps: [step, { finds: 'board feet', by: phrase('volume ÷ 144 cubic inches'), gives: boardFeet(inBoardFeet) }],
+        holds,
+        sources: ['geometry', 'nist-sp811'],
+      },
+    },
+  };
+}

@@ -1,0 +1,106 @@
+import { badNumber } from '../answer/bad-number.ts';
+import { phrase } from '../answer/phrase.ts';
+import type { Outcome } from '../answer/problem.ts';
+import { boardFeet, count, m3, money } from '../answer/quantity.ts';
+import type { Worked } from '../answer/worked.ts';
+import type { Board } from './board.ts';
+import { cubicMetresPerBoardFoot } from './exact-volume.ts';
+import { countedInches } from './quarters.ts';
+
+export interface Invoice {
+  /** What the tally found and what the invoice says, both in the unit below. */
+  readonly tallied: number;
+  readonly invoiced: number;
+  readonly unit: 'boardFeet' | 'm3';
+  /** Price of one board foot or one cubic metre. */
+  readonly price: number;
+}
+
+export interface InvoiceDifference {
+  /** Invoice less tally: above 0, more is charged than came. */
+  readonly volume: Worked;
+  readonly money: Worked;
+  /** The most that rounding each board can make, either way. */
+  readonly roundingBound: Worked;
+  readonly roundingExplains: boolean;
+}
+
+/** Differences below this many of the unit are none: the noise of binary numbers. */
+const noise = 1e-9;
+
+/**
+ * The difference between invoice and tally, in volume and money, and whether rounding alone explains it: each board can be off
+ * by half a square foot of surface measure, times its thickness in inches.
+ *
+ * @param invoice tally and invoice in board feet or m3, price of one of these
+ * @param boards those of the delivery
+ * @returns invoice less tally, its price, the bound, and whether the difference lies within the bound
+ * Valid where both sides measured the same boards. Feet dropped from odd lengths and shrinkage since the yard's tally are no
+ * rounding and not in the bound.
+ * Errors: negative or missing figures.
+ *
+ * Example: 103 board feet tallied of ten 8/4 boards, 110 invoiced at 9: 7 board feet, 63; ten boards may be off by 10, so
+ * rounding explains it.
+ *
+ * Source: the bound follows from the NHLA rule that each board is taken to the nearest whole square foot.
+ */
+export function invoiceDifference(invoice: Invoice, boards: readonly Board[]): Outcome<InvoiceDifference> {
+  const { tallied, invoiced, unit, price } = invoice;
+  const bad =
+    badNumber('tallied', 'The tally', tallied, unit, { least: 0 }) ??
+    badNumber('invoiced', 'What the invoice says', invoiced, unit, { least: 0, most: 1e6 }) ??
+    badNumber('price', 'The price', price, 'money', { least: 0, most: 1e6 });
+  if (bad) return bad;
+  const volumeOf = unit === 'm3' ? m3 : boardFeet;
+  const difference = invoiced - tallied;
+  const boundInBoardFeet = boards.reduce((sum, board) => sum + countedInches(board.thickness) / 2, 0);
+  const bound = unit === 'm3' ? boundInBoardFeet * cubicMetresPerBoardFoot : boundInBoardFeet;
+  return {
+    volume: {
+      value: difference,
+      working: {
+        steps: [
+          {
+            finds: 'difference',
+            by: phrase('invoice {invoiced} − tally {tallied}', {
+              invoiced: volumeOf(invoiced),
+              tallied: volumeOf(tallied),
+            }),
+            gives: volumeOf(difference),
+          },
+        ],
+        sources: ['label', unit === 'm3' ? 'geometry' : 'nhla'],
+      },
+    },
+    money: {
+      value: difference * price,
+      working: {
+        steps: [
+          {
+            finds: 'difference in money',
+            by: phrase('{difference} × price {price}', { difference: volumeOf(difference), price: money(price) }),
+            gives: money(difference * price),
+          },
+        ],
+        sources: ['label'],
+      },
+    },
+    roundingBound: {
+      value: bound,
+      working: {
+        steps: [
+          {
+            finds: 'what rounding can make',
+            by: phrase('half a square foot × thickness in inches, for each of {boards} boards', {
+              boards: count(boards.length),
+            }),
+            gives: volumeOf(bound),
+          },
+        ],
+        holds: phrase('Both sides measured the same boards; feet dropped from odd lengths are not in it.'),
+        sources: ['nhla'],
+      },
+    },
+    roundingExplains: Math.abs(difference) <= bound + noise,
+  };
+}

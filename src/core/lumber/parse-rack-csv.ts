@@ -1,0 +1,65 @@
+import { isProblem, type Outcome, type Problem, problem } from '../answer/problem.ts';
+import { unguardFormula } from '../csv/formula-guard.ts';
+import { readCsv } from '../csv/read-csv.ts';
+import { readRackHeader } from './rack-header.ts';
+import type { RackRow } from './rack-row.ts';
+import { readRackRow } from './read-rack-row.ts';
+
+export interface RackFile {
+  readonly rows: readonly { readonly line: number; readonly row: RackRow }[];
+  /** What is wrong, by line of the file; such lines are not among the rows. */
+  readonly problems: readonly { readonly line: number; readonly problem: Problem }[];
+  /** Columns that are none of ours. */
+  readonly ignored: readonly string[];
+}
+
+/**
+ * Reads a rack list (`writeRackCsv`), or one made elsewhere with the same column names in any order. Cells are parted by commas;
+ * semicolons and tabs are recognised too. Lengths may be written in any way that `parseLength` takes.
+ *
+ * @param text the file's text
+ * @returns boards with lengths in mm, and problems line by line; nothing is guessed
+ * Valid for files of any size that fits in memory.
+ * Errors: an empty file (field ''), one that isn't UTF-8 text, a header that is not ours (field `header`).
+ *
+ * Example: `species,thickness (quarters),width (in),length (in)` and `cherry,8,6 1/4,96` give one board of 158.75 by 2438.4 mm.
+ *
+ * Source: RFC 4180.
+ */
+export function parseRackCsv(text: string): Outcome<RackFile> {
+  if (text.includes('\0'))
+    return problem('', 'This is not a UTF-8 text file. Save it as CSV in UTF-8 and import it again.');
+  const [header, ...lines] = readCsv(text, separatorOf(text));
+  if (!header) return problem('', 'The file is empty.');
+  const columns = readRackHeader(header.cells.map(unguardFormula));
+  if (isProblem(columns)) return columns;
+  const rows: RackFile['rows'][number][] = [];
+  const problems: RackFile['problems'][number][] = [];
+  const lineOfMark = new Map<string, number>();
+  for (const csv of lines) {
+    const { line } = csv;
+    if (csv.cells.every((cell) => cell.trim() === '')) continue;
+    const row = readRackRow(csv, columns);
+    if (Array.isArray(row)) {
+      problems.push(...row.map((found) => ({ line, problem: found })));
+      continue;
+    }
+    const mark = row.chalkMark.toUpperCase();
+    const before = mark === '' ? undefined : lineOfMark.get(mark);
+    if (before !== undefined) {
+      const twice = problem('chalk mark', `The mark ${row.chalkMark} stands on line ${before} already.`);
+      problems.push({ line, problem: twice });
+      continue;
+    }
+    lineOfMark.set(mark, line);
+    rows.push({ line, row });
+  }
+  return { rows, problems, ignored: columns.ignored };
+}
+
+/** The separator that the header line has most of. */
+function separatorOf(text: string): string {
+  const [header = ''] = text.split(/[\r\n]/, 1);
+  const times = (separator: string) => header.split(separator).length;
+  return [',', ';', '\t'].reduce((most, separator) => (times(separator) > times(most) ? separator : most));
+}

@@ -1,0 +1,92 @@
+import { badNumber } from '../answer/bad-number.ts';
+import { isProblem, type Outcome, type Problem, problem } from '../answer/problem.ts';
+import { unguardFormula } from '../csv/formula-guard.ts';
+import type { CsvRow } from '../csv/read-csv.ts';
+import { parseLength } from '../length/parse-length.ts';
+import type { Thickness } from './board.ts';
+import { checkBoard } from './check-board.ts';
+import type { RackField, RackHeader } from './rack-header.ts';
+import type { RackRow } from './rack-row.ts';
+
+const decimalPattern = /^\d{1,6}(?:[.,]\d{1,9})?$/;
+
+/**
+ * Reads one line of a rack list.
+ *
+ * @param csv the line's cells
+ * @param header which column is which
+ * @returns the board, lengths in mm to a millionth; or everything that is wrong with the line, fields named as in the header
+ */
+export function readRackRow(csv: CsvRow, header: RackHeader): RackRow | Problem[] {
+  const whole = brokenLine(csv, header);
+  if (whole) return [whole];
+  const problems: Problem[] = [];
+  const text = (field: RackField) => unguardFormula(csv.cells[header.columns[field]?.index ?? -1] ?? '').trim();
+  function read<T>(field: RackField, how: (cell: string) => Outcome<T>): T | undefined {
+    const cell = text(field);
+    if (cell === '') return undefined;
+    const found = how(cell);
+    if (!isProblem(found)) return found;
+    problems.push({ ...found, field });
+    return undefined;
+  }
+  const length = (field: RackField) => read(field, (cell) => readLength(cell, header.columns[field]?.unit ?? 'mm'));
+
+  const quarters = read('quarters', readQuarters);
+  const measured = length('thickness');
+  const width = length('width');
+  const farWidth = length('far width');
+  const boardLength = length('length');
+  const moisture = read('moisture', readMoisture);
+  const species = text('species');
+  if (species === '') problems.push(problem('species', 'The species is missing.'));
+  if (text('width') === '') problems.push(problem('width', 'The width is missing.'));
+  if (text('length') === '') problems.push(problem('length', 'The length is missing.'));
+  if ((text('quarters') === '') === (text('thickness') === ''))
+    problems.push(problem('thickness', 'Give the thickness either in quarters or measured.'));
+  if (problems.length > 0) return problems;
+
+  const row: RackRow = {
+    chalkMark: text('chalk mark'),
+    species,
+    thickness: (quarters === undefined ? { mm: measured } : { quarters }) as Thickness,
+    width: width as number,
+    ...(farWidth !== undefined && { farWidth }),
+    length: boardLength as number,
+    ...(moisture !== undefined && { moisture }),
+    state: text('state'),
+    note: text('note'),
+  };
+  const bad = checkBoard(row).map((found) => (found.field === 'farWidth' ? { ...found, field: 'far width' } : found));
+  return bad.length > 0 ? bad : row;
+}
+
+function brokenLine({ broken, cells }: CsvRow, header: RackHeader): Problem | undefined {
+  if (broken === 'open-quote')
+    return problem('', 'A quote opens here and never closes. Nothing after it could be read.');
+  if (broken === 'text-after-quote') return problem('', 'There is text after a closing quote.');
+  if (cells.slice(header.width).some((cell) => cell.trim() !== ''))
+    return problem('', 'This line has more cells than the header names. A comma in a text must stand in quotes.');
+  if (cells.some((cell) => cell.includes('\ufffd')))
+    return problem('', 'Some letters can’t be read. Save the file as UTF-8 and import it again.');
+  return undefined;
+}
+
+function readLength(cell: string, unit: 'in' | 'mm'): Outcome<number> {
+  const mm = parseLength(cell, unit);
+  return isProblem(mm) ? mm : Math.round(mm * 1e6) / 1e6;
+}
+
+function readQuarters(cell: string): Outcome<number> {
+  const number = cell.replace(/ ?\/ ?4$/, '');
+  return decimalPattern.test(number)
+    ? Number(number.replace(',', '.'))
+    : problem('', 'The thickness in quarters must be a number, like 4 or 4/4.');
+}
+
+function readMoisture(cell: string): Outcome<number> {
+  const number = cell.replace(/ ?%$/, '');
+  if (!decimalPattern.test(number)) return problem('', 'The moisture must be a number in percent, like 8.5.');
+  const moisture = Number(number.replace(',', '.'));
+  return badNumber('', 'The moisture', moisture, 'percent', { least: 0, most: 200 }) ?? moisture;
+}

@@ -1,0 +1,16 @@
+/** Where the next exact half goes. */
+export type HalfGoes = 'up' | 'down';
+
+/** Far below what any tape shows, far above the noise of binary numbers. */
+const exactly = 1e-6;
+
+/**
+ * Rounds to the nearest whole number, exact halves alternately up and down.
+ *
+ * Example: with `up`, 6.5 gives 7 and the next half goes down.
+ */
+export function roundHalf(value: number, halfGoes: HalfGoes): { readonly whole: number; readonly halfGoes: HalfGoes } {
+  const below = Math.floor(value);
+  if (Math.abs(value - below - 0.5) > exactly) return { whole: Math.round(value), halfGoes };
+  return halfGoes === 'up' ? { whole: below + 1, halfGoes: 'down' } : { whole: below, halfGoes: 'up' };
+}

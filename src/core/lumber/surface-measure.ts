@@ -1,0 +1,62 @@
+import { phrase } from '../answer/phrase.ts';
+import type { Outcome } from '../answer/problem.ts';
+import { count } from '../answer/quantity.ts';
+import type { Worked } from '../answer/worked.ts';
+import type { Board } from './board.ts';
+import { tallyWidth } from './board-width.ts';
+import { checkBoard } from './check-board.ts';
+import { type HalfGoes, roundHalf } from './round-half.ts';
+import { wholeFeet, widthInInches } from './tape-reading.ts';
+
+export interface SurfaceMeasure extends Worked {
+  /** Where the next exact half of the same tally goes. */
+  readonly halfGoes: HalfGoes;
+}
+
+/**
+ * Surface measure by the hardwood rule: width in inches, fractions kept, times whole feet of length, over 12, to the nearest
+ * whole square foot. Exact halves go alternately up and down through a tally.
+ *
+ * @param board sizes in mm; a tapered one is measured a third of its length from the narrow end
+ * @param halfGoes where an exact half goes; pass on `halfGoes` of the board before
+ * @returns square feet, a whole number, and where the next half goes
+ * Valid for rough boards of random width. Widths rounded to 0.1 mm and lengths rounded to 1 mm lose nothing by it.
+ * Errors: those of `checkBoard`.
+ *
+ * Example: 6 1/4 in by 8 ft is 6.25 × 8 / 12 = 4.17, so 4.
+ *
+ * Source: NHLA, rules for the measurement and inspection of hardwood and cypress; AHEC guide, measurement.
+ */
+export function surfaceMeasure(board: Board, halfGoes: HalfGoes = 'up'): Outcome<SurfaceMeasure> {
+  const [bad] = checkBoard(board);
+  if (bad) return bad;
+  const inches = widthInInches(tallyWidth(board));
+  const feet = wholeFeet(board.length);
+  const exact = (inches * feet) / 12;
+  const rounded = roundHalf(exact, halfGoes);
+  const isHalf = rounded.halfGoes !== halfGoes;
+  return {
+    value: rounded.whole,
+    halfGoes: rounded.halfGoes,
+    working: {
+      steps: [
+        {
+          finds: 'square feet of face',
+          by: phrase('width {inches} in × {feet} whole feet ÷ 12', { inches: count(inches), feet: count(feet) }),
+          gives: count(exact),
+        },
+        {
+          finds: 'surface measure',
+          by: isHalf
+            ? phrase(`an exact half: this one goes ${halfGoes}, the next one the other way`)
+            : phrase('to the nearest whole number'),
+          gives: count(rounded.whole),
+        },
+      ],
+      holds: phrase(
+        'Rough boards of random width; a tapered one is measured a third of its length from the narrow end.',
+      ),
+      sources: board.farWidth === undefined ? ['nhla'] : ['nhla', 'nhla-memory'],
+    },
+  };
+}

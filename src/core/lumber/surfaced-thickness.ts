@@ -1,0 +1,49 @@
+import { phrase } from '../answer/phrase.ts';
+import { type Outcome, problem } from '../answer/problem.ts';
+import { count, mm } from '../answer/quantity.ts';
+import type { SourceId } from '../answer/source-id.ts';
+import type { Worked } from '../answer/worked.ts';
+
+/** One row of the table of standard thicknesses. */
+export interface SurfacedRow {
+  /** Rough thickness in quarters of an inch. */
+  readonly quarters: number;
+  /** Thickness surfaced two sides. */
+  readonly mm: number;
+  readonly source: SourceId;
+}
+
+/**
+ * What a rough board surfaces to on two sides by the standard table.
+ *
+ * @param quarters rough thickness in quarters
+ * @param rows the table (`tables/surfaced-thickness.ts`)
+ * @returns mm
+ * Valid for flat boards; what cup, bow and twist leave is another question.
+ * Errors: no row for these quarters.
+ *
+ * Example: 4/4 surfaces to 20.6 mm (13/16 in).
+ *
+ * Source: the row's.
+ */
+export function surfacedThickness(quarters: number, rows: readonly SurfacedRow[]): Outcome<Worked> {
+  const row = rows.find((candidate) => candidate.quarters === quarters);
+  if (!row) {
+    const known = rows.map((candidate) => `${candidate.quarters}/4`).join(', ');
+    return problem('quarters', `The table has no surfaced thickness for this one. It has ${known}.`);
+  }
+  return {
+    value: row.mm,
+    working: {
+      steps: [
+        {
+          finds: 'thickness surfaced two sides',
+          by: phrase('standard table, row {quarters}/4', { quarters: count(quarters) }),
+          gives: mm(row.mm),
+        },
+      ],
+      holds: phrase('Flat boards. Cup, bow and twist take more.'),
+      sources: [row.source],
+    },
+  };
+}

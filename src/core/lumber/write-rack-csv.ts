@@ -1,0 +1,53 @@
+import { writeCsv } from '../csv/write-csv.ts';
+import { mmPerInch } from '../length/length-unit-sizes.ts';
+import type { RackRow } from './rack-row.ts';
+
+/**
+ * Writes a rack list as CSV, one board a line, lengths as decimal numbers in the unit that the header names.
+ *
+ * Columns: chalk mark, species, thickness (quarters), thickness (mm), width (mm), far width (mm), length (mm), moisture (%), state,
+ * note; with `in` in place of `mm` for inches. A board has its thickness either in quarters or measured.
+ *
+ * @param rows the boards, lengths in mm
+ * @param unit of the lengths in the file
+ * @returns the file's text, without byte order mark; no cell runs as a formula in a spreadsheet
+ * Valid for lengths of up to 12.2 m; `parseRackCsv` gives back every one that is a whole number of millionths of a millimetre.
+ *
+ * Example: one board `8, 158.75 by 2438.4` in inches is the line `1,"cherry, black",8,,6.25,,96,8.5,,`.
+ *
+ * Source: RFC 4180.
+ */
+export function writeRackCsv(rows: readonly RackRow[], unit: 'in' | 'mm'): string {
+  const length = (mm: number | undefined) =>
+    mm === undefined ? '' : unit === 'mm' ? decimal(mm, 6) : decimal(mm / mmPerInch, 9);
+  return writeCsv([
+    [
+      'chalk mark',
+      'species',
+      'thickness (quarters)',
+      `thickness (${unit})`,
+      `width (${unit})`,
+      `far width (${unit})`,
+      `length (${unit})`,
+      'moisture (%)',
+      'state',
+      'note',
+    ],
+    ...rows.map((row) => [
+      row.chalkMark,
+      row.species,
+      'quarters' in row.thickness ? String(row.thickness.quarters) : '',
+      'mm' in row.thickness ? length(row.thickness.mm) : '',
+      length(row.width),
+      length(row.farWidth),
+      length(row.length),
+      row.moisture === undefined ? '' : decimal(row.moisture, 6),
+      row.state,
+      row.note,
+    ]),
+  ]);
+}
+
+function decimal(value: number, decimals: number): string {
+  return String(Number(value.toFixed(decimals)));
+}

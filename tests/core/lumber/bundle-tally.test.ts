@@ -1,0 +1,33 @@
+import { describe, expect, it } from 'vitest';
+import { bundleTally } from '../../../src/core/lumber/bundle-tally.ts';
+import { board } from './boards.ts';
+
+describe('bundleTally', () => {
+  it('tallies 5 1/4 in by 8 1/2 ft as 5 in by 8 ft (AHEC guide, bundle tally)', () => {
+    expect(bundleTally([board(4, 5.25, 8.5)])).toMatchObject({ boards: [{ widthInches: 5, lengthFeet: 8 }] });
+  });
+
+  it('rounds halves of an inch up and down in turn (AHEC guide, bundle tally)', () => {
+    const found = bundleTally([board(4, 5.5, 8), board(4, 6.25, 8), board(4, 7.5, 10), board(4, 8.5, 8)]);
+    expect(found).toMatchObject({
+      boards: [{ widthInches: 6 }, { widthInches: 6 }, { widthInches: 7 }, { widthInches: 9 }],
+      rows: [
+        { lengthFeet: 8, pieces: 3, inches: 21 },
+        { lengthFeet: 10, pieces: 1, inches: 7 },
+      ],
+      // 21 × 8 / 12 + 7 × 10 / 12 = 14 + 5.83, to the nearest whole.
+      surfaceMeasure: 20,
+      boardFeet: { value: 20 },
+    });
+  });
+
+  it('multiplies by the thickness', () => {
+    expect(bundleTally([board(8, 6, 8), board(8, 6, 8)])).toMatchObject({ boardFeet: { value: 16 } });
+  });
+
+  it('is 0 for nothing, and refuses two thicknesses and bad boards', () => {
+    expect(bundleTally([])).toMatchObject({ rows: [], boardFeet: { value: 0 } });
+    expect(bundleTally([board(4, 6, 8), board(8, 6, 8)])).toMatchObject({ field: 'boards.1.thickness' });
+    expect(bundleTally([board(4, 6, 8), board(4, 6, 90)])).toMatchObject({ field: 'boards.1.length' });
+  });
+});

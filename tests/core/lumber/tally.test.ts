@@ -1,0 +1,67 @@
+import fc from 'fast-check';
+import { unit } from 'mathjs';
+import { describe, expect, it } from 'vitest';
+import { isProblem, type Outcome } from '../../../src/core/answer/problem.ts';
+import { boardFeetByRule } from '../../../src/core/lumber/board-feet.ts';
+import { cubicMetresPerBoardFoot, exactVolume } from '../../../src/core/lumber/exact-volume.ts';
+import { tally } from '../../../src/core/lumber/tally.ts';
+import { anyBoard, board } from './boards.ts';
+
+function sure<T>(outcome: Outcome<T>): T {
+  if (isProblem(outcome)) throw new Error(outcome.message.text);
+  return outcome;
+}
+
+describe('boardFeetByRule', () => {
+  it('agrees with the example of the AHEC guide, measurement: 2 in by 6 1/4 in by 8 ft is 8', () => {
+    expect(boardFeetByRule(board(8, 6.25, 8))).toMatchObject({ surfaceMeasure: 4, value: 8 });
+  });
+  it('counts less than 1 in as 1 in (NHLA), and a measured board as the quarters it is full of', () => {
+    expect(boardFeetByRule(board(3, 12, 8))).toMatchObject({ value: 8 });
+    expect(boardFeetByRule({ ...board(4, 12, 8), thickness: { mm: 20 } })).toMatchObject({ value: 8 });
+    expect(boardFeetByRule({ ...board(4, 12, 8), thickness: { mm: 27.4 } })).toMatchObject({ value: 8 });
+    expect(boardFeetByRule({ ...board(4, 12, 8), thickness: { mm: 31.5 } })).toMatchObject({ value: 10 });
+  });
+});
+
+describe('exactVolume', () => {
+  it('knows the board foot of NIST SP 811 appendix B', () => {
+    expect(cubicMetresPerBoardFoot).toBeCloseTo(2.359737e-3, 9); // seven digits are what SP 811 gives
+    expect(cubicMetresPerBoardFoot).toBeCloseTo(144 * unit('1 cuin').toNumber('m^3'), 8); // mathjs: cuin in seven digits
+  });
+  it('takes the mean of both ends of a taper, and a measured thickness as it is', () => {
+    const taper = { thickness: { mm: 27.4 }, width: 180, farWidth: 220, length: 2000 };
+    expect(sure(exactVolume(taper)).cubicMetres.value).toBeCloseTo(0.0274 * 0.2 * 2, 12); // binary noise only
+  });
+});
+
+describe('tally', () => {
+  it('gives each board and the sums', () => {
+    const found = sure(tally([board(8, 6.25, 8), board(4, 6.5, 12), board(4, 6.5, 12)]));
+    expect(found.boards.map((each) => each.boardFeet.surfaceMeasure)).toEqual([4, 7, 6]);
+    expect(found.surfaceMeasure.value).toBe(17);
+    expect(found.boardFeet.value).toBe(8 + 7 + 6);
+    expect(found.exactBoardFeet.value).toBeCloseTo(8 + 1 / 3 + 13, 9); // 144 cubic inches each; binary noise only
+    expect(found.cubicMetres.value).toBeCloseTo((8 + 1 / 3 + 13) * 2.359737e-3, 7);
+  });
+
+  it('is 0 for no boards, and names the board that can’t be', () => {
+    expect(tally([])).toMatchObject({ surfaceMeasure: { value: 0 }, cubicMetres: { value: 0 } });
+    expect(tally([board(4, 6, 8), board(4, 0, 8)])).toMatchObject({ field: 'boards.1.width' });
+  });
+
+  it('strays from whole-foot measure by half a foot a board at most, and not at all on average over halves', () => {
+    fc.assert(
+      fc.property(fc.array(anyBoard, { maxLength: 40 }), (boards) => {
+        const found = sure(tally(boards));
+        const wholeFeet = boards.map((each) => ({ ...each, length: Math.floor(each.length / 304.8 + 1e-9) * 304.8 }));
+        const faces = wholeFeet.map((each) => (each.width * each.length) / 304.8 ** 2);
+        const sum = faces.reduce((total, face) => total + face, 0);
+        // 1e-9: binary noise of some sums.
+        expect(Math.abs(found.surfaceMeasure.value - sum)).toBeLessThanOrEqual(boards.length / 2 + 1e-9);
+      }),
+    );
+    const halves = Array.from({ length: 30 }, () => board(4, 6.5, 12));
+    expect(sure(tally(halves)).surfaceMeasure.value).toBe(30 * 6.5);
+  });
+});
