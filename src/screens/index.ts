@@ -3,5 +3,6 @@ import type { Screens } from '../app/shell.tsx';
 /** Every screen by the name in its address. */
 export const screens: Screens = {
   bench: () => import('./bench/bench.tsx'),
+  piece: () => import('./piece/piece.tsx'),
   shop: () => import('./shop/shop.tsx'),
 };

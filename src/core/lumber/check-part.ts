@@ -1,0 +1,69 @@
+import { badNumber, type Limits } from '../answer/bad-number.ts';
+import { type Problem, problem } from '../answer/problem.ts';
+import type { Unit } from '../answer/quantity.ts';
+
+/** One part as the maker lists it; sizes are the finished ones, in mm, the length along the grain. */
+export interface PartSizes {
+  readonly name: string;
+  readonly length: number;
+  readonly width: number;
+  readonly thickness: number;
+  readonly quantity: number;
+}
+
+export type PartSize = Exclude<keyof PartSizes, 'name'>;
+
+/** Beyond these a number is a slip of the thumb or of units: 12.2 m is the longest board, 3 m wider than any panel. */
+export const partLimits = {
+  length: { least: 10, most: 12_200 },
+  width: { least: 3, most: 3000 },
+  thickness: { least: 1, most: 160 },
+  quantity: { least: 1, most: 500, whole: true },
+} as const satisfies Record<PartSize, Limits>;
+
+const says: Record<PartSize, readonly [name: string, unit: Unit]> = {
+  length: ['The length', 'mm'],
+  width: ['The width', 'mm'],
+  thickness: ['The thickness', 'mm'],
+  quantity: ['The number of pieces', 'count'],
+};
+
+/**
+ * What is wrong with one size of a part, if anything.
+ *
+ * @param size which one; it is the field of the problem
+ * @param value in mm, or pieces
+ * @returns a problem, or undefined when the size can be
+ * Valid for parts of furniture: `partLimits`.
+ *
+ * Example: a length of 27 432 mm (90 ft) is a problem at `length`.
+ *
+ * Source: the limits are common practice.
+ */
+export function badPartSize(size: PartSize, value: number): Problem | undefined {
+  const [name, unit] = says[size];
+  return badNumber(size, name, value, unit, partLimits[size]);
+}
+
+/** What is wrong with a part's name, if anything: it has none. */
+export function badPartName(name: string): Problem | undefined {
+  return name.trim() === '' ? problem('name', 'Give it a name, for example “top”.') : undefined;
+}
+
+/**
+ * Everything that is wrong with a part: no name, or a size that can't be.
+ *
+ * @param part sizes in mm
+ * @returns a problem for each field in the order of entry; none when all is well
+ * Valid for parts of furniture: `partLimits`.
+ *
+ * Example: a part without a name and 0 mm thick has two problems, at `name` and at `thickness`.
+ *
+ * Source: the limits are common practice.
+ */
+export function checkPart(part: PartSizes): Problem[] {
+  return [
+    badPartName(part.name),
+    ...(['length', 'width', 'thickness', 'quantity'] as const).map((size) => badPartSize(size, part[size])),
+  ].filter((found) => found !== undefined);
+}

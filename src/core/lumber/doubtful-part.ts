@@ -1,0 +1,39 @@
+import { type Phrase, phrase } from '../answer/phrase.ts';
+import { mm } from '../answer/quantity.ts';
+import type { PartSizes } from './check-part.ts';
+
+/** Thinner than this, glued-up wood is hard to keep flat and to plane. */
+const thinPanel = 6;
+
+/**
+ * What may be a slip in a part's sizes although they can be: said to the maker, never refused.
+ *
+ * @param part sizes in mm, and whether it is glued up from strips
+ * @returns a sentence for each doubt: thicker than wide, wider than long, or a glued-up panel below 6 mm
+ * Valid for sizes that passed `checkPart`.
+ *
+ * Example: a panel 600 long, 300 wide and 3 thick: too thin to glue up and plane.
+ *
+ * Source: common practice.
+ */
+export function doubtfulPart(part: Omit<PartSizes, 'name'> & { readonly panel: boolean }): Phrase[] {
+  const { length, width, thickness, panel } = part;
+  const sizes = { length: mm(length), width: mm(width), thickness: mm(thickness) };
+  return [
+    thickness > width
+      ? phrase('It is thicker ({thickness}) than wide ({width}). Are the two the wrong way round?', sizes)
+      : undefined,
+    width > length
+      ? phrase(
+          'It is wider ({width}) than long ({length}). The length runs along the grain: is that what you mean?',
+          sizes,
+        )
+      : undefined,
+    panel && thickness < thinPanel
+      ? phrase(
+          'A glued-up panel {thickness} thick is hard to plane and to keep flat. Resaw thicker, or use a solid part.',
+          sizes,
+        )
+      : undefined,
+  ].filter((doubt) => doubt !== undefined);
+}

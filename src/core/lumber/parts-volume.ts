@@ -1,0 +1,54 @@
+import { phrase } from '../answer/phrase.ts';
+import { boardFeet, count, m3, mm } from '../answer/quantity.ts';
+import type { Worked, WorkingStep } from '../answer/worked.ts';
+import type { PartSizes } from './check-part.ts';
+import { cubicMetresPerBoardFoot } from './exact-volume.ts';
+
+/**
+ * How much wood the finished parts hold, before any kerf, jointing, planing or waste.
+ *
+ * @param parts finished sizes in mm, and how many of each
+ * @returns cubic metres and board feet, each with its working; 0 without parts
+ * Valid for straight, square-edged parts that passed `checkPart`.
+ *
+ * Example: two sides 600 x 300 x 20 mm: 0.0072 m3, 3.05 board feet.
+ *
+ * Source: geometry; board foot from NIST SP 811 appendix B.
+ */
+export function partsVolume(parts: readonly PartSizes[]): { readonly cubicMetres: Worked; readonly boardFeet: Worked } {
+  const each = parts.map(
+    ({ name, length, width, thickness, quantity }): WorkingStep => ({
+      finds: name,
+      by: phrase('{quantity} × length {length} × width {width} × thickness {thickness}', {
+        quantity: count(quantity),
+        length: mm(length),
+        width: mm(width),
+        thickness: mm(thickness),
+      }),
+      gives: m3(quantity * length * width * thickness * 1e-9),
+    }),
+  );
+  const total = each.reduce((sum, { gives }) => sum + gives.value, 0);
+  const inBoardFeet = total / cubicMetresPerBoardFoot;
+  const steps: WorkingStep[] = [
+    ...each,
+    { finds: 'volume of the parts', by: phrase('all of these together'), gives: m3(total) },
+  ];
+  const holds = phrase(
+    'Finished sizes. Kerfs, jointing, planing and waste come on top: the plan of the cuts counts them.',
+  );
+  return {
+    cubicMetres: { value: total, working: { steps, holds, sources: ['geometry'] } },
+    boardFeet: {
+      value: inBoardFeet,
+      working: {
+        steps: [
+          ...steps,
+          { finds: 'board feet', by: phrase('volume ÷ 144 cubic inches'), gives: boardFeet(inBoardFeet) },
+        ],
+        holds,
+        sources: ['geometry', 'nist-sp811'],
+      },
+    },
+  };
+}

@@ -1,0 +1,87 @@
+import { offerUndo } from '../../app/notices.ts';
+import { badPartSize, type PartSize } from '../../core/lumber/check-part.ts';
+import { pieces } from '../../store/pieces.ts';
+import type { Part, Piece } from '../../store/records/piece.ts';
+import { Pick } from '../../ui/fields.tsx';
+import { SettledLength, SettledNumber } from '../../ui/settled.tsx';
+import { SpeciesPick } from '../../ui/species-pick.tsx';
+import { CutChoice, KindChoice } from './part-choices.tsx';
+import { PartDoubts } from './part-doubts.tsx';
+import { changePart, nextName, putBack, withoutPart, withPart } from './piece-edits.ts';
+import { SettledText } from './settled-text.tsx';
+import { pairOf, sideKinds, sidePairs } from './side-pairs.ts';
+
+interface Props {
+  piece: Piece;
+  part: Part;
+  common: readonly string[];
+  onOpen(partId: string): void;
+}
+
+/** Everything about one part, kept as it is typed. */
+export function PartEditor({ piece, part, common, onOpen }: Props) {
+  // A write that fails is kept and shown by the shell.
+  const edit = (change: (now: Piece) => Piece) => void pieces.change(piece.id, change).catch(() => {});
+  const set = (change: Partial<Part>) => edit((now) => changePart(now, part.id, change));
+  const size = (field: PartSize) => ({
+    value: part[field],
+    check: (value: number) => badPartSize(field, value),
+    onAccept: (value: number) => set({ [field]: value }),
+  });
+  return (
+    <div class="card">
+      <SettledText label="Name" value={part.name} onAccept={(name) => set({ name })} />
+      <div class="fields">
+        <SettledNumber label="How many" {...size('quantity')} />
+        <SettledLength label="Length, along the grain" {...size('length')} />
+        <SettledLength label="Width" {...size('width')} />
+        <SettledLength label="Thickness" {...size('thickness')} />
+      </div>
+      <PartDoubts part={part} />
+      <KindChoice value={part.panel ? 'panel' : 'solid'} onInput={(kind) => set({ panel: kind === 'panel' })} />
+      <SpeciesPick label="Wood" value={part.species} first={common} onInput={(species) => set({ species })} />
+      <CutChoice value={part.cut ?? 'flat'} onInput={(cut) => set({ cut })} />
+      <h3>What gets the finish</h3>
+      <div class="fields">
+        {sideKinds.map(({ kind, name }) => (
+          <Pick
+            label={name}
+            value={pairOf(part, kind)}
+            options={sidePairs}
+            onInput={(pair) => {
+              const sides = sidePairs.find(({ value }) => value === pair)?.sides;
+              if (sides) set({ surfaces: { ...part.surfaces, [kind]: sides } });
+            }}
+          />
+        ))}
+      </div>
+      <div class="buttons">
+        <button
+          type="button"
+          class="button"
+          onClick={() => {
+            const id = crypto.randomUUID();
+            const name = nextName(
+              part.name,
+              piece.parts.map((other) => other.name),
+            );
+            edit((now) => withPart(now, { ...part, id, name }, part.id));
+            onOpen(id);
+          }}
+        >
+          Duplicate
+        </button>
+        <button
+          type="button"
+          class="button"
+          onClick={() => {
+            edit((now) => withoutPart(now, part.id));
+            offerUndo(`${part.name} is off the list.`, () => edit((now) => putBack(now, piece, part.id)));
+          }}
+        >
+          Take off the list
+        </button>
+      </div>
+    </div>
+  );
+}

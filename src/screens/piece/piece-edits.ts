@@ -1,0 +1,44 @@
+import type { Part, Piece } from '../../store/records/piece.ts';
+
+export function withPart(piece: Piece, part: Part, after?: string): Piece {
+  const at = piece.parts.findIndex(({ id }) => id === after);
+  return { ...piece, parts: piece.parts.toSpliced(at < 0 ? piece.parts.length : at + 1, 0, part) };
+}
+
+export function changePart(piece: Piece, partId: string, change: Partial<Part>): Piece {
+  return { ...piece, parts: piece.parts.map((part) => (part.id === partId ? { ...part, ...change } : part)) };
+}
+
+/** The piece without a part, and without the joints it had. */
+export function withoutPart(piece: Piece, partId: string): Piece {
+  return {
+    ...piece,
+    parts: piece.parts.filter(({ id }) => id !== partId),
+    joints: piece.joints.filter(({ parts }) => !parts.includes(partId)),
+    stages: piece.stages.map((stage) => ({ ...stage, parts: stage.parts.filter((id) => id !== partId) })),
+  };
+}
+
+/** Puts a part back where it was in `before`, with its joints and its place in the stages; all else stays as it is now. */
+export function putBack(now: Piece, before: Piece, partId: string): Piece {
+  const at = before.parts.findIndex(({ id }) => id === partId);
+  const part = before.parts[at];
+  if (!part || now.parts.some(({ id }) => id === partId)) return now;
+  const inStages = new Set(before.stages.filter(({ parts }) => parts.includes(partId)).map(({ id }) => id));
+  const known = new Set(now.joints.map(({ id }) => id));
+  return {
+    ...now,
+    parts: now.parts.toSpliced(at, 0, part),
+    joints: [...now.joints, ...before.joints.filter(({ id, parts }) => parts.includes(partId) && !known.has(id))],
+    stages: now.stages.map((stage) => (inStages.has(stage.id) ? { ...stage, parts: [...stage.parts, partId] } : stage)),
+  };
+}
+
+/** Counts a name up: `side` gives `side 2`, `side 2` gives `side 3`, past names that are taken. */
+export function nextName(name: string, taken: readonly string[]): string {
+  const [, stem = name, number = '1'] = /^(.*?)(?: (\d+))?$/.exec(name) ?? [];
+  for (let next = Number(number) + 1; ; next++) {
+    const tried = `${stem} ${next}`;
+    if (!taken.includes(tried)) return tried;
+  }
+}

@@ -1,0 +1,36 @@
+import { useAll } from '../../app/live.ts';
+import { routeTo } from '../../app/routes.ts';
+import { pieces } from '../../store/pieces.ts';
+import { Screen } from '../../ui/screen.tsx';
+
+/** All pieces, the one worked on last on top, finished ones last. */
+export function PieceList() {
+  const all = useAll(pieces);
+  if (!all) return null;
+  const sorted = all.sort(
+    (a, b) => Number(a.finishedAt !== undefined) - Number(b.finishedAt !== undefined) || b.updated - a.updated,
+  );
+  return (
+    <Screen
+      question="Which piece?"
+      kicker="Pieces"
+      action={
+        <a class="button big now" href={routeTo('piece', 'new')}>
+          New piece
+        </a>
+      }
+    >
+      {sorted.length === 0 && <p>What you make stands here, each piece with its parts. None is begun yet.</p>}
+      <ul class="rows">
+        {sorted.map(({ id, name, parts, finishedAt }) => (
+          <li>
+            <a href={routeTo('piece', id)}>{name}</a>
+            <span class="soft small">
+              {finishedAt === undefined ? `${parts.length} ${parts.length === 1 ? 'part' : 'parts'}` : 'finished'}
+            </span>
+          </li>
+        ))}
+      </ul>
+    </Screen>
+  );
+}

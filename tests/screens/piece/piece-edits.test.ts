@@ -1,0 +1,57 @@
+import { expect, test } from 'vitest';
+import { changePart, nextName, putBack, withoutPart, withPart } from '../../../src/screens/piece/piece-edits.ts';
+import type { Part, Piece } from '../../../src/store/records/piece.ts';
+
+const part = (id: string): Part => ({
+  id,
+  name: id,
+  species: 'cherry-black',
+  length: 600,
+  width: 300,
+  thickness: 19,
+  quantity: 1,
+  panel: true,
+});
+const chest: Piece = {
+  id: 'chest',
+  created: 0,
+  updated: 0,
+  revision: 1,
+  name: 'chest',
+  parts: [part('front'), part('side'), part('lid')],
+  joints: [
+    { id: 'j1', kind: 'corner', parts: ['front', 'side'] },
+    { id: 'j2', kind: 'cleat', parts: ['lid', 'front'] },
+  ],
+  stages: [{ id: 's', name: 'case', parts: ['front', 'side'] }],
+};
+
+test('a part goes with its joints and its place in the stages, and comes back as it was', () => {
+  const without = withoutPart(chest, 'side');
+  expect(without.parts.map(({ id }) => id)).toEqual(['front', 'lid']);
+  expect(without.joints.map(({ id }) => id)).toEqual(['j2']);
+  expect(without.stages[0]?.parts).toEqual(['front']);
+  const back = putBack(without, chest, 'side');
+  expect(back.parts).toEqual(chest.parts);
+  expect(new Set(back.joints)).toEqual(new Set(chest.joints));
+  expect(back.stages).toEqual(chest.stages);
+});
+
+test('what changed in between stays when a part comes back, and it comes back once', () => {
+  const meanwhile = changePart(withoutPart(chest, 'side'), 'lid', { width: 450 });
+  const back = putBack(meanwhile, chest, 'side');
+  expect(back.parts.find(({ id }) => id === 'lid')?.width).toBe(450);
+  expect(putBack(back, chest, 'side')).toBe(back);
+});
+
+test('a part is added at the end, or after another', () => {
+  const ids = (piece: Piece) => piece.parts.map(({ id }) => id);
+  expect(ids(withPart(chest, part('base')))).toEqual(['front', 'side', 'lid', 'base']);
+  expect(ids(withPart(chest, part('side 2'), 'side'))).toEqual(['front', 'side', 'side 2', 'lid']);
+});
+
+test('a copy gets the next free name', () => {
+  expect(nextName('side', ['side'])).toBe('side 2');
+  expect(nextName('side 2', ['side', 'side 2', 'side 3'])).toBe('side 4');
+  expect(nextName('', [''])).toBe(' 2');
+});
