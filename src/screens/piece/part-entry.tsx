@@ -68,7 +68,11 @@ export function PartEntry({ piece, common }: { piece: Piece; common: readonly st
         <LengthField label="Thickness" {...field('thickness')} done={{ label: 'Add part', run: () => void add() }} />
       </div>
       <PartDoubts part={part} />
-      <button type="button" class="button big now" onClick={() => void add()}>
+      <button
+        type="button"
+        class={piece.parts.length === 0 ? 'button big now' : 'button big'}
+        onClick={() => void add()}
+      >
         Add part
       </button>
       <p role="status" class="soft small">

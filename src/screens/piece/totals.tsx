@@ -14,7 +14,7 @@ export function Totals({ piece }: { piece: Piece }) {
   return (
     <div class="answer" aria-live="polite">
       <span class="soft">
-        {count} {count === 1 ? 'part holds' : 'parts hold'}, finished
+        Finished wood in {count} {count === 1 ? 'part' : 'parts'}
       </span>
       <span class="figure">{first}</span>
       <span class="soft">{second}; the rough wood for it is more</span>
