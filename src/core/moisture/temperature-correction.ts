@@ -39,7 +39,7 @@ export function temperatureCorrection(reading: {
   if (Math.abs(departure) > furthest) {
     return problem(
       'celsius',
-      'So far from the meter’s {calibrated} the rule fails. Let the wood come to shop temperature.',
+      "So far from the meter's {calibrated} the rule fails. Let the wood come to shop temperature.",
       {
         calibrated: inCelsius(calibratedAt),
       },
@@ -66,7 +66,7 @@ export function temperatureCorrection(reading: {
         },
       ],
       holds: phrase(
-        'Resistance meters without their own correction, to about half a percent. The meter’s manual comes first.',
+        "Resistance meters without their own correction, to about half a percent. The meter's manual comes first.",
       ),
       sources: ['wood-handbook-memory'],
     },

@@ -1,6 +1,6 @@
 import { isProblem, type Outcome } from '../answer/problem.ts';
 import type { Worked } from '../answer/worked.ts';
-import { elongatedSlots, type Slot } from './elongated-slot.ts';
+import { elongatedSlots, type Slot } from './elongated-slots.ts';
 import { partMovement, type Wood } from './part-movement.ts';
 import type { Seasons } from './seasons.ts';
 

@@ -60,7 +60,7 @@ export function fastenerDepth(input: FastenerDepthInput): Outcome<Worked<Fastene
   const hole = reach + clearance;
   const remaining = thickness - hole;
   if (reach <= 0) {
-    return problem('length', 'It doesn’t reach the second part: {gripped} lie before it. Take a longer one.', {
+    return problem('length', "It doesn't reach the second part: {gripped} lie before it. Take a longer one.", {
       gripped: mm(gripped),
     });
   }

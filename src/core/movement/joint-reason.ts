@@ -16,7 +16,7 @@ interface Numbers {
 }
 
 /** Why a joint gets the advice that it gets, in the maker's words. */
-export function joinReason(advice: JointAdvice, parts: Parts, { worst, limit, stretch }: Numbers): Phrase {
+export function jointReason(advice: JointAdvice, parts: Parts, { worst, limit, stretch }: Numbers): Phrase {
   const { first, second } = parts;
   const crossing = first.grain !== second.grain;
   const quantities = {
@@ -46,16 +46,16 @@ const reasons: Readonly<Record<JointAdvice, Reason>> = {
       : `${first.name} and ${second.name} run the same way but don't move alike: {worst} apart, above {limit}. Fix one point and let the rest float.`,
   align: (first, second, crossing) => {
     if (!crossing)
-      return 'The grain runs on, but the parts don’t move alike: {worst} apart, above {limit}. Align it, don’t glue it.';
+      return "The grain runs on, but the parts don't move alike: {worst} apart, above {limit}. Align it, don't glue it.";
     const runsOn = first.grain === 'across' ? first : second;
     const crosses = runsOn === first ? second : first;
-    return `The grain of ${runsOn.name} runs on around the corner, that of ${crosses.name} crosses: they would move {worst} apart, and end grain meets long grain. Align it, don’t glue it.`;
+    return `The grain of ${runsOn.name} runs on around the corner, that of ${crosses.name} crosses: they would move {worst} apart, and end grain meets long grain. Align it, don't glue it.`;
   },
   mechanical: (first, second, _crossing, moves) => {
     const both = first.surface === 'end' && second.surface === 'end';
     const grain = both ? 'End grain to end grain' : 'End grain to long grain';
     return moves
-      ? `${grain}: glue alone doesn’t hold. Use a mechanical joint, and let it move: the parts go {worst} apart, above {limit}.`
-      : `${grain}: glue alone doesn’t hold. Use a mechanical joint: tenon, dovetails, dowels or screws. Movement, {worst}, is within {limit}.`;
+      ? `${grain}: glue alone doesn't hold. Use a mechanical joint, and let it move: the parts go {worst} apart, above {limit}.`
+      : `${grain}: glue alone doesn't hold. Use a mechanical joint: tenon, dovetails, dowels or screws. Movement, {worst}, is within {limit}.`;
   },
 };

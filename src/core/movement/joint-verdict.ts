@@ -5,7 +5,7 @@ import { mm, percent } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
 import { type Differential, differentialMovement } from './differential-movement.ts';
 import { widestPart } from './dimensional-change.ts';
-import { joinReason } from './joint-reason.ts';
+import { jointReason } from './joint-reason.ts';
 import { type JointSide, jointSideProblem } from './joint-side.ts';
 import { type SeasonMoisture, seasonsProblem } from './seasons.ts';
 
@@ -83,7 +83,7 @@ export function jointVerdict(input: JointInput): Outcome<Worked<JointVerdict>> {
   return {
     value: {
       advice,
-      reason: joinReason(advice, input, { worst, limit, stretch }),
+      reason: jointReason(advice, input, { worst, limit, stretch }),
       dry: decisive.dry,
       wet: decisive.wet,
       worst,
@@ -98,7 +98,7 @@ export function jointVerdict(input: JointInput): Outcome<Worked<JointVerdict>> {
         ...(acrossSeam?.steps ?? []),
         {
           finds: 'movement apart',
-          by: phrase('the larger difference of the two parts’ changes, seasons {dry} and {wet}', {
+          by: phrase("the larger difference of the two parts' changes, seasons {dry} and {wet}", {
             dry: percent(seasons.dry),
             wet: percent(seasons.wet),
           }),

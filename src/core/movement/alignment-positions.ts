@@ -1,0 +1,107 @@
+import { badNumber } from '../answer/bad-number.ts';
+import { phrase } from '../answer/phrase.ts';
+import { type Outcome, type Problem, problem, within } from '../answer/problem.ts';
+import { mm, quantity } from '../answer/quantity.ts';
+import type { Worked } from '../answer/worked.ts';
+
+export interface AlignmentInput {
+  /** Of the seam, mm. */
+  readonly length: number;
+  /** Of a loose tenon, dowel or spline along the seam, mm. */
+  readonly width: number;
+  /** Length that a bevel or mitre will take off each end, mm. */
+  readonly bevel?: { readonly start: number; readonly end: number };
+  /** Where the piece will be crosscut later: middle of the kerf from the start, mm. */
+  readonly crosscuts?: readonly number[];
+  /** Wood to leave beside each, to a cut, an end or the next one, mm; 15 unless told otherwise. */
+  readonly clear?: number;
+  /** Apart at most, centre to centre, mm; 200 unless told otherwise. */
+  readonly spacing?: number;
+}
+
+export interface AlignmentPositions {
+  /** Centres, from the start, mm, rising. */
+  readonly positions: readonly number[];
+  /** Stretches between cuts that are too short for any, from and to in mm. */
+  readonly bare: readonly { readonly from: number; readonly to: number }[];
+}
+
+/**
+ * Where loose tenons, dowels or splines go along a seam or mitre: spread evenly, clear of later crosscuts, of bevels and of each other.
+ *
+ * @param input length of the seam, width of one along it, bevels, later crosscuts, clearance and spacing, all mm
+ * @returns their centres from the start, mm, and the stretches that stay without
+ *
+ * Valid: a straight seam. Each length between two cuts gets at least two where they fit, so that every piece stays aligned.
+ * Errors: a `Problem` on the input that is missing or negative, on `crosscuts` outside the seam, on `length` when none fits.
+ * Example: 600 mm, 40 mm wide, 15 mm clear, at most 200 mm apart: 35, 211.7, 388.3 and 565 mm; with a crosscut at
+ *   300 mm: 35, 150, 265, then 335, 450 and 565 mm.
+ * Source: spacing and clearance are common practice.
+ */
+export function alignmentPositions(input: AlignmentInput): Outcome<Worked<AlignmentPositions>> {
+  const { length, width, bevel = { start: 0, end: 0 }, crosscuts = [], clear = 15, spacing = 200 } = input;
+  const wrong =
+    badNumber('length', 'The length of the seam', length, 'mm', { above: 0, most: 20_000 }) ??
+    badNumber('width', 'The width', width, 'mm', { above: 0 }) ??
+    badNumber('bevel.start', 'The bevel', bevel.start, 'mm', { least: 0 }) ??
+    badNumber('bevel.end', 'The bevel', bevel.end, 'mm', { least: 0 }) ??
+    badNumber('clear', 'The clearance', clear, 'mm', { least: 0 }) ??
+    badNumber('spacing', 'The spacing', spacing, 'mm', { least: 20 }) ??
+    crosscutProblem(crosscuts, length);
+  if (wrong) return wrong;
+  const ends = { first: bevel.start, last: length - bevel.end };
+  const between = [...new Set(crosscuts)].filter((at) => at > ends.first && at < ends.last).sort((a, b) => a - b);
+  const cuts = [ends.first, ...between, ends.last];
+  const positions: number[] = [];
+  const bare: { from: number; to: number }[] = [];
+  for (const [index, from] of cuts.slice(0, -1).entries()) {
+    const to = cuts[index + 1] ?? from;
+    const here = spread(from + clear + width / 2, to - clear - width / 2, spacing, width + clear);
+    positions.push(...here);
+    if (here.length === 0) bare.push({ from, to });
+  }
+  if (positions.length === 0) {
+    return problem(
+      'length',
+      'None fits: {width} with {clear} on both sides is more than there is. Take a narrower one.',
+      {
+        width: mm(width),
+        clear: mm(clear),
+      },
+    );
+  }
+  return {
+    value: { positions, bare },
+    working: {
+      steps: [
+        {
+          finds: 'how many',
+          by: phrase('evenly between the cuts, {clear} clear of each, at most {spacing} apart', {
+            clear: mm(clear),
+            spacing: mm(spacing),
+          }),
+          gives: quantity(positions.length, 'count'),
+        },
+      ],
+      holds: phrase('A straight seam. Spacing and clearance are common practice.'),
+      sources: ['common-practice'],
+    },
+  };
+}
+
+/** Evenly from first to last, no further apart than `spacing`, no nearer than `apart`. */
+function spread(first: number, last: number, spacing: number, apart: number): number[] {
+  const room = last - first;
+  if (room < 0) return [];
+  const gaps = Math.min(Math.max(1, Math.ceil(room / spacing)), Math.floor(room / apart));
+  if (gaps === 0) return [(first + last) / 2];
+  return Array.from({ length: gaps + 1 }, (_, index) => first + (room * index) / gaps);
+}
+
+function crosscutProblem(crosscuts: readonly number[], length: number): Problem | undefined {
+  for (const [index, at] of crosscuts.entries()) {
+    const wrong = badNumber(`${index}`, 'The crosscut', at, 'mm', { least: 0, most: length });
+    if (wrong) return within(wrong, 'crosscuts');
+  }
+  return undefined;
+}

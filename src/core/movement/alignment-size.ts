@@ -1,0 +1,106 @@
+import { badNumber } from '../answer/bad-number.ts';
+import { phrase } from '../answer/phrase.ts';
+import { type Outcome, problem } from '../answer/problem.ts';
+import { degrees, mm } from '../answer/quantity.ts';
+import type { Worked } from '../answer/worked.ts';
+
+export type AlignmentKind = 'loose-tenon' | 'dowel' | 'spline';
+
+/** Rules of thumb (common practice): thickness as a share of the stock's, depth in each part as a multiple of that. */
+const rules: Readonly<Record<AlignmentKind, { readonly share: number; readonly deep: number }>> = {
+  'loose-tenon': { share: 1 / 3, deep: 3 },
+  dowel: { share: 1 / 3, deep: 3 },
+  spline: { share: 1 / 4, deep: 1.5 },
+};
+
+export interface AlignmentSizeInput {
+  readonly kind: AlignmentKind;
+  /** Of the stock, mm. */
+  readonly thickness: number;
+  /** Between the joint's face and the outer face of the part, in degrees: 90 for an edge, 45 for a mitre. */
+  readonly angle: number;
+  /** Wood to leave to any face, mm; 4 unless told otherwise. */
+  readonly remain?: number;
+}
+
+export interface AlignmentSize {
+  /** Of the tenon, dowel or spline, mm. */
+  readonly thickness: number;
+  /** In each part, square to the joint's face, mm. */
+  readonly depth: number;
+  /** From the inner corner of a mitre, or from a face of an edge, to the middle, along the joint's face, mm. */
+  readonly offset: number;
+}
+
+/**
+ * How thick and how deep a loose tenon, dowel or spline may be, and where it sits in the joint's face. In a mitre it sits
+ * near the inner corner, where the wood is deepest.
+ *
+ * @param input kind; thickness of the stock in mm; angle in degrees; wood to leave in mm
+ * @returns thickness, depth in each part, and offset, mm
+ *
+ * Valid: angles from 20 to 90 degrees, both parts alike.
+ * Errors: a `Problem` on `thickness` when the wood left allows none; on `angle`, `kind` or `remain`.
+ * Example: a loose tenon in the edge of 21 mm stock: 7 mm thick, 21 mm deep, middle at 10.5 mm.
+ * Source: thickness and depth by rule of thumb are common practice; the room in a mitre is geometry.
+ */
+export function alignmentSize({
+  kind,
+  thickness,
+  angle,
+  remain = 4,
+}: AlignmentSizeInput): Outcome<Worked<AlignmentSize>> {
+  const wrong =
+    (kind in rules ? undefined : problem('kind', 'The kind must be loose tenon, dowel or spline.')) ??
+    badNumber('thickness', 'The thickness of the stock', thickness, 'mm', { above: 0, most: 300 }) ??
+    badNumber('angle', 'The angle', angle, 'degrees', { least: 20, most: 90 }) ??
+    badNumber('remain', 'The wood to leave', remain, 'mm', { least: 0, most: 100 });
+  if (wrong) return wrong;
+  const { share, deep } = rules[kind];
+  const thick = thickness * share;
+  const slope = (angle * Math.PI) / 180;
+  const face = thickness / Math.sin(slope);
+  const offset = angle === 90 ? face / 2 : remain + thick / 2;
+  // The corner of the mortise that lies nearest the outer face is the first to break through.
+  const outerCheek = face - offset - thick / 2;
+  const room = angle === 90 ? Number.POSITIVE_INFINITY : (outerCheek * Math.sin(slope) - remain) / Math.cos(slope);
+  const depth = Math.min(thick * deep, room);
+  if (outerCheek < remain || depth < thick / 2) {
+    return problem(
+      'thickness',
+      'With {remain} left to every face there is no room in {thickness} stock. Leave less, or use glue blocks.',
+      {
+        remain: mm(remain),
+        thickness: mm(thickness),
+      },
+    );
+  }
+  return {
+    value: { thickness: thick, depth, offset },
+    working: {
+      steps: [
+        {
+          finds: 'thickness',
+          by: phrase(`${words[kind]} of the stock's {stock}`, { stock: mm(thickness) }),
+          gives: mm(thick),
+        },
+        {
+          finds: 'depth in each part',
+          by: phrase(`${deep} times its thickness, or what a joint at {angle} allows with {remain} left`, {
+            angle: degrees(angle),
+            remain: mm(remain),
+          }),
+          gives: mm(depth),
+        },
+      ],
+      holds: phrase('Both parts of the same thickness. Drill or rout a trial joint in scrap first.'),
+      sources: ['common-practice', 'geometry'],
+    },
+  };
+}
+
+const words: Readonly<Record<AlignmentKind, string>> = {
+  'loose-tenon': 'a third',
+  dowel: 'a third',
+  spline: 'a quarter',
+};

@@ -1,0 +1,29 @@
+import { isProblem, type Outcome, problem, within } from '../answer/problem.ts';
+import type { Worked, WorkingStep } from '../answer/worked.ts';
+import { type Air, equilibriumMoisture } from '../moisture/equilibrium-moisture.ts';
+import type { SeasonMoisture } from './seasons.ts';
+
+/**
+ * The moisture that wood settles at in the driest and in the dampest season of a place.
+ *
+ * @param climate temperature (degrees Celsius) and relative humidity (percent) in each season
+ * @returns moisture in percent in each
+ *
+ * Valid: seasons of weeks. Wide or finished wood lags behind and moves less than this, so that the result is on the safe side.
+ * Errors: a `Problem` on `dry` or `wet`.
+ * Example: 20 degrees and 30 %, 24 degrees and 60 %: 6.2 % and 10.9 %.
+ * Source: Wood handbook (FPL-GTR-190), Eq. 4-5.
+ */
+export function seasonMoisture(climate: { readonly dry: Air; readonly wet: Air }): Outcome<Worked<SeasonMoisture>> {
+  const dry = equilibriumMoisture(climate.dry);
+  if (isProblem(dry)) return within(dry, 'dry');
+  const wet = equilibriumMoisture(climate.wet);
+  if (isProblem(wet)) return within(wet, 'wet');
+  if (dry.value > wet.value) return problem('wet', 'The dry season comes out damper than the wet one. Swap the two.');
+  const named = (season: string, steps: readonly WorkingStep[]): WorkingStep[] =>
+    steps.map((step) => ({ ...step, finds: `${step.finds}, ${season} season` }));
+  return {
+    value: { dry: dry.value, wet: wet.value },
+    working: { ...dry.working, steps: [...named('dry', dry.working.steps), ...named('wet', wet.working.steps)] },
+  };
+}

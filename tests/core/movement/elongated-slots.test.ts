@@ -1,0 +1,94 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { elongatedSlots, type SlotInput } from '../../../src/core/movement/elongated-slots.ts';
+import { answered, cherry, seasons } from './woods.ts';
+
+// A chest lid, 450 mm, on a cleat with three screws.
+const lid: SlotInput = {
+  wood: cherry,
+  width: 450,
+  seasons,
+  positions: [25, 225, 425],
+  fixed: 1,
+  fastener: { shank: 5, head: 10 },
+  slottedWidth: 40,
+  slotsIn: 'still',
+};
+const slots = (more: Partial<SlotInput> = {}) => answered(elongatedSlots({ ...lid, ...more })).value;
+
+describe('elongatedSlots', () => {
+  // 200 mm from the fixed screw: shrinks 200 x 0.00248 x 2 = 0.992, swells 200 x 0.00248 x 3 = 1.488 (Wood handbook, Table 13-5).
+  it('fits shank, movement both ways and margin', () => {
+    const [outer] = slots();
+    expect(outer?.length).toBeCloseTo(5 + 0.992 + 1.488 + 2, 9);
+    expect(outer?.width).toBe(5);
+    expect(outer?.towardsFixed).toBeCloseTo(2.5 + 0.992 + 1, 9);
+    expect(outer?.awayFromFixed).toBeCloseTo(2.5 + 1.488 + 1, 9);
+    expect(outer?.counterbore?.length).toBeCloseTo(10 + 0.992 + 1.488 + 2 + 1, 9);
+    expect(outer?.counterbore?.width).toBe(11);
+  });
+
+  it('leaves the fixed one a round hole', () => {
+    expect(slots()[1]).toMatchObject({ fixed: true, length: 5, shrink: 0, swell: 0 });
+    expect(slots({ fastener: { shank: 5 } })[0]?.counterbore).toBeUndefined();
+  });
+
+  it('turns the ends of a slot round where the slot goes with the moving part', () => {
+    const [still] = slots();
+    const [moving] = slots({ slotsIn: 'moving' });
+    expect(moving?.towardsFixed).toBeCloseTo(still?.awayFromFixed ?? 0, 9);
+    expect(moving?.awayFromFixed).toBeCloseTo(still?.towardsFixed ?? 0, 9);
+  });
+
+  it('grows with the distance from the fixed screw', () => {
+    const lengths = slots({ positions: [20, 120, 240, 420], fixed: 0 }).map((slot) => slot.length);
+    expect(lengths).toEqual(lengths.toSorted((a, b) => a - b));
+    expect(new Set(lengths).size).toBe(4);
+  });
+
+  it('always lets the screw travel both ways', () => {
+    const moisture = fc.double({ min: 0, max: 30, noNaN: true });
+    fc.assert(
+      fc.property(moisture, moisture, moisture, fc.nat(2), (today, a, b, fixed) => {
+        const year = { today, dry: Math.min(a, b), wet: Math.max(a, b) };
+        for (const slot of slots({ seasons: year, fixed, slottedWidth: 400 })) {
+          expect(slot.awayFromFixed - 2.5).toBeGreaterThanOrEqual(slot.swell);
+          expect(slot.towardsFixed - 2.5).toBeGreaterThanOrEqual(slot.shrink);
+          expect(slot.towardsFixed + slot.awayFromFixed).toBeCloseTo(slot.length, 9);
+        }
+      }),
+    );
+  });
+
+  it('refuses a slot longer than the part is wide', () => {
+    expect(elongatedSlots({ ...lid, slottedWidth: 15 })).toMatchObject({ field: 'slottedWidth' });
+    expect(elongatedSlots({ ...lid, slottedWidth: 15, fastener: { shank: 5 } })).not.toHaveProperty('field');
+    expect(elongatedSlots({ ...lid, slottedWidth: 9, fastener: { shank: 5 } })).toMatchObject({
+      field: 'slottedWidth',
+    });
+  });
+
+  // Without heads, the outer slots reach 4.49 mm towards the fixed screw, whose hole reaches 2.5 mm.
+  it('refuses slots that run into one another', () => {
+    expect(elongatedSlots({ ...lid, positions: [25, 225, 236] })).toMatchObject({ field: 'positions.2' });
+    expect(elongatedSlots({ ...lid, positions: [214, 225, 425] })).toMatchObject({ field: 'positions.1' });
+    expect(elongatedSlots({ ...lid, positions: [25, 225, 245] })).not.toHaveProperty('field');
+  });
+
+  it.each([
+    ['positions', { positions: [] }],
+    ['positions.0', { positions: [-1, 225] }],
+    ['positions.1', { positions: [25, 500] }],
+    ['positions.1', { positions: [225, 25] }],
+    ['fixed', { fixed: 3 }],
+    ['fixed', { fixed: 0.5 }],
+    ['fastener.shank', { fastener: { shank: 0 } }],
+    ['fastener.head', { fastener: { shank: 5, head: 4 } }],
+    ['margin', { margin: -1 }],
+    ['slottedWidth', { slottedWidth: Number.NaN }],
+    ['width', { width: -450 }],
+    ['seasons.today', { seasons: { ...seasons, today: 31 } }],
+  ])('names %s', (field, wrong) => {
+    expect(elongatedSlots({ ...lid, ...wrong })).toMatchObject({ kind: 'problem', field });
+  });
+});

@@ -1,0 +1,57 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { partMovement } from '../../../src/core/movement/part-movement.ts';
+import { answered, cherry, seasons } from './woods.ts';
+
+describe('partMovement', () => {
+  // 400 x 0.00248 x 2 and x 3; coefficient from the Wood handbook (FPL-GTR-190), Table 13-5.
+  it("moves both ways from today's size", () => {
+    const { value } = answered(partMovement(cherry, 400, seasons));
+    expect(value.shrink).toBeCloseTo(1.984, 9);
+    expect(value.swell).toBeCloseTo(2.976, 9);
+    expect(value.dryWidth).toBeCloseTo(398.016, 9);
+    expect(value.wetWidth).toBeCloseTo(402.976, 9);
+  });
+
+  it('only shrinks where the wood is damper than it will ever be, and only swells where it is drier', () => {
+    const damp = answered(partMovement(cherry, 400, { today: 13, dry: 6, wet: 11 })).value;
+    expect(damp.swell).toBe(0);
+    expect(damp.shrink).toBeCloseTo(400 * 0.00248 * 7, 9);
+    const parched = answered(partMovement(cherry, 400, { today: 6, dry: 8, wet: 11 })).value;
+    expect(parched.shrink).toBe(0);
+    expect(parched.swell).toBeCloseTo(400 * 0.00248 * 5, 9);
+  });
+
+  it('stays still where the seasons are alike', () => {
+    expect(answered(partMovement(cherry, 400, { today: 8, dry: 8, wet: 8 })).value).toMatchObject({
+      shrink: 0,
+      swell: 0,
+    });
+  });
+
+  it('grows in proportion to the width', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 1, max: 5000, noNaN: true }), (width) => {
+        const single = answered(partMovement(cherry, width, seasons)).value;
+        const double = answered(partMovement(cherry, 2 * width, seasons)).value;
+        expect(double.swell).toBeCloseTo(2 * single.swell, 9);
+      }),
+    );
+  });
+
+  it('shows both seasons in its working', () => {
+    const finds = answered(partMovement(cherry, 400, seasons)).working.steps.map((step) => step.finds);
+    expect(finds).toContain('width in the dry season');
+    expect(finds).toContain('width in the wet season');
+  });
+
+  it.each([
+    ['seasons.today', 400, { ...seasons, today: 31 }],
+    ['seasons.dry', 400, { ...seasons, dry: -1 }],
+    ['seasons.wet', 400, { ...seasons, wet: Number.NaN }],
+    ['seasons.wet', 400, { today: 8, dry: 11, wet: 6 }],
+    ['width', -1, seasons],
+  ])('names %s', (field, width, wrong) => {
+    expect(partMovement(cherry, width, wrong)).toMatchObject({ kind: 'problem', field });
+  });
+});

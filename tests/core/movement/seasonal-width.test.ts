@@ -1,0 +1,43 @@
+import { describe, expect, it } from 'vitest';
+import { seasonalWidth } from '../../../src/core/movement/seasonal-width.ts';
+import { answered, cherry, seasons } from './woods.ts';
+
+const usual = { wood: cherry, width: 400, seasons, today: 40 };
+
+describe('seasonalWidth', () => {
+  const { points, today } = answered(seasonalWidth(usual)).value;
+  const widest = points.reduce((a, b) => (b.width > a.width ? b : a));
+  const narrowest = points.reduce((a, b) => (b.width < a.width ? b : a));
+
+  // 400 mm + 2.976 and - 1.984 by the coefficient; a point every five days misses the crest by less than 0.01 mm.
+  it("reaches both seasons' widths, half a year apart", () => {
+    expect(widest.width).toBeCloseTo(402.976, 2);
+    expect(narrowest.width).toBeCloseTo(398.016, 2);
+    expect(Math.abs(widest.day - 226)).toBeLessThanOrEqual(2.5);
+    expect(Math.abs(narrowest.day - 43.5)).toBeLessThanOrEqual(2.5);
+  });
+
+  it('closes: the year ends where it began', () => {
+    expect(points[0]?.day).toBe(0);
+    expect(points.at(-1)?.day).toBe(365);
+    expect(points.at(-1)?.width).toBeCloseTo(points[0]?.width ?? 0, 9);
+  });
+
+  it('shows today at the moisture the wood reads', () => {
+    expect(today).toEqual({ day: 40, percent: 8, width: 400 });
+  });
+
+  it('turns with the dampest day', () => {
+    const south = answered(seasonalWidth({ ...usual, dampest: 45 })).value.points;
+    expect(south[9]?.width).toBeCloseTo(402.976, 2);
+  });
+
+  it.each([
+    ['today', { today: 366 }],
+    ['dampest', { dampest: -1 }],
+    ['width', { width: 0 }],
+    ['seasons.today', { seasons: { ...seasons, today: 40 } }],
+  ])('names %s', (field, wrong) => {
+    expect(seasonalWidth({ ...usual, ...wrong })).toMatchObject({ kind: 'problem', field });
+  });
+});
