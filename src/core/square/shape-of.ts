@@ -45,9 +45,11 @@ export function shapeOf(measured: Measured, precision: number): Shape {
   }
   if (observations.length < 5) return 'undetermined';
   if (consistent) return simplestShape(observations, used);
-  const shape = simplestShape(observations, needed);
+  // A tenth more than needed: the needs of different families are found around different shapes.
+  const enough = needed * 1.1;
+  const shape = simplestShape(observations, enough);
   const stands = measuredNames(measured.readings).every(
-    (name) => simplestShape(observationsOf(withoutReading(measured.readings, name)), needed) === shape,
+    (name) => simplestShape(observationsOf(withoutReading(measured.readings, name)), enough) === shape,
   );
   return stands ? shape : 'undetermined';
 }
