@@ -52,6 +52,7 @@ export function partMovement(wood: Wood, width: number, seasons: Seasons): Outco
     value: {
       dryChange,
       wetChange,
+      // Both seasons in both, because two equations whose figures disagree may turn the order of the seasons round.
       shrink: Math.max(0, -dryChange, -wetChange),
       swell: Math.max(0, dryChange, wetChange),
       dryWidth: width + dryChange,

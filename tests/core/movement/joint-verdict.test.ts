@@ -160,6 +160,16 @@ const joints: readonly Case[] = [
     because: 'The grain of side runs on around the corner, that of back crosses',
   },
   {
+    joint: 'such a corner so shallow that it moves within the limit',
+    first: side('side', 'mitre', 'across'),
+    second: side('back', 'mitre', 'along'),
+    length: 50,
+    advice: 'align',
+    // 50 x 0.00248 x 3
+    worst: 0.372,
+    because: 'end grain meets long grain',
+  },
+  {
     joint: 'a deep mitred corner of a flat-sawn and a quarter-sawn panel',
     first: side('top', 'mitre', 'across'),
     second: side('side', 'mitre', 'across', quartered),
