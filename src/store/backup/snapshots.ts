@@ -102,18 +102,27 @@ export async function keepAutomaticSnapshot(now = Date.now()): Promise<Snapshot 
   return keepSnapshot({ contents, schema, reason: 'automatic', at: now });
 }
 
-/** Records of an imported file that couldn't be taken in; kept as they were. */
+/** Records of an imported file that couldn't be taken in, each as the JSON text that it was. */
 export interface SetAside {
   readonly id: string;
   readonly at: number;
-  readonly damaged: readonly Damaged[];
+  readonly damaged: readonly { readonly kind: string; readonly why: string; readonly text: string }[];
 }
 
 export async function setAside(damaged: readonly Damaged[], at: number): Promise<void> {
   if (damaged.length === 0) return;
-  await (await snapshots()).put('aside', { id: crypto.randomUUID(), at, damaged } satisfies SetAside);
+  const kept = damaged.map(({ kind, why, record }) => ({ kind, why, text: textOf(record) }));
+  await (await snapshots()).put('aside', { id: crypto.randomUUID(), at, damaged: kept } satisfies SetAside);
 }
 
 export async function listSetAside(): Promise<SetAside[]> {
   return (await snapshots()).getAll('aside');
+}
+
+function textOf(record: unknown): string {
+  try {
+    return JSON.stringify(record);
+  } catch {
+    return '(nested too deep to be written; it is still in the file)';
+  }
 }
