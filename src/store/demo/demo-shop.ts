@@ -1,0 +1,81 @@
+import { storedContents } from '../backup/stored-contents.ts';
+import { boards } from '../boards.ts';
+import type { Change } from '../commit.ts';
+import { type Kind, kinds } from '../records/kinds.ts';
+import type { StoredRecord } from '../records/record.ts';
+import { defaultShop, shopId } from '../records/shop.ts';
+import { readShop } from '../shop.ts';
+import { write } from '../write.ts';
+import { demoBoards } from './demo-boards.ts';
+import { demoPieces } from './demo-pieces.ts';
+
+/** Whether anything of the demo shop is there. */
+export async function isDemoLoaded(): Promise<boolean> {
+  return (await boards.all()).some(({ demo }) => demo);
+}
+
+/** Loads the invented shop beside the maker's own records. A shop that the maker has set stays as it is. */
+export async function loadDemo(now = Date.now()): Promise<void> {
+  const stamps = (id: string) => ({ id, created: now, updated: now, revision: 0, demo: true });
+  const put = (kind: Kind, id: string, fields: object): Change => ({ kind, put: { ...fields, ...stamps(id) } });
+  const day = new Date(now).toISOString().slice(0, 10);
+  const ownShop = (await readShop()).revision > 0;
+  await write(
+    [
+      ...(ownShop ? [] : [put('shop', shopId, defaultShop(now))]),
+      put('delivery', 'demo-delivery-cherry', {
+        supplier: 'Yard at the mill pond',
+        date: day,
+        price: { per: 'boardFoot', amount: 9.8 },
+        freight: 35,
+        invoiceBoardFeet: 52,
+      }),
+      put('delivery', 'demo-delivery-maple', {
+        supplier: 'Yard at the mill pond',
+        date: day,
+        price: { per: 'boardFoot', amount: 5.6 },
+        freight: 0,
+        invoiceBoardFeet: 27,
+      }),
+      ...demoBoards(now).map(({ id, fields }) => put('board', id, fields)),
+      ...demoPieces.map(({ id, fields }) => put('piece', id, fields)),
+    ],
+    now,
+  );
+}
+
+/** Takes the demo shop out again, with what was made of it: its plans, runs, checks, timers and offcuts. */
+export async function unloadDemo(now = Date.now()): Promise<void> {
+  const stored = (await storedContents()).contents.kinds;
+  const all = kinds.flatMap((kind) => (stored[kind] ?? []).map((record) => ({ kind, record })));
+  const going = new Set(all.filter(({ record }) => record.demo).map(({ record }) => record.id));
+  for (let before = -1; before < going.size; ) {
+    before = going.size;
+    for (const { kind, record } of all) if (hangsOn(kind, record, going)) going.add(record.id);
+  }
+  await write(
+    all.flatMap(({ kind, record }): Change[] => {
+      if (going.has(record.id)) return [{ kind, remove: record.id }];
+      const { pieceId, ...board } = record as StoredRecord & { pieceId?: string; state?: string };
+      if (kind !== 'board' || pieceId === undefined || !going.has(pieceId)) return [];
+      // The maker's own board, set aside for a demo piece: back to the rack.
+      return [{ kind, put: { ...board, state: board.state === 'setAside' ? 'rack' : board.state } as StoredRecord }];
+    }),
+    now,
+  );
+}
+
+/** Whether a record means nothing without one that goes. */
+function hangsOn(kind: Kind, record: StoredRecord, going: ReadonlySet<string>): boolean {
+  const {
+    pieceId,
+    parentId,
+    for: of,
+  } = record as StoredRecord & {
+    pieceId?: string;
+    parentId?: string;
+    for?: { id: string };
+  };
+  if (kind === 'board') return parentId !== undefined && going.has(parentId);
+  return (pieceId !== undefined && going.has(pieceId)) || (of !== undefined && going.has(of.id));
+}
