@@ -1,3 +1,4 @@
+import { badInstant } from '../answer/bad-instant.ts';
 import { badNumber } from '../answer/bad-number.ts';
 import { type Outcome, problem } from '../answer/problem.ts';
 import { foldLine } from './fold-line.ts';
@@ -13,8 +14,6 @@ export interface CalendarTimer {
   /** Counted up when the same timer is moved. */
   readonly sequence?: number;
 }
-
-const latest = 253402300799000;
 
 /** 1970-01-01T00:00:00Z as 19700101T000000Z. */
 const utc = (at: number) => new Date(at).toISOString().replace(/[-:]|\.\d+/g, '');
@@ -41,14 +40,14 @@ const text = (value: string) =>
  * Source: RFC 5545.
  */
 export function calendarFile(timers: readonly CalendarTimer[], madeAt: number): Outcome<string> {
-  const badMadeAt = badNumber('madeAt', 'The time of writing', madeAt, 'seconds', { least: 0, most: latest });
+  const badMadeAt = badInstant('madeAt', 'The time of writing', madeAt);
   if (badMadeAt) return badMadeAt;
   if (timers.length === 0) return problem('timers', 'No timer ends later, so there is nothing to save.');
   const uids = new Set<string>();
   const events: string[] = [];
   for (const [index, { uid, title, note, endsAt, sequence = 0 }] of timers.entries()) {
     const bad =
-      badNumber(`timers.${index}.endsAt`, `The end of ${title}`, endsAt, 'seconds', { least: 0, most: latest }) ??
+      badInstant(`timers.${index}.endsAt`, `The end of ${title}`, endsAt) ??
       badNumber(`timers.${index}.sequence`, 'The sequence', sequence, 'count', { least: 0, most: 1e9, whole: true });
     if (bad) return bad;
     if (title.trim() === '') return problem(`timers.${index}.title`, 'The timer has no name. Give it one.');

@@ -1,4 +1,4 @@
-import { badNumber, badRange } from '../answer/bad-number.ts';
+import { badRange } from '../answer/bad-number.ts';
 import { type Outcome, problem } from '../answer/problem.ts';
 import { seconds } from '../answer/quantity.ts';
 import type { Finish } from './finish.ts';

@@ -15,6 +15,8 @@ export interface ClampCount {
   /** mm from clamp to clamp; the end ones stand half of it from the ends. */
   readonly spacing: number;
   readonly by: SpacingBy;
+  /** Clamps that the spread of pressure asks for, however strong they are. */
+  readonly leastForSpread: number;
 }
 
 export interface ClampWork {
@@ -68,7 +70,7 @@ export function clampCount({ seams, kPa, clampForce, outerBoard, caul = 0 }: Cla
   if (tooMany) return tooMany;
   const spacing = length / clamps;
   return {
-    value: { force, clamps, spacing, by: bySpread > byForce ? 'spread' : 'force' },
+    value: { force, clamps, spacing, by: bySpread > byForce ? 'spread' : 'force', leastForSpread: bySpread },
     working: {
       steps: [
         {

@@ -39,7 +39,7 @@ export interface ClampsCompared {
  * Source: common practice.
  */
 export function compareClamps(
-  needed: Pick<ClampCount, 'force' | 'clamps' | 'by'>,
+  needed: Pick<ClampCount, 'force' | 'leastForSpread'>,
   panelWidth: number,
   owned: readonly OwnedClamps[],
 ): Outcome<ClampsCompared> {
@@ -61,8 +61,7 @@ export function compareClamps(
   }
 
   const reaching = owned.filter((kind) => kind.reach >= panelWidth).sort((a, b) => b.force - a.force);
-  // The force decides on its own unless the spread of pressure asks for more clamps than that.
-  const forSpread = needed.by === 'spread' ? needed.clamps : 1;
+  const forSpread = needed.leastForSpread;
   const take: { name: string; count: number }[] = [];
   let force = 0;
   let taken = 0;
@@ -81,7 +80,7 @@ export function compareClamps(
   const tooShort = owned.filter((kind) => kind.reach < panelWidth).reduce((sum, kind) => sum + kind.count, 0);
   if (missing > 0)
     helps.push(
-      phrase('Wider cauls: each clamp then covers more of the seam, and {missing} fewer will do.', {
+      phrase('Wider cauls: each clamp then covers more of the seam. {missing} are missing as it is.', {
         missing: count(missing),
       }),
     );

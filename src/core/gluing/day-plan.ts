@@ -1,3 +1,4 @@
+import { badInstant } from '../answer/bad-instant.ts';
 import { badNumber } from '../answer/bad-number.ts';
 import { isProblem, type Outcome, problem } from '../answer/problem.ts';
 import { count } from '../answer/quantity.ts';
@@ -42,8 +43,6 @@ export interface DayPlanInput {
   readonly windows?: readonly Window[];
 }
 
-const lastMoment = 8.64e15;
-
 /** The first moment from which hands can work that long without leaving the shop. */
 function inWindow(from: number, handMs: number, windows: readonly Window[] | undefined): number | undefined {
   if (!windows) return from;
@@ -83,7 +82,7 @@ export function dayPlan({ stages, start, clampsOwned, windows }: DayPlanInput): 
   const ordered = stageOrder(stages);
   if (isProblem(ordered)) return ordered;
   const bad =
-    badNumber('start', 'The start', start, 'seconds', { least: 0, most: lastMoment }) ??
+    badInstant('start', 'The start', start) ??
     badNumber('clampsOwned', 'The number of clamps', clampsOwned, 'count', { least: 0, most: 1000, whole: true });
   if (bad) return bad;
   for (const [index, stage] of stages.entries()) {

@@ -1,4 +1,4 @@
-import { badNumber } from '../answer/bad-number.ts';
+import { badInstant } from '../answer/bad-instant.ts';
 import { type Phrase, phrase } from '../answer/phrase.ts';
 import { type Outcome, problem } from '../answer/problem.ts';
 import { seconds } from '../answer/quantity.ts';
@@ -47,9 +47,6 @@ const titles: Readonly<Record<AdhesivePhase, string>> = {
   cure: 'To full strength',
 };
 
-/** Year 9999: far beyond any glue, and safe for a date. */
-const latest = 253402300799000;
-
 function badEvents({ startedAt, closedAt, clampedAt, unclampedAt }: GlueUpEvents) {
   const events = [
     ['startedAt', 'The start', startedAt],
@@ -60,7 +57,7 @@ function badEvents({ startedAt, closedAt, clampedAt, unclampedAt }: GlueUpEvents
   let before = 0;
   for (const [field, name, at] of events) {
     if (at === undefined) continue;
-    const bad = badNumber(field, name, at, 'seconds', { least: 0, most: latest });
+    const bad = badInstant(field, name, at);
     if (bad) return bad;
     if (at < before) return problem(field, `${name} comes before what it follows. Was the clock set back?`);
     before = at;

@@ -1,4 +1,4 @@
-import { badNumber } from '../answer/bad-number.ts';
+import { badInstant } from '../answer/bad-instant.ts';
 import { type Phrase, phrase } from '../answer/phrase.ts';
 import { type Outcome, problem } from '../answer/problem.ts';
 import { seconds } from '../answer/quantity.ts';
@@ -39,7 +39,7 @@ export interface PhaseAt<T extends Timed> {
  * Source: arithmetic.
  */
 export function phaseAt<T extends Timed>(phases: readonly T[], now: number): Outcome<PhaseAt<T>> {
-  const bad = badNumber('now', 'The clock', now, 'seconds', { least: 0 });
+  const bad = badInstant('now', 'The clock', now);
   if (bad) return bad;
   const [first] = phases;
   if (!first) return problem('phases', 'There is nothing to wait for.');

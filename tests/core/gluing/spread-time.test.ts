@@ -1,0 +1,93 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { isProblem } from '../../../src/core/answer/problem.ts';
+import { range } from '../../../src/core/answer/range.ts';
+import { usualPace } from '../../../src/core/gluing/pace.ts';
+import { slowerKinds, splitStages, spreadTime } from '../../../src/core/gluing/spread-time.ts';
+import { solved } from './helpers.ts';
+
+const seam = { length: 1000, width: 25 };
+const times = { open: range(300, 600), closed: range(300, 600) };
+const work = { seams: [seam, seam, seam, seam], clamps: 8, pace: usualPace };
+
+describe('spreadTime', () => {
+  it('adds spreading and closing, and clamping apart', () => {
+    // 0.1 m2 x 1800 + 4 x 20, and 8 x 15.
+    expect(solved(spreadTime(work, times)).value).toEqual({ openSeconds: 260, closedSeconds: 120, fit: 'fits' });
+  });
+  it('is tight between the ends of the range and late beyond', () => {
+    expect(solved(spreadTime(work, { ...times, open: range(200, 260) })).value.fit).toBe('tight');
+    expect(solved(spreadTime(work, { ...times, open: range(200, 259) })).value.fit).toBe('late');
+    expect(solved(spreadTime(work, { ...times, closed: range(60, 119) })).value.fit).toBe('late');
+  });
+  it('halves with a helper', () => {
+    expect(solved(spreadTime({ ...work, hands: 2 }, times)).value.openSeconds).toBe(130);
+  });
+  it.each([
+    [{ seams: [] }, 'seams'],
+    [{ clamps: 1.5 }, 'clamps'],
+    [{ hands: 0 }, 'hands'],
+    [{ pace: { ...usualPace, secondsPerM2: 0 } }, 'pace.secondsPerM2'],
+    [{ pace: { ...usualPace, secondsPerClamp: Number.POSITIVE_INFINITY } }, 'pace.secondsPerClamp'],
+  ])('refuses %j', (wrong, field) => {
+    expect(spreadTime({ ...work, ...wrong }, times)).toMatchObject({ kind: 'problem', field });
+    expect(splitStages({ ...work, ...wrong }, times)).toMatchObject({ kind: 'problem', field });
+  });
+});
+
+/** Fewest runs of neighbours that each fit, by trying every way to cut. */
+function fewestByTrying(takes: readonly number[], open: number): number {
+  let fewest = Number.POSITIVE_INFINITY;
+  for (let cuts = 0; cuts < 2 ** (takes.length - 1); cuts++) {
+    const sums = [0];
+    takes.forEach((take, index) => {
+      if (index > 0 && cuts & (1 << (index - 1))) sums.push(0);
+      sums[sums.length - 1] = (sums.at(-1) ?? 0) + take;
+    });
+    if (sums.every((sum) => sum <= open)) fewest = Math.min(fewest, sums.length);
+  }
+  return fewest;
+}
+
+describe('splitStages', () => {
+  it('cuts where the next seam would be too late', () => {
+    // 65 s a seam.
+    expect(splitStages(work, { ...times, open: range(130, 600) })).toEqual({
+      stages: [
+        [0, 1],
+        [2, 3],
+      ],
+    });
+  });
+  it('knows when splitting does not help', () => {
+    expect(splitStages(work, { ...times, open: range(64, 600) })).toEqual({ stages: undefined });
+    expect(splitStages(work, { ...times, closed: range(119, 600) })).toEqual({ stages: undefined });
+  });
+  it('gives the fewest stages, each seam once and in order', () => {
+    fc.assert(
+      fc.property(fc.array(fc.integer({ min: 100, max: 3000 }), { minLength: 1, maxLength: 8 }), (lengths) => {
+        const seams = lengths.map((length) => ({ length, width: 100 }));
+        const pace = { secondsPerM2: 1000, secondsPerSeam: 10, secondsPerClamp: 10 };
+        const split = splitStages({ seams, clamps: 1, pace }, { open: range(400), closed: range(400) });
+        if (isProblem(split) || !split.stages) return false;
+        expect(split.stages.flat()).toEqual(seams.map((_, index) => index));
+        expect(split.stages.length).toBe(
+          fewestByTrying(
+            lengths.map((length) => length / 10 + 10),
+            400,
+          ),
+        );
+        return true;
+      }),
+    );
+  });
+});
+
+it('slowerKinds keeps the kinds that fit, quickest first', () => {
+  const kinds = [
+    { name: 'slow', times: { open: range(3600), closed: range(3600) } },
+    { name: 'fast', times: { open: range(60), closed: range(60) } },
+    { name: 'middling', times: { open: range(300), closed: range(300) } },
+  ];
+  expect(slowerKinds(work, kinds).map(({ name }) => name)).toEqual(['middling', 'slow']);
+});
