@@ -5,4 +5,5 @@ export const screens: Screens = {
   bench: () => import('./bench/bench.tsx'),
   piece: () => import('./piece/piece.tsx'),
   shop: () => import('./shop/shop.tsx'),
+  square: () => import('./square/square.tsx'),
 };

@@ -15,6 +15,8 @@ export interface SquareReadings {
 export interface Square extends StoredRecord {
   readonly pieceId?: string;
   readonly readings: SquareReadings;
+  /** What the maker knows of the ends, where one length, one width and the diagonals alone can't tell. */
+  readonly farEnd?: 'parallel' | 'square';
   /** Reading error of one measurement. */
   readonly precision: number;
   /** What is checked, for example `case before glue`. */

@@ -1,0 +1,76 @@
+import { isProblem, type Problem, problem } from '../../core/answer/problem.ts';
+import { parseLength } from '../../core/length/parse-length.ts';
+import type { FarEnd, Measured } from '../../core/square/measured.ts';
+import type { ReadingName } from '../../core/square/readings.ts';
+
+export type Way = Measured['way'];
+/** What stands before the maker: it decides what the correction says. */
+export type Situation = 'line' | 'sawn' | 'clamps' | 'layout';
+export type Entry = ReadingName | 'length' | 'width' | 'difference';
+
+/** A check as it is typed; kept through a killed tab. */
+export interface SquareForm {
+  readonly way: Way;
+  readonly situation: Situation;
+  readonly use: string;
+  readonly farEnd: FarEnd;
+  /** For the stick: the diagonal that is longer. */
+  readonly longer: 'diagonalAC' | 'diagonalBD';
+  readonly texts: Readonly<Partial<Record<Entry, string>>>;
+}
+
+export const emptyForm: SquareForm = {
+  way: 'readings',
+  situation: 'line',
+  use: 'drawers',
+  farEnd: 'parallel',
+  longer: 'diagonalAC',
+  texts: {},
+};
+
+/** What is entered for each way to measure, in the order of entry. */
+export const entriesOf: Readonly<Record<Way, readonly Entry[]>> = {
+  readings: ['front', 'right', 'back', 'left', 'diagonalAC', 'diagonalBD'],
+  diagonals: ['length', 'width', 'diagonalAC', 'diagonalBD'],
+  stick: ['length', 'width', 'difference'],
+};
+
+export interface ReadForm {
+  readonly values: Readonly<Partial<Record<Entry, number>>>;
+  readonly problems: ReadonlyMap<Entry, Problem>;
+  /** What was measured, once all that this way needs is there; readings are taken as soon as there is one. */
+  readonly measured: Measured | undefined;
+}
+
+/** Reads what was typed; `unit` is what a bare number means. Empty entries are not measured yet. */
+export function readSquareForm(form: SquareForm, unit: 'in' | 'mm'): ReadForm {
+  const values: Partial<Record<Entry, number>> = {};
+  const problems = new Map<Entry, Problem>();
+  for (const entry of entriesOf[form.way]) {
+    const text = form.texts[entry] ?? '';
+    if (text.trim() === '') continue;
+    const value = parseLength(text, unit);
+    if (isProblem(value)) problems.set(entry, value);
+    else if (value === 0 && entry !== 'difference')
+      problems.set(entry, problem(entry, 'Nothing is 0 long. Measure it again, or leave this empty.'));
+    else values[entry] = value;
+  }
+  return { values, problems, measured: problems.size > 0 ? undefined : measuredOf(form, values) };
+}
+
+function measuredOf(form: SquareForm, values: ReadForm['values']): Measured | undefined {
+  const { farEnd } = form;
+  const { length, width, difference, diagonalAC, diagonalBD } = values;
+  if (form.way === 'readings') {
+    const readings = Object.fromEntries(entriesOf.readings.map((name) => [name, values[name]]).filter(([, mm]) => mm));
+    return Object.keys(readings).length > 0 ? { way: 'readings', readings } : undefined;
+  }
+  if (length === undefined || width === undefined) return undefined;
+  if (form.way === 'stick') {
+    if (difference === undefined) return undefined;
+    const signed = form.longer === 'diagonalAC' ? difference : -difference;
+    return { way: 'stick', length, width, difference: signed, farEnd };
+  }
+  if (diagonalAC === undefined || diagonalBD === undefined) return undefined;
+  return { way: 'diagonals', length, width, diagonalAC, diagonalBD, farEnd };
+}
