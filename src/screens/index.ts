@@ -6,4 +6,5 @@ export const screens: Screens = {
   piece: () => import('./piece/piece.tsx'),
   shop: () => import('./shop/shop.tsx'),
   square: () => import('./square/square.tsx'),
+  breakdown: () => import('./breakdown/breakdown.tsx'),
 };
