@@ -161,6 +161,12 @@ describe('reading a file', () => {
     expect(await boards.all()).toEqual([]);
   });
 
+  test('what is nested without end is set aside', async () => {
+    const deep = `"chalk":"C1","more":${'['.repeat(40)}${']'.repeat(40)}`;
+    const text = (await backupText(sampleContents(), 1, 5)).replace('"chalk":"C1"', deep);
+    expect((await read(text)).damaged).toMatchObject([{ kind: 'board', why: 'nested too deep' }]);
+  });
+
   test('1e999 is no number', async () => {
     const text = (await backupText(sampleContents(), 1, 5)).replace('"width":180', '"width":1e999');
     expect((await read(text)).damaged).toMatchObject([{ kind: 'board', why: expect.stringContaining('width') }]);
