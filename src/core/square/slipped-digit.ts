@@ -40,6 +40,8 @@ function mismatch(readings: Readings): number {
 
 /** Near enough to a rectangle for a slip to be the whole story: the logarithm of 5 percent. */
 const nearRectangle = Math.log(1.05);
+/** Repairs that differ by less, 1 percent, can't be told apart. */
+const asNear = 0.01;
 /** Less than this could be a crooked piece; a slip of ten is well above. */
 const manifold = Math.log(5);
 
@@ -64,6 +66,6 @@ export function slippedDigit(readings: Readings): SlippedDigit | undefined {
   );
   const [best, ...rest] = repairs.sort((one, other) => one.left - other.left);
   if (!best || best.left >= nearRectangle) return undefined;
-  const rival = rest.find(({ name, left }) => name !== best.name && left < nearRectangle);
+  const rival = rest.find(({ name, left }) => name !== best.name && left < best.left + asNear);
   return { name: best.name, kind: best.kind, likely: best.likely, or: rival?.name ?? null };
 }

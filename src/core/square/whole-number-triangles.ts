@@ -43,9 +43,15 @@ export function wholeNumberTriangles(length: number, width: number, unit: number
     .map((ratio) => {
       // A hair of room, so that 914.4 mm holds 36 in.
       const times = Math.floor(Math.min(length / ratio[0], width / ratio[1]) / unit + 1e-9);
-      const step = times * unit;
-      return { ratio, times, along: ratio[0] * step, across: ratio[1] * step, diagonal: ratio[2] * step };
+      const [along, across, diagonal] = ratio;
+      return {
+        ratio,
+        times,
+        along: along * times * unit,
+        across: across * times * unit,
+        diagonal: diagonal * times * unit,
+      };
     })
     .filter(({ times }) => times > 0)
-    .sort((one, other) => other.diagonal - one.diagonal);
+    .sort((one, other) => other.diagonal - one.diagonal || other.along - one.along);
 }

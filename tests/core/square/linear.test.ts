@@ -3,14 +3,12 @@ import { det, multiply } from 'mathjs';
 import { expect, it } from 'vitest';
 import { determinant, solve } from '../../../src/core/square/linear.ts';
 
-const matrix = fc
-  .integer({ min: 1, max: 5 })
-  .chain((n) =>
-    fc.array(fc.array(fc.integer({ min: -20, max: 20 }), { minLength: n, maxLength: n }), {
-      minLength: n,
-      maxLength: n,
-    }),
-  );
+const matrix = fc.integer({ min: 1, max: 5 }).chain((n) =>
+  fc.array(fc.array(fc.integer({ min: -20, max: 20 }), { minLength: n, maxLength: n }), {
+    minLength: n,
+    maxLength: n,
+  }),
+);
 
 it('finds the determinant that a matrix library finds', () => {
   // Outside: mathjs `det`. Whole entries up to 20 and size 5 give at most 4e8; 1e-5 is rounding with room.

@@ -1,0 +1,85 @@
+import fc from 'fast-check';
+import { expect, it } from 'vitest';
+import { checkMeasured } from '../../../src/core/square/check-readings.ts';
+import { type Readings, readingNames } from '../../../src/core/square/readings.ts';
+import { slippedDigit } from '../../../src/core/square/slipped-digit.ts';
+import { crooked, errors, precision, read, rectangleOf } from './random-pieces.ts';
+
+const check = (readings: Readings, within = 0.5) => checkMeasured({ way: 'readings', readings }, within);
+const all = read(rectangleOf(1800, 800));
+
+it('takes any piece that furniture has', () => {
+  fc.assert(
+    fc.property(crooked, errors, precision, (real, off, given) => {
+      const reach = Math.min(given, real.B.x / 100, Math.min(real.C.y, real.D.y) / 100);
+      expect(check(read(real, off, reach), reach)).toBeUndefined();
+    }),
+  );
+});
+
+it('takes a long narrow piece whose lean makes a diagonal shorter than a side', () => {
+  const leaning = { ...rectangleOf(3000, 100), C: { x: 2995, y: 100 }, D: { x: -5, y: 100 } };
+  expect(read(leaning).diagonalAC).toBeLessThan(3000);
+  expect(check(read(leaning))).toBeUndefined();
+});
+
+it('says which reading slipped by a digit or was read in inches', () => {
+  fc.assert(
+    fc.property(
+      fc.constantFrom(...readingNames),
+      fc.constantFrom(10, 0.1, 25.4, 1 / 25.4),
+      fc.integer({ min: 500, max: 2000 }),
+      fc.integer({ min: 500, max: 2000 }),
+      errors,
+      (name, by, length, width, off) => {
+        const true6 = read(rectangleOf(length, width), off, 0.5);
+        const slipped = { ...true6, [name]: (true6[name] ?? 0) * by };
+        expect(slippedDigit(slipped)).toMatchObject({ name, or: null });
+        expect(check(slipped)).toMatchObject({ kind: 'problem', field: name });
+      },
+    ),
+  );
+});
+
+it('does not guess between two', () => {
+  expect(slippedDigit({ front: 1800, back: 180 })).toMatchObject({ or: expect.stringMatching(/front|back/) });
+  expect(check({ front: 1800, back: 180 })?.message.text).toContain('Measure both again');
+  expect(slippedDigit({ front: 1800, back: 300 })).toBeUndefined();
+});
+
+// Euclid I.20 for each.
+it.each([
+  ['too long', { front: 1800, right: 800, diagonalAC: 2600 }, 'diagonalAC', 'longer than the two together'],
+  ['too short', { front: 1800, left: 800, diagonalBD: 1000 }, 'diagonalBD', 'too short to reach across'],
+  // Six readings: the one without which the rest fit.
+  ['an end too long', { ...all, right: 4000 }, 'right', 'Measure the right end again'],
+  ['a diagonal too long', { ...all, diagonalBD: 2700 }, 'diagonalBD', 'Measure the diagonal B to D again'],
+] as const)('a triangle that cannot be: %s', (_, readings, field, text) => {
+  const found = check(readings);
+  expect(found?.field).toBe(field);
+  expect(found?.message.text).toContain(text);
+});
+
+it('five readings that fold over make no panel', () => {
+  // C (300, 500) and D (700, 500) have changed places.
+  const [long, short] = [Math.hypot(700, 500), Math.hypot(300, 500)];
+  expect(check({ front: 1000, right: long, left: long, diagonalAC: short, diagonalBD: short })?.message.text).toContain(
+    'no four-cornered piece',
+  );
+});
+
+const size = { length: 1800, width: 800 };
+it.each([
+  [{ way: 'stick', ...size, length: 0, difference: 0, farEnd: 'parallel' }, 'length'],
+  [{ way: 'stick', ...size, width: Number.NaN, difference: 0, farEnd: 'parallel' }, 'width'],
+  [{ way: 'stick', ...size, difference: 500, farEnd: 'parallel' }, 'difference'],
+  [{ way: 'diagonals', ...size, diagonalAC: 2700, diagonalBD: 1970, farEnd: 'parallel' }, 'diagonalAC'],
+  [{ way: 'diagonals', ...size, diagonalAC: -1, diagonalBD: 1970, farEnd: 'parallel' }, 'diagonalAC'],
+  [{ way: 'diagonals', length: 180, width: 800, diagonalAC: 1970, diagonalBD: 1970, farEnd: 'parallel' }, 'length'],
+] as const)('names the field of the way it was measured %#', (measured, field) => {
+  expect(checkMeasured(measured, 0.5)).toMatchObject({ kind: 'problem', field });
+});
+
+it.each([-0.1, 90, Number.NaN, Number.POSITIVE_INFINITY])('refuses a precision of %f', (within) => {
+  expect(check(all, within)).toMatchObject({ kind: 'problem', field: 'precision' });
+});

@@ -1,0 +1,81 @@
+import fc from 'fast-check';
+import { expect, it } from 'vitest';
+import { type CutState, correctionCut, type PanelEnd } from '../../../src/core/square/correction-cut.ts';
+import { cornerAngles, type Quadrilateral } from '../../../src/core/square/quadrilateral.ts';
+import { slidesOf } from '../../../src/core/square/slide.ts';
+import { crooked, rectangleOf } from './random-pieces.ts';
+
+const state = fc.constantFrom<CutState>('line', 'sawn');
+
+it('makes both ends square', () => {
+  fc.assert(
+    fc.property(crooked, state, (panel, how) => {
+      const right = correctionCut(panel, 'right', how).value.after;
+      const angles = cornerAngles(correctionCut(right, 'left', how).value.after);
+      // Rounding only.
+      expect(angles.A).toBeCloseTo(90, 8);
+      expect(angles.B).toBeCloseTo(90, 8);
+    }),
+  );
+});
+
+it('does what it says: the corner named, moved that far that way along its edge, lands on the corrected panel', () => {
+  fc.assert(
+    fc.property(crooked, state, fc.constantFrom<PanelEnd>('right', 'left'), (panel, how, end) => {
+      const { move, after } = correctionCut(panel, end, how).value;
+      if (!move) return;
+      const [from, other] = [panel[move.corner], panel[move.other]];
+      const length = Math.hypot(other.x - from.x, other.y - from.y);
+      const along = ((move.towards ? 1 : -1) * move.distance) / length;
+      expect(after[move.corner].x).toBeCloseTo(from.x + along * (other.x - from.x), 6);
+      expect(after[move.corner].y).toBeCloseTo(from.y + along * (other.y - from.y), 6);
+      // A sawn edge never gains wood.
+      if (how === 'sawn') expect(move.towards).toBe(true);
+    }),
+  );
+});
+
+it('is the slide when the front end stays', () => {
+  fc.assert(
+    fc.property(crooked, (panel) => {
+      const slide = slidesOf(panel);
+      const moved = (end: PanelEnd) => {
+        const move = correctionCut(panel, end, 'line').value.move;
+        return move ? (move.towards ? -move.distance : move.distance) : 0;
+      };
+      expect(moved('right')).toBeCloseTo(slide.C, 5);
+      expect(moved('left')).toBeCloseTo(slide.D, 5);
+    }),
+  );
+});
+
+const leaning: Quadrilateral = { ...rectangleOf(1800, 800), C: { x: 1802, y: 800 } };
+
+it('says which end of the guide, which way and how far', () => {
+  const { value } = correctionCut(leaning, 'right', 'line');
+  expect(value.say.text).toBe('Move the back end of the right-hand cut (C) {distance} towards D.');
+  expect(value.say.quantities).toEqual({ distance: { value: 2, unit: 'mm' } });
+  expect(value.sayShared?.text).toBe(
+    'Or share it: the back end of the right-hand cut (C) {back} towards D, the front end of the right-hand cut (B) {front} away from A.',
+  );
+  expect(value.sayShared?.quantities).toMatchObject({ back: { value: 1 }, front: { value: 1 } });
+  expect(value.lost).toBe(2);
+});
+
+it('brings the front end in where a sawn edge has no wood at the back', () => {
+  const short: Quadrilateral = { ...leaning, C: { x: 1798, y: 800 } };
+  const { value } = correctionCut(short, 'right', 'sawn');
+  expect(value.move).toEqual({ corner: 'B', other: 'A', towards: true, distance: 2 });
+  expect(value).toMatchObject({ lost: 2, shared: null, sayShared: null });
+});
+
+it('leaves a square cut alone', () => {
+  const { value } = correctionCut(leaning, 'left', 'line');
+  expect(value).toMatchObject({
+    move: null,
+    shared: null,
+    sayShared: null,
+    lost: 0,
+    say: { text: 'Leave the left-hand cut as it is.' },
+  });
+});
