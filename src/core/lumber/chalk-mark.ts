@@ -10,16 +10,16 @@
  * Source: common practice.
  */
 export function nextChalkMark(marks: readonly string[]): string {
-  const [, letters = '', digits = ''] = /^(.*?)(\d*)$/su.exec(marks.at(-1)?.trim() ?? '') ?? [];
-  const used = new Set(marks.map(plain));
-  const alike = marks.map((mark) => /^(.*?)(\d{1,9})$/su.exec(mark.trim())).filter((found) => found !== null);
-  const numbers = alike.filter(([, own = '']) => plain(own) === plain(letters)).map(([, , number]) => Number(number));
-  let next = numbers.reduce((most, number) => Math.max(most, number), 0) + 1;
-  const mark = () => letters + String(next).padStart(digits.length > 9 ? 0 : digits.length, '0');
-  while (used.has(plain(mark()))) next++;
-  return mark();
+  const { letters, digits } = split(marks.at(-1) ?? '');
+  const highest = marks
+    .map(split)
+    .filter((mark) => mark.letters.trim().toUpperCase() === letters.trim().toUpperCase())
+    .reduce((most, mark) => Math.max(most, Number(mark.digits)), 0);
+  return letters + String(highest + 1).padStart(digits.length, '0');
 }
 
-function plain(mark: string): string {
-  return mark.trim().toUpperCase();
+/** Digits past the ninth from the end count as letters, so that numbers stay exact. */
+function split(mark: string): { readonly letters: string; readonly digits: string } {
+  const digits = /\d{0,9}$/.exec(mark.trim())?.[0] ?? '';
+  return { letters: mark.trim().slice(0, mark.trim().length - digits.length), digits };
 }

@@ -46,6 +46,18 @@ describe('findClearStretches', () => {
     expect(second).toMatchObject({ start: 1250, width: 180 });
   });
 
+  it('never goes past an end by the last binary digit', () => {
+    // In binary numbers 16.4 + (123.8 - 16.4) is more than 123.8.
+    const ends = [
+      { from: 0, to: 16.4, left: 0, right: 200 },
+      { from: 123.8, to: 2400, left: 0, right: 200 },
+    ];
+    const [found] = stretches(board, ends, { ...area, leastLength: 100 });
+    expect(found?.start).toBe(16.4);
+    expect(16.4 + (found?.length ?? 0)).toBeLessThanOrEqual(123.8);
+    expect(found?.length).toBeCloseTo(107.4, 9); // binary noise only
+  });
+
   it('finds nothing where nothing of use remains', () => {
     expect(stretches(board, [{ from: 0, to: 2400, left: 0, right: 200 }], area)).toEqual([]);
     expect(stretches(board, [], { ...area, leastWidth: 201 })).toEqual([]);

@@ -14,7 +14,7 @@ it.each([
   [2438.4, 8],
   [2438, 8],
   [2437.8, 7],
-  [2743.1, 8],
+  [2742.6, 8],
 ])('%d mm of length have %d whole feet', (mm, feet) => {
   expect(wholeFeet(mm)).toBe(feet);
 });
