@@ -16,7 +16,7 @@ describe('formatLength', () => {
     [-0.01, 16, '0'],
     [25.39, 16, '1'],
     [158.75, 2, '6 1/2'], // 6 1/4 is half way between 6 and 6 1/2
-    [19.05, 2, '1'], // half way too, though binary numbers make it a little less
+    [(3 * 25.4) / 4, 2, '1'], // half way too, though binary numbers make it a little less
     [0.396875, 64, '1/64'],
   ])('writes %d mm to the nearest 1/%d as %s', (mm, nearest, text) => {
     expect(formatLength(mm, inches(nearest))).toBe(text);
