@@ -1,8 +1,14 @@
 import { saveFile } from './save-file.ts';
 
-/** Takes everything out of the phone as one backup file. */
+/** Takes everything out of the phone as one backup file, and remembers when. */
 export async function saveBackup(): Promise<'shared' | 'saved' | 'cancelled'> {
-  const { exportBackup } = await import('../store/backup/export-backup.ts');
+  const [{ exportBackup }, { backupMade }] = await Promise.all([
+    import('../store/backup/export-backup.ts'),
+    import('../store/backup/backup-age.ts'),
+  ]);
   const { name, text } = await exportBackup();
-  return saveFile(name, 'application/json', text);
+  const how = await saveFile(name, 'application/json', text);
+  // Only for the reminder; a database that can't take it has worse news on view.
+  if (how !== 'cancelled') await backupMade().catch(() => {});
+  return how;
 }

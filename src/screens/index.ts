@@ -6,5 +6,7 @@ export const screens: Screens = {
   piece: () => import('./piece/piece.tsx'),
   shop: () => import('./shop/shop.tsx'),
   square: () => import('./square/square.tsx'),
+  stock: () => import('./stock/stock.tsx'),
   breakdown: () => import('./breakdown/breakdown.tsx'),
+  data: () => import('./data/data.tsx'),
 };

@@ -1,0 +1,30 @@
+import { useLive } from '../../app/live.ts';
+import { useNow } from '../../app/now.ts';
+import { seconds } from '../../core/answer/quantity.ts';
+import { kinds } from '../../store/records/kinds.ts';
+import { Amount } from '../../ui/amount.tsx';
+
+/** How old the last backup is, and how much work it does not hold. */
+export function BackupState() {
+  const now = useNow();
+  const age = useLive(kinds, async () => (await import('../../store/backup/backup-age.ts')).backupAge());
+  if (!age) return null;
+  const { madeAt, changed } = age;
+  return (
+    <div class={changed > 0 ? 'answer now' : 'answer'}>
+      <p class="figure words">
+        {madeAt === undefined ? (
+          'Never backed up'
+        ) : (
+          <>
+            Backed up <Amount of={seconds(Math.max(0, Math.round((now - madeAt) / 1000)))} /> ago
+          </>
+        )}
+      </p>
+      <p>
+        {changed === 0 ? 'Nothing new since.' : `${changed} ${changed === 1 ? 'record' : 'records'} changed since.`} All
+        of it lies on this phone alone.
+      </p>
+    </div>
+  );
+}

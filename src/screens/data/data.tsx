@@ -1,0 +1,68 @@
+import { useState } from 'preact/hooks';
+import { useLive } from '../../app/live.ts';
+import { notify } from '../../app/notices.ts';
+import { saveBackup } from '../../app/save-backup.ts';
+import { kinds } from '../../store/records/kinds.ts';
+import { Screen } from '../../ui/screen.tsx';
+import { BackupState } from './backup-state.tsx';
+import { Privacy } from './privacy.tsx';
+import { Restore } from './restore.tsx';
+import { SnapshotList } from './snapshot-list.tsx';
+
+/** Where the records are, how they get out and in, and the demo shop. */
+export default function DataScreen() {
+  const [busy, setBusy] = useState(false);
+  const backUp = async () => {
+    setBusy(true);
+    try {
+      const how = await saveBackup();
+      if (how !== 'cancelled') notify(how === 'shared' ? 'Backup shared.' : 'Backup saved to the downloads.');
+    } finally {
+      setBusy(false);
+    }
+  };
+  return (
+    <Screen
+      question="Are your records safe?"
+      kicker="Records"
+      action={
+        <button type="button" class="button big now" disabled={busy} onClick={() => void backUp()}>
+          Take a backup
+        </button>
+      }
+    >
+      <BackupState />
+      <Demo />
+      <Restore />
+      <SnapshotList />
+      <Privacy />
+    </Screen>
+  );
+}
+
+function Demo() {
+  const loaded = useLive(kinds, async () => (await import('../../store/demo/demo-shop.ts')).isDemoLoaded());
+  const [busy, setBusy] = useState(false);
+  if (loaded === undefined) return null;
+  const swap = async () => {
+    setBusy(true);
+    try {
+      const demo = await import('../../store/demo/demo-shop.ts');
+      await (loaded ? demo.unloadDemo() : demo.loadDemo());
+      notify(loaded ? 'The demo shop is gone; your own records are as they were.' : 'The demo shop is loaded.');
+    } catch {
+      // The shell shows what the phone did not take.
+    } finally {
+      setBusy(false);
+    }
+  };
+  return (
+    <section class="card" aria-label="Demo shop">
+      <h2>Demo shop</h2>
+      <p>A hanging tool cabinet and a blanket chest in black cherry and soft maple, with invented boards and prices.</p>
+      <button type="button" class="button" disabled={busy} onClick={() => void swap()}>
+        {loaded ? 'Remove the demo shop' : 'Load the demo shop'}
+      </button>
+    </section>
+  );
+}

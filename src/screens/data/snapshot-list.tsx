@@ -1,0 +1,53 @@
+import { useState } from 'preact/hooks';
+import { useLive } from '../../app/live.ts';
+import { notify } from '../../app/notices.ts';
+import type { SnapshotReason } from '../../store/backup/snapshots.ts';
+import { kinds } from '../../store/records/kinds.ts';
+
+const reasons: Readonly<Record<SnapshotReason, string>> = {
+  automatic: 'kept by itself',
+  migration: 'before a new version',
+  restore: 'before a restore',
+  merge: 'before a merge',
+};
+
+/** Snapshots inside the phone: the way back from a restore or a new version. */
+export function SnapshotList() {
+  const snapshots = useLive(kinds, async () => (await import('../../store/backup/snapshots.ts')).listSnapshots());
+  const [busy, setBusy] = useState(false);
+  if (!snapshots || snapshots.length === 0) return null;
+  const restore = async (id: string) => {
+    setBusy(true);
+    const { restoreSnapshot } = await import('../../store/backup/restore-snapshot.ts');
+    const outcome = await restoreSnapshot(id);
+    notify(
+      outcome.kind === 'applied'
+        ? 'The snapshot is back in place.'
+        : 'The snapshot could not be put back; nothing has changed.',
+    );
+    setBusy(false);
+  };
+  return (
+    <section>
+      <h2>Snapshots on this phone</h2>
+      <ul class="rows">
+        {[...snapshots]
+          .sort((a, b) => b.at - a.at)
+          .map((snapshot) => (
+            <li key={snapshot.id}>
+              <span>
+                {new Date(snapshot.at).toLocaleString()}
+                <br />
+                <span class="soft small">
+                  {reasons[snapshot.reason]}, {Object.values(snapshot.counts).reduce((a, b) => a + b, 0)} records
+                </span>
+              </span>
+              <button type="button" class="button" disabled={busy} onClick={() => void restore(snapshot.id)}>
+                Put back
+              </button>
+            </li>
+          ))}
+      </ul>
+    </section>
+  );
+}
