@@ -28,10 +28,12 @@ export function coverPanel(draft: Draft, unitAt: number, mood: Mood, cover: Chea
     const better = !best || (sum >= need ? best.sum < need || cost < best.cost : sum > best.sum);
     if (better) best = { supplies: taken, sum, cost };
   }
-  if (!best || best.supplies.length === 0 || (best.sum < need && !partly)) return false;
-  take(draft, unitAt, best.supplies, best.sum - need);
-  draft.missing[unitAt] = Math.max(0, need - best.sum);
-  return best.sum >= need;
+  const sum = best?.sum ?? 0;
+  draft.distance[unitAt] = Math.max(0, (need - sum) / need);
+  if (!best || best.supplies.length === 0 || (sum < need && !partly)) return false;
+  take(draft, unitAt, best.supplies, sum - need);
+  draft.missing[unitAt] = Math.max(0, need - sum);
+  return sum >= need;
 }
 
 /** All supplies at once, or, for a panel that is to stay together, those of so many neighbouring boards at a time. */

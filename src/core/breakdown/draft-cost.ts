@@ -1,5 +1,5 @@
 import type { Draft } from './draft.ts';
-import type { Rack, Unit } from './rack.ts';
+import type { Rack } from './rack.ts';
 import type { Weights } from './weights.ts';
 
 /** What a unit that is short costs, in mm2: more than any wood that could be saved by leaving it out. */
@@ -11,7 +11,7 @@ export function shortageCost(rack: Rack): number {
 
 /** What a draft costs in mm2, by wood consumed and what else is weighed. */
 export function draftCost(draft: Draft, weights: Weights, shortage: number): number {
-  const { rack, blanks, missing, room } = draft;
+  const { rack, blanks, missing, distance, room } = draft;
   const { crosscutKerf } = rack.shop;
   let cost = 0;
   const started = new Uint8Array(rack.runs.length);
@@ -27,7 +27,6 @@ export function draftCost(draft: Draft, weights: Weights, shortage: number): num
       const left = Math.max(0, (room[runAt] as number) - crosscutKerf);
       cost -= (weights.longLeftovers * run.width * (left * left)) / run.board.length;
     }
-  for (const [at, lacks] of missing.entries())
-    if (lacks > 0) cost += shortage * (1 + lacks / (rack.units[at] as Unit).need);
+  for (const [at, lacks] of missing.entries()) if (lacks > 0) cost += shortage * (1 + (distance[at] as number));
   return cost;
 }

@@ -26,6 +26,8 @@ export class Draft {
   readonly room: Float64Array;
   /** Width that each unit lacks; 0 when it is covered. */
   readonly missing: Float64Array;
+  /** How far each missing unit was from a place when it was last tried: a share from 0 to 1 of what it needs. */
+  readonly distance: Float64Array;
 
   constructor(rack: Rack, from?: Draft) {
     this.rack = rack;
@@ -33,6 +35,7 @@ export class Draft {
     this.blanks = from ? from.blanks.slice() : rack.cut.map((cut) => cutBlank(rack, cut));
     this.room = from ? from.room.slice() : Float64Array.from(rack.runs, (run) => run.length + crosscutKerf);
     this.missing = from ? from.missing.slice() : Float64Array.from(rack.units, (unit) => unit.need);
+    this.distance = from ? from.distance.slice() : new Float64Array(rack.units.length).fill(1);
   }
 
   copy(): Draft {

@@ -17,7 +17,10 @@ interface Place {
 export function placeSolid(draft: Draft, unitAt: number, mood: Mood): boolean {
   const unit = draft.rack.units[unitAt] as Unit;
   const place = besideOthers(draft, unit, mood) ?? onNewBlank(draft, unit, mood);
-  if (!place) return false;
+  if (!place) {
+    draft.distance[unitAt] = distanceOf(draft, unit);
+    return false;
+  }
   const blankAt = place.blankAt >= 0 ? place.blankAt : draft.open(place.runAt, unit.blankLength);
   if ((draft.blanks[blankAt] as DraftBlank).length < unit.blankLength) draft.lengthen(blankAt, unit.blankLength);
   draft.rip(blankAt, unitAt, unit.need, 1);
@@ -61,4 +64,13 @@ function onNewBlank(draft: Draft, unit: Unit, mood: Mood): Place | undefined {
     if (cost < (best?.cost ?? Number.POSITIVE_INFINITY)) best = { cost, blankAt: -1, runAt };
   }
   return best;
+}
+
+/** How far the roomiest run is from holding a new blank for the unit: the share of the blank's length that lacks. */
+function distanceOf(draft: Draft, unit: Unit): number {
+  const { runs, maySupply } = draft.rack;
+  let most = 0;
+  for (const [runAt, { width, boardAt }] of runs.entries())
+    if (width >= unit.need && maySupply(unit.partAt, boardAt)) most = Math.max(most, draft.room[runAt] as number);
+  return Math.max(0, 1 - most / unit.blankLength);
 }

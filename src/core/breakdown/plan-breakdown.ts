@@ -5,6 +5,7 @@ import type { BreakdownPlan, BreakdownProblem } from './problem-types.ts';
 import { rackOf } from './rack.ts';
 import { search } from './search.ts';
 import { settle } from './settle.ts';
+import { takeWhatThereIs } from './take-what-there-is.ts';
 import { weightsOf } from './weights.ts';
 
 export interface PlanProgress {
@@ -51,12 +52,12 @@ export function* planBreakdown(
   while (!attempt.done) {
     if (attempt.value.draft !== draft) {
       draft = attempt.value.draft;
-      plan = settle(asked, attempt.value.draft);
+      plan = settle(asked, takeWhatThereIs(attempt.value.draft));
     }
     yield { plan, done: attempt.value.done };
     attempt = attempts.next();
   }
-  return settle(asked, attempt.value);
+  return settle(asked, takeWhatThereIs(attempt.value));
 }
 
 /** The best plan for a problem, or what is wrong with the problem. Inputs, result and example: see `planBreakdown`. */
@@ -69,5 +70,5 @@ export function bestPlan(asked: BreakdownProblem, options: PlanOptions = {}): Ou
   return step.value;
 }
 
-/** Choices to weigh: a tenth of a second's worth for a score of boards, half a second's for three score. */
-const workFor = (asked: BreakdownProblem): number => 1_000_000 + 120_000 * Math.min(asked.boards.length, 100);
+/** Choices to weigh: well under a quarter of a second for a score of boards, under a second for three score. */
+const workFor = (asked: BreakdownProblem): number => 400_000 + 70_000 * Math.min(asked.boards.length, 100);

@@ -22,7 +22,8 @@ const warmest = 0.01;
  * Large-neighbourhood search: take some units out, put them back another way, go on from there when it isn't much
  * dearer, less and less so. Yields after every attempt, so that whoever drives it can stop at any time.
  *
- * @param work how many choices may be weighed; the same on every machine, so the answer is too
+ * @param work how many choices may be weighed, and twice as many while something is short; the same on every machine,
+ *   so the answer is too
  * @param start a draft to do better than
  */
 export function* search(rack: Rack, weights: Weights, work: number, start?: Draft): Generator<Found, Draft> {
@@ -51,7 +52,8 @@ export function* search(rack: Rack, weights: Weights, work: number, start?: Draf
   let best = current;
   let bestCost = currentCost;
   yield { draft: best, done: 0 };
-  while (cover.work < work && all.length > 0) {
+  const short = () => best.missing.some((lacks) => lacks > 0);
+  while (all.length > 0 && (cover.work < work || (cover.work < 2 * work && short()))) {
     cover.work += attemptWork;
     const next = current.copy();
     const gone = chooseRuin(next, random);

@@ -1,0 +1,121 @@
+import { type Phrase, phrase } from '../answer/phrase.ts';
+import { boardFeet, mm } from '../answer/quantity.ts';
+import { fewestRips } from './fewest-rips.ts';
+import type { BreakdownPlan, BreakdownProblem, Part } from './problem-types.ts';
+import { type Rack, rackOf } from './rack.ts';
+import { widestStrip } from './strip-limits.ts';
+
+/** What to buy for a part that is short. */
+export interface Purchase {
+  readonly species: string;
+  /** Rough thickness and width of the boards to look for, as in the rack, mm. */
+  readonly thickness: number;
+  readonly width: number;
+  /** Length of clear board in total, mm, and the shortest single length that is of use. */
+  readonly length: number;
+  readonly shortest: number;
+  readonly boardFeet: number;
+}
+
+/** A part that is short, why, and what to buy. */
+export interface Shortage {
+  readonly part: string;
+  readonly units: number;
+  readonly missingWidth: number;
+  readonly reason: Phrase;
+  /** Absent where more of what is in the rack would not help. */
+  readonly buy?: Purchase;
+}
+
+/** One board foot in mm3: 144 cubic inches. */
+const boardFoot = 144 * 25.4 ** 3;
+
+/**
+ * Why parts are short, and what to buy for them.
+ *
+ * @param asked boards, parts and shop, mm
+ * @param plan with what is short
+ * @returns for each part that is short: the reason, and the board feet to buy at the typical width and thickness in the rack
+ *
+ * The purchase is worked out from a flat, straight board of the rack's median width and of the thickness that the part
+ * needs, and is rounded up to whole blanks; real boards vary, so buy some more.
+ *
+ * Example: a panel 500 by 1000 short by 95 of width, blanks 1050 long, typical board 200 wide and 27 thick: one blank,
+ * 1050 x 200 x 27 mm = 2.4 board feet.
+ *
+ * Source: geometry; NIST SP 811 for the inch.
+ */
+export function shortages(asked: BreakdownProblem, plan: BreakdownPlan): Shortage[] {
+  const rack = rackOf(asked);
+  return asked.parts.flatMap((part, partAt) => {
+    const short = plan.short.filter((entry) => entry.part === part.id);
+    if (short.length === 0) return [];
+    const missingWidth = short.reduce((total, entry) => total + entry.missingWidth, 0);
+    const reason = whyShort(asked, rack, part, partAt, missingWidth);
+    const buy = purchase(asked, part, short.length, missingWidth);
+    return [{ part: part.id, units: short.length, missingWidth, reason, ...(buy && { buy }) }];
+  });
+}
+
+function whyShort(asked: BreakdownProblem, rack: Rack, part: Part, partAt: number, missing: number): Phrase {
+  const { shop } = asked;
+  const blank = part.length + shop.lengthAllowance;
+  const allowed = rack.runs.filter((run) => rack.maySupply(partAt, run.boardAt));
+  if (allowed.length === 0) return phrase(`No board that ${part.id} may come from is left.`);
+  const long = allowed.filter((run) => run.length >= blank);
+  if (long.length === 0)
+    return phrase(`No free length for ${part.id} reaches {blank}; the longest is {longest}.`, {
+      blank: mm(blank),
+      longest: mm(Math.max(...allowed.map((run) => run.length))),
+    });
+  const least = part.panel ? shop.minStrip : part.width + shop.edgeAllowance;
+  const wide = long.filter((run) => run.width >= least);
+  if (wide.length === 0) return phrase(`No board long enough for ${part.id} is {least} wide.`, { least: mm(least) });
+  if (wide.every((run) => widestStrip(shop, run.board, part, blank) < least))
+    return phrase(`No board still gives ${part.id} its {thickness} once it is flat.`, {
+      thickness: mm(part.thickness),
+    });
+  const others = asked.parts.length > 1 ? ' beside the other parts' : '';
+  return part.panel
+    ? phrase(`The boards that suit ${part.id} leave {missing} of width short${others}.`, { missing: mm(missing) })
+    : phrase(`The boards that suit ${part.id} hold no more blanks of {blank}${others}.`, { blank: mm(blank) });
+}
+
+function purchase(asked: BreakdownProblem, part: Part, units: number, missing: number): Purchase | undefined {
+  const { shop } = asked;
+  const rack = asked.boards.filter((board) => board.species === part.species);
+  const least = part.panel ? shop.minStrip : part.width + shop.edgeAllowance;
+  const thickEnough = rack.filter((board) => board.thickness - 2 * shop.faceAllowance >= part.thickness);
+  const width = median(rack.map((board) => board.width).filter((boardWidth) => boardWidth >= least));
+  const thickness = median(thickEnough.map((board) => board.thickness));
+  if (width === undefined || thickness === undefined) return undefined;
+  const blank = part.length + shop.lengthAllowance;
+  const flat = { id: '', species: part.species, thickness, width, length: blank, cup: 0, bow: 0 };
+  const gives = part.panel
+    ? fewestRips(shop, width, widestStrip(shop, flat, part, blank)).gives
+    : Math.floor((width + shop.ripKerf) / (least + shop.ripKerf));
+  if (gives <= 0) return undefined;
+  const blanks = Math.ceil((part.panel ? missing : units) / gives);
+  const length = blanks * blank + (blanks - 1) * shop.crosscutKerf;
+  const feet = (length * width * thickness) / boardFoot;
+  return { species: part.species, thickness, width, length, shortest: blank, boardFeet: feet };
+}
+
+/** What to buy in words. */
+export const purchasePhrase = (buy: Purchase): Phrase =>
+  phrase(
+    'Buy {feet} of ' +
+      buy.species +
+      ', {thickness} thick: {length} of board about {width} wide, in lengths of {shortest} or more.',
+    {
+      feet: boardFeet(buy.boardFeet),
+      thickness: mm(buy.thickness),
+      length: mm(buy.length),
+      width: mm(buy.width),
+      shortest: mm(buy.shortest),
+    },
+  );
+
+function median(values: readonly number[]): number | undefined {
+  return [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)];
+}

@@ -1,0 +1,98 @@
+import { type Outcome, type Problem, problem } from '../core/answer/problem.ts';
+import type { BreakdownProblem } from '../core/breakdown/problem-types.ts';
+
+type Kind = 'number' | 'string' | 'boolean';
+type Shape = Readonly<Record<string, Kind>>;
+
+const shop: Shape = {
+  jointerWidth: 'number',
+  planerWidth: 'number',
+  ripKerf: 'number',
+  crosscutKerf: 'number',
+  edgeAllowance: 'number',
+  lengthAllowance: 'number',
+  faceAllowance: 'number',
+  minStrip: 'number',
+  maxStrip: 'number',
+};
+const board: Shape = {
+  id: 'string',
+  species: 'string',
+  thickness: 'number',
+  width: 'number',
+  length: 'number',
+  cup: 'number',
+  bow: 'number',
+};
+const part: Shape = {
+  id: 'string',
+  species: 'string',
+  quantity: 'number',
+  length: 'number',
+  width: 'number',
+  thickness: 'number',
+  panel: 'boolean',
+};
+const clear: Shape = { start: 'number', length: 'number', offset: 'number', width: 'number' };
+const cutBlank: Shape = { board: 'string', start: 'number', length: 'number' };
+const cutStrip: Shape = { width: 'number', part: 'string', unit: 'number' };
+
+/** Reads a breakdown problem: the shapes are looked at here, the sense of the figures by the core. */
+export function readBreakdown(input: unknown): Outcome<BreakdownProblem> {
+  const asked = record(input);
+  const wrong =
+    fields(asked.shop, 'shop', shop) ??
+    flatteningWay(record(asked.shop).flattenBy) ??
+    rows(asked.boards, 'boards', board, (row, at) => optionalRows(row.clear, `${at}.clear`, clear)) ??
+    rows(asked.parts, 'parts', part) ??
+    optionalRows(asked.cut, 'cut', cutBlank, (row, at) => rows(row.strips, `${at}.strips`, cutStrip)) ??
+    wishes(asked.wishes);
+  return wrong ?? (input as BreakdownProblem);
+}
+
+const record = (value: unknown): Record<string, unknown> =>
+  typeof value === 'object' && value !== null ? (value as Record<string, unknown>) : {};
+
+function fields(value: unknown, at: string, shape: Shape): Problem | undefined {
+  if (typeof value !== 'object' || value === null || Array.isArray(value))
+    return problem(at, `${at} is missing, or not an object.`);
+  for (const [name, kind] of Object.entries(shape))
+    if (typeof record(value)[name] !== kind) return problem(`${at}.${name}`, `${name} is missing, or not a ${kind}.`);
+  return undefined;
+}
+
+type Look = (row: Record<string, unknown>, at: string) => Problem | undefined;
+
+function rows(value: unknown, at: string, shape: Shape, further: Look = () => undefined): Problem | undefined {
+  if (!Array.isArray(value)) return problem(at, `${at} is missing, or not a list.`);
+  for (const [index, row] of value.entries()) {
+    const wrong = fields(row, `${at}.${index}`, shape) ?? further(record(row), `${at}.${index}`);
+    if (wrong) return wrong;
+  }
+  return undefined;
+}
+
+const optionalRows = (value: unknown, at: string, shape: Shape, further?: Look): Problem | undefined =>
+  value === undefined ? undefined : rows(value, at, shape, further);
+
+const ways = ['jointer', 'planer-sled', 'hand-plane'];
+
+const flatteningWay = (way: unknown): Problem | undefined =>
+  way === undefined || ways.includes(way as string)
+    ? undefined
+    : problem('shop.flattenBy', `flattenBy must be one of: ${ways.join(', ')}.`);
+
+function wishes(value: unknown): Problem | undefined {
+  if (value === undefined) return undefined;
+  const { keepOut, fix, together, longLeftovers, fewerSeams } = record(value);
+  if (keepOut !== undefined && !(Array.isArray(keepOut) && keepOut.every((id) => typeof id === 'string')))
+    return problem('wishes.keepOut', 'keepOut must be a list of board ids.');
+  for (const [name, flag] of Object.entries({ longLeftovers, fewerSeams }))
+    if (flag !== undefined && typeof flag !== 'boolean')
+      return problem(`wishes.${name}`, `${name} must be true or false.`);
+  return (
+    fields(value, 'wishes', {}) ??
+    optionalRows(fix, 'wishes.fix', { part: 'string', board: 'string' }) ??
+    optionalRows(together, 'wishes.together', { part: 'string', boards: 'number' })
+  );
+}
