@@ -8,6 +8,11 @@ export interface Notice {
 /** The latest thing worth saying. It stays until dismissed, acted on or followed by the next: nothing is timed away. */
 export const notice = signal<Notice | undefined>(undefined);
 
+/** What only informs is over once the maker goes on to another screen; a way back stays. */
+export function leaveNotices(): void {
+  if (!notice.peek()?.action) notice.value = undefined;
+}
+
 export function notify(text: string, action?: Notice['action']): void {
   notice.value = action ? { text, action } : { text };
 }

@@ -1,4 +1,5 @@
 import { signal } from '@preact/signals';
+import { leaveNotices } from './notices.ts';
 
 /**
  * Where the app stands: `#/mill/abc` is screen `mill` with the record `abc`. The hash is used since a static host at any
@@ -36,6 +37,7 @@ export function go(screen: string, id = ''): void {
 export function followRoute(): void {
   const read = () => {
     route.value = readRoute(location.hash);
+    leaveNotices();
   };
   addEventListener('hashchange', read);
   read();

@@ -1,9 +1,9 @@
-import { splitLength } from '../core/length/split-length.ts';
+import { shownLength } from '../core/length/shown-length.ts';
 import { units } from './units.ts';
 
 /** A length in the maker's units, with its fraction stacked and reduced. */
 export function Length({ mm, bare = false }: { mm: number; bare?: boolean }) {
-  const { negative, whole, numerator, denominator, unit } = splitLength(mm, units.value);
+  const { negative, whole, numerator, denominator, unit } = shownLength(mm, units.value);
   const sign = negative ? '−' : '';
   const unitText = bare ? '' : ` ${unit}`;
   if (numerator === 0) return <span class="nowrap">{`${sign}${whole}${unitText}`}</span>;

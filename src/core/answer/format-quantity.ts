@@ -1,5 +1,6 @@
-import { formatLength } from '../length/format-length.ts';
+import { lengthText } from '../length/format-length.ts';
 import type { LengthUnits } from '../length/length-units.ts';
+import { shownLength } from '../length/shown-length.ts';
 import { formatDuration } from './format-duration.ts';
 import { formatDecimals, formatSignificant } from './format-number.ts';
 import type { Quantity, Unit } from './quantity.ts';
@@ -76,7 +77,7 @@ const writers: Partial<Record<Unit, Writer>> = {
  */
 export function formatQuantity(q: Quantity, units: LengthUnits): string {
   if (!Number.isFinite(q.value)) return '–';
-  if (q.unit === 'mm') return `${formatLength(q.value, units)} ${units.unit}`;
+  if (q.unit === 'mm') return `${lengthText(shownLength(q.value, units))} ${units.unit}`;
   const write = writers[q.unit] ?? (units.unit === 'in' ? usWriters : metricWriters)[q.unit] ?? formatSignificant;
   return write(q.value);
 }

@@ -1,5 +1,5 @@
 import type { LengthUnits } from './length-units.ts';
-import { splitLength } from './split-length.ts';
+import { type SplitLength, splitLength } from './split-length.ts';
 
 /**
  * Writes a length in the maker's units, without the unit's sign.
@@ -14,7 +14,11 @@ import { splitLength } from './split-length.ts';
  * Source: 1 in = 25.4 mm exactly, NIST SP 811 appendix B.
  */
 export function formatLength(mm: number, units: LengthUnits): string {
-  const { negative, whole, numerator, denominator } = splitLength(mm, units);
+  return lengthText(splitLength(mm, units));
+}
+
+/** The parts of a length in one line. Example: the parts of 146.05 mm in sixteenths are `5 3/4`. */
+export function lengthText({ negative, whole, numerator, denominator }: SplitLength): string {
   const fraction = numerator === 0 ? '' : `${numerator}/${denominator}`;
   return `${negative ? '−' : ''}${[whole, fraction].filter((part) => part !== '').join(' ')}`;
 }
