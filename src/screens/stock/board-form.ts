@@ -1,0 +1,123 @@
+import { badNumber } from '../../core/answer/bad-number.ts';
+import { parseNumber } from '../../core/answer/parse-number.ts';
+import { isProblem, type Outcome, type Problem, problem } from '../../core/answer/problem.ts';
+import { parseLength } from '../../core/length/parse-length.ts';
+import { checkBoard } from '../../core/lumber/check-board.ts';
+import type { Board, BoardThickness } from '../../store/records/board.ts';
+
+/** A board as it is typed; kept through a killed tab. A change of shape takes a new draft key. */
+export interface BoardForm {
+  /** Undefined as long as the proposed mark stands. */
+  readonly chalk: string | undefined;
+  readonly species: string;
+  /** A number of quarters, or `measured`. */
+  readonly thickness: string;
+  readonly measured: string;
+  readonly width: string;
+  readonly tapers: boolean;
+  readonly farWidth: string;
+  readonly length: string;
+  /** The length of the board before, as it was typed: taken where none is typed. */
+  readonly lastLength: string;
+  readonly alike: string;
+  /** Id of the logged board that is being put right; empty for a new one. */
+  readonly fixing: string;
+  /** Whether logging it was tried: only then are its problems shown. */
+  readonly tried: boolean;
+}
+
+export type BoardField = 'chalk' | 'species' | 'measured' | 'width' | 'farWidth' | 'length' | 'alike';
+
+export type Sizes = Pick<Board, 'chalk' | 'species' | 'thickness' | 'width' | 'farWidth' | 'length'>;
+
+export interface ReadBoard {
+  /** The board, when nothing is wrong with it. */
+  readonly board: Sizes | undefined;
+  readonly alike: number;
+  readonly problems: ReadonlyMap<BoardField, Problem>;
+}
+
+export const quarterNames = ['4', '5', '6', '8', '10', '12', '16'];
+
+/** Reads and checks what was typed; `unit` is what a bare number means, `taken` are the marks of the other boards. */
+export function readBoardForm(
+  form: BoardForm,
+  proposedMark: string,
+  taken: ReadonlySet<string>,
+  unit: 'in' | 'mm',
+): ReadBoard {
+  const problems = new Map<BoardField, Problem>();
+  const read = (field: BoardField, got: Outcome<number>): number => {
+    if (!isProblem(got)) return got;
+    problems.set(field, got);
+    return Number.NaN;
+  };
+  const chalk = (form.chalk ?? proposedMark).trim();
+  if (chalk === '') problems.set('chalk', problem('chalk', 'Give it a mark, for example C1.'));
+  else if (taken.has(plainMark(chalk))) problems.set('chalk', problem('chalk', 'Another board has this mark.'));
+  if (form.species === '') problems.set('species', problem('species', 'Choose the wood.'));
+  const thickness: BoardThickness =
+    form.thickness === 'measured'
+      ? { mm: read('measured', parseLength(form.measured, unit)) }
+      : { quarters: Number(form.thickness) };
+  const width = read('width', parseLength(form.width, unit));
+  const farWidth = form.tapers ? read('farWidth', parseLength(form.farWidth, unit)) : undefined;
+  const length = read('length', parseLength(form.length.trim() === '' ? form.lastLength : form.length, unit));
+  const alike = form.fixing === '' ? read('alike', readCount(form.alike)) : 1;
+  const sizes = { thickness, width, length, ...(farWidth !== undefined && { farWidth }) };
+  for (const found of checkBoard(sizes)) {
+    const field = found.field === 'thickness' ? 'measured' : (found.field as BoardField);
+    if (!problems.has(field)) problems.set(field, found);
+  }
+  const board = { chalk, species: form.species, ...sizes };
+  return { board: problems.size === 0 ? board : undefined, alike, problems };
+}
+
+function readCount(text: string): Outcome<number> {
+  const got = parseNumber(text);
+  if (isProblem(got)) return got;
+  return badNumber('alike', 'The number of boards', got, 'count', { least: 1, most: 200, whole: true }) ?? got;
+}
+
+/** Marks are the same whatever their capitals and outer blanks. */
+export const plainMark = (mark: string) => mark.trim().toUpperCase();
+
+/** The form for the board after one of these: wood, thickness and length are those of the last. */
+export function formAfter(last: BoardForm | undefined, species: string): BoardForm {
+  const typedLength = last?.length.trim() ? last.length : (last?.lastLength ?? '');
+  return {
+    chalk: undefined,
+    species: last?.species ?? species,
+    thickness: last?.thickness ?? '4',
+    measured: last?.measured ?? '',
+    width: '',
+    tapers: false,
+    farWidth: '',
+    length: '',
+    lastLength: typedLength,
+    alike: '1',
+    fixing: '',
+    tried: false,
+  };
+}
+
+/** A logged board back in the form, to be put right. */
+export function formOf(board: Board, write: (mm: number) => string): BoardForm {
+  const { thickness } = board;
+  const named = 'quarters' in thickness && quarterNames.includes(String(thickness.quarters));
+  const measured = 'mm' in thickness ? thickness.mm : thickness.quarters * 6.35;
+  return {
+    chalk: board.chalk,
+    species: board.species,
+    thickness: named && 'quarters' in thickness ? String(thickness.quarters) : 'measured',
+    measured: named ? '' : write(measured),
+    width: write(board.width),
+    tapers: board.farWidth !== undefined,
+    farWidth: board.farWidth === undefined ? '' : write(board.farWidth),
+    length: write(board.length),
+    lastLength: '',
+    alike: '1',
+    fixing: board.id,
+    tried: false,
+  };
+}
