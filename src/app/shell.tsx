@@ -8,8 +8,11 @@ import { route } from './routes.ts';
 /** A screen gets the record that the address names, or an empty id. */
 export type ScreenComponent = ComponentType<{ id: string }>;
 
-/** Loads a screen by name; each is fetched (from the cache, offline) when first opened. */
-export type Screens = Readonly<Record<string, () => Promise<{ default: ScreenComponent }>>>;
+/** The screen that the app opens with, and the others by name: each is fetched (offline, from the cache) when first opened. */
+export interface Screens {
+  readonly home: ScreenComponent;
+  readonly others: Readonly<Record<string, () => Promise<{ default: ScreenComponent }>>>;
+}
 
 const loaded = new Map<string, ScreenComponent>();
 
@@ -19,7 +22,7 @@ export function Shell({ screens }: { screens: Screens }) {
   return (
     <>
       <CrashScreen at={at} key="crash">
-        <Loaded name={screen in screens ? screen : 'bench'} id={id} screens={screens} key={at} />
+        <Loaded name={screen in screens.others ? screen : ''} id={id} screens={screens} key={at} />
       </CrashScreen>
       <Banners />
     </>
@@ -27,11 +30,13 @@ export function Shell({ screens }: { screens: Screens }) {
 }
 
 function Loaded({ name, id, screens }: { name: string; id: string; screens: Screens }) {
-  const [state, setState] = useState<'loading' | 'ready' | 'failed'>(loaded.has(name) ? 'ready' : 'loading');
+  const [state, setState] = useState<'loading' | 'ready' | 'failed'>(
+    name === '' || loaded.has(name) ? 'ready' : 'loading',
+  );
   useEffect(() => {
     scrollTo(0, 0);
     if (loaded.has(name)) return;
-    screens[name]?.().then(
+    screens.others[name]?.().then(
       (module) => {
         loaded.set(name, module.default);
         setState('ready');
@@ -44,7 +49,7 @@ function Loaded({ name, id, screens }: { name: string; id: string; screens: Scre
     if (state === 'ready' && arrivedBefore) document.getElementById('main')?.focus({ preventScroll: true });
     arrivedBefore = true;
   }, [state]);
-  const Found = loaded.get(name);
+  const Found = name === '' ? screens.home : loaded.get(name);
   if (state === 'failed') {
     return (
       <Screen question="This screen is not on the phone yet">

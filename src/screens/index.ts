@@ -1,12 +1,15 @@
 import type { Screens } from '../app/shell.tsx';
+import Bench from './bench/bench.tsx';
 
 /** Every screen by the name in its address. */
 export const screens: Screens = {
-  bench: () => import('./bench/bench.tsx'),
-  piece: () => import('./piece/piece.tsx'),
-  shop: () => import('./shop/shop.tsx'),
-  square: () => import('./square/square.tsx'),
-  stock: () => import('./stock/stock.tsx'),
-  breakdown: () => import('./breakdown/breakdown.tsx'),
-  data: () => import('./data/data.tsx'),
+  home: Bench,
+  others: {
+    piece: () => import('./piece/piece.tsx'),
+    shop: () => import('./shop/shop.tsx'),
+    square: () => import('./square/square.tsx'),
+    stock: () => import('./stock/stock.tsx'),
+    breakdown: () => import('./breakdown/breakdown.tsx'),
+    data: () => import('./data/data.tsx'),
+  },
 };

@@ -5,25 +5,22 @@ interface Chunk {
   readonly file: string;
   readonly imports?: readonly string[];
   readonly css?: readonly string[];
-  readonly isEntry?: boolean;
 }
 
-/** The built scripts and styles that load before the given first screen works: the entry, the screen, and all they import. */
-export function launchFiles(folder: string, firstScreen: string): string[] {
+/** The built scripts and styles that load before the first screen works: what index.html names, and all that it imports. */
+export function launchFiles(folder: string): string[] {
   const manifest = JSON.parse(readFileSync(join(folder, '.vite/manifest.json'), 'utf8')) as Record<string, Chunk>;
-  const entry = Object.keys(manifest).find((key) => manifest[key]?.isEntry);
-  if (!entry || !manifest[firstScreen]) throw new Error('The build manifest lacks the entry or the first screen.');
-  const seen = new Set<string>();
+  const page = readFileSync(join(folder, 'index.html'), 'utf8');
+  const named = [...page.matchAll(/(?:src|href)="\.\/([^"]+\.(?:js|css))"/g)].map(([, file]) => file ?? '');
   const files = new Set<string>();
-  const visit = (key: string) => {
-    const chunk = manifest[key];
-    if (!chunk || seen.has(key)) return;
-    seen.add(key);
-    files.add(chunk.file);
-    for (const style of chunk.css ?? []) files.add(style);
-    for (const next of chunk.imports ?? []) visit(next);
+  const visit = (file: string) => {
+    if (files.has(file)) return;
+    files.add(file);
+    const chunk = Object.values(manifest).find((candidate) => candidate.file === file);
+    for (const style of chunk?.css ?? []) visit(style);
+    for (const key of chunk?.imports ?? []) visit(manifest[key]?.file ?? key);
   };
-  visit(entry);
-  visit(firstScreen);
+  for (const file of named) visit(file);
+  if (files.size === 0) throw new Error('The built page names no script and no style.');
   return [...files];
 }
