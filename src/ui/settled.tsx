@@ -7,24 +7,26 @@ import { NumberField } from './fields.tsx';
 import { LengthField } from './pad/length-field.tsx';
 import { units } from './units.ts';
 
-interface Props {
+interface Props<V extends number | undefined = number> {
   label: string;
-  value: number;
+  value: V;
   hint?: string | undefined;
   /** Why this value can't be; undefined when it can. */
   check(value: number): Problem | undefined;
   /** Called with each good value as it is typed: there is no Save. */
-  onAccept(value: number): void;
+  onAccept(value: V): void;
 }
+
+type Optional = Props<number | undefined>;
 
 /**
  * The text of an entry whose good values are accepted as they are typed. Other text stays where it is, with the reason;
  * a value that comes from elsewhere replaces the text.
  */
-function useSettled(
-  { value, check, onAccept }: Props,
-  write: (value: number) => string,
-  read: (text: string) => Outcome<number>,
+function useSettled<V extends number | undefined>(
+  { value, check, onAccept }: Props<V>,
+  write: (value: V) => string,
+  read: (text: string) => Outcome<V>,
 ) {
   const [text, setText] = useState(write(value));
   const [accepted, setAccepted] = useState(value);
@@ -41,7 +43,7 @@ function useSettled(
     onInput(next: string) {
       setText(next);
       const got = read(next);
-      const trouble = isProblem(got) ? got : check(got);
+      const trouble = isProblem(got) ? got : got === undefined ? undefined : check(got);
       setProblem(trouble);
       if (trouble || isProblem(got)) return;
       setAccepted(got);
@@ -53,6 +55,16 @@ function useSettled(
 const readLength = (text: string) => parseLength(text, units.value.unit);
 const writeLength = (mm: number) => formatLength(mm, units.value);
 const writeNumber = (value: number) => String(Math.round(value * 1e6) / 1e6);
+
+const orNothing = (write: (value: number) => string) => (value: number | undefined) =>
+  value === undefined ? '' : write(value);
+const orEmpty = (read: (text: string) => Outcome<number>) => (text: string) =>
+  text.trim() === '' ? undefined : read(text);
+
+const writeOptionalLength = orNothing(writeLength);
+const writeOptionalNumber = orNothing(writeNumber);
+const readOptionalLength = orEmpty(readLength);
+const readOptionalNumber = orEmpty(parseNumber);
 
 /** A length that is kept as it is typed. */
 export function SettledLength(props: Props) {
@@ -68,4 +80,31 @@ function LengthEntry(props: Props) {
 /** A number that is kept as it is typed. */
 export function SettledNumber(props: Props) {
   return <NumberField label={props.label} hint={props.hint} {...useSettled(props, writeNumber, parseNumber)} />;
+}
+
+/** A length that may be left out, kept as it is typed. */
+export function OptionalLength(props: Optional) {
+  const { unit, nearest } = units.value;
+  return <OptionalLengthEntry key={`${unit}/${nearest}`} {...props} />;
+}
+
+function OptionalLengthEntry(props: Optional) {
+  return (
+    <LengthField
+      label={props.label}
+      hint={props.hint}
+      {...useSettled(props, writeOptionalLength, readOptionalLength)}
+    />
+  );
+}
+
+/** A number that may be left out, kept as it is typed. */
+export function OptionalNumber(props: Optional) {
+  return (
+    <NumberField
+      label={props.label}
+      hint={props.hint}
+      {...useSettled(props, writeOptionalNumber, readOptionalNumber)}
+    />
+  );
 }
