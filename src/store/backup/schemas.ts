@@ -25,6 +25,11 @@ const stamps = {
 
 const side = v.picklist(['shown', 'inside', 'bare']);
 const sides = may(v.tuple([side, side]));
+const reading = object({ at: instant, percent: amount, celsius: may(number) });
+const meeting = object({
+  surface: v.picklist(['edge', 'face', 'end', 'mitre']),
+  grain: v.picklist(['along', 'across']),
+});
 const ticks = byName(object({ pieces: list(text), skipped: may(text), at: instant }));
 const saw = object({ owned: v.boolean(), kerf: amount });
 const limit = may(object({ length: may(amount), width: may(amount), thickness: may(amount) }));
@@ -85,7 +90,7 @@ export const schemas: { readonly [K in Kind]: v.GenericSchema<unknown, Kinds[K]>
     length: amount,
     state: v.picklist(['rack', 'setAside', 'cut', 'used']),
     warp: may(object({ cup: may(number), bow: may(number), crook: may(number), twist: may(number) })),
-    readings: may(list(object({ at: instant, percent: amount, celsius: may(number) }))),
+    readings: may(list(reading)),
     defects: may(list(object({ start: amount, length: amount, offset: amount, width: amount, kind: text }))),
     deliveryId: may(id),
     parentId: may(id),
@@ -111,8 +116,20 @@ export const schemas: { readonly [K in Kind]: v.GenericSchema<unknown, Kinds[K]>
         fold: may(json),
       }),
     ),
-    joints: list(object({ id, kind: text, parts: list(id), note: may(text) })),
+    joints: list(
+      object({
+        id,
+        kind: text,
+        parts: list(id),
+        meets: may(v.tuple([meeting, meeting])),
+        length: may(amount),
+        breadth: may(amount),
+        fixing: may(object({ count, inset: amount, shank: amount, head: may(amount), fixed: count, margin: amount })),
+        note: may(text),
+      }),
+    ),
     stages: list(object({ id, name: text, parts: list(id), doneAt: may(instant) })),
+    reading: may(reading),
     finishedAt: may(instant),
     note: may(text),
   }),

@@ -1,3 +1,4 @@
+import type { MoistureReading } from './board.ts';
 import type { Json, StoredRecord } from './record.ts';
 
 export type Cut = 'flat' | 'rift' | 'quarter';
@@ -24,11 +25,38 @@ export interface Part {
   readonly fold?: Json;
 }
 
+/** How one of two parts meets the other: with which surface, and how its grain runs at the seam. */
+export interface Meeting {
+  readonly surface: 'edge' | 'face' | 'end' | 'mitre';
+  readonly grain: 'along' | 'across';
+}
+
+/** Screws or pegs in one row along a seam that floats. */
+export interface Fixing {
+  readonly count: number;
+  /** From each end of the seam to the first. */
+  readonly inset: number;
+  readonly shank: number;
+  /** Diameter of the head, where it is sunk. */
+  readonly head?: number;
+  /** Which one keeps still, counted from 0. */
+  readonly fixed: number;
+  /** Room beyond the movement at each end of a slot. */
+  readonly margin: number;
+}
+
 export interface Joint {
   readonly id: string;
   readonly kind: string;
   /** Ids of the parts that meet. */
   readonly parts: readonly string[];
+  /** How they meet, in the order of `parts`. */
+  readonly meets?: readonly [Meeting, Meeting];
+  /** Along the seam. */
+  readonly length?: number;
+  /** Across the seam, where a face lies on another part. */
+  readonly breadth?: number;
+  readonly fixing?: Fixing;
   readonly note?: string;
 }
 
@@ -46,6 +74,8 @@ export interface Piece extends StoredRecord {
   readonly parts: readonly Part[];
   readonly joints: readonly Joint[];
   readonly stages: readonly Stage[];
+  /** What its wood read last. */
+  readonly reading?: MoistureReading;
   readonly finishedAt?: number;
   readonly note?: string;
 }
