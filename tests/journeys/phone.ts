@@ -1,19 +1,10 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { type BrowserContext, chromium, type Page } from 'playwright-core';
+import type { BrowserContext, Page } from 'playwright-core';
 import { inject } from 'vitest';
+import { launchBrowser } from '../setup/launch-browser.ts';
 import { type Served, serve } from '../setup/serve.ts';
-
-const args = [
-  '--no-sandbox',
-  '--disable-gpu',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-];
 
 /** What is served: the built app, or another build of it that BOARDWRIGHT_DIST names. */
 const builtApp = process.env.BOARDWRIGHT_DIST ?? 'dist';
@@ -30,11 +21,7 @@ export interface Phone {
   close(): Promise<void>;
 }
 
-interface Options {
-  readonly width?: number;
-  readonly height?: number;
-  readonly colorScheme?: 'light' | 'dark';
-}
+type Options = Parameters<typeof launchBrowser>[2];
 
 export async function openPhone(options: Options = {}): Promise<Phone> {
   const profile = mkdtempSync(join(tmpdir(), 'boardwright-'));
@@ -43,16 +30,7 @@ export async function openPhone(options: Options = {}): Promise<Phone> {
 }
 
 async function start(profile: string, host: Served, options: Options): Promise<Phone> {
-  const { width = 360, height = 740, colorScheme = 'light' } = options;
-  const context = await chromium.launchPersistentContext(profile, {
-    executablePath: inject('browserPath'),
-    args,
-    viewport: { width, height },
-    colorScheme,
-    hasTouch: true,
-    locale: 'en-US',
-    acceptDownloads: true,
-  });
+  const context = await launchBrowser(inject('browserPath'), profile, options);
   const page = context.pages()[0] ?? (await context.newPage());
   const errors: string[] = [];
   page.on('pageerror', (error) => errors.push(String(error)));
