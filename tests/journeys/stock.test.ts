@@ -83,3 +83,96 @@ test('boards are logged, put right, deleted with a way back; bad input is said a
   await page.locator('.board-row b', { hasText: '5' }).waitFor();
   expect(phone.errors).toEqual([]);
 });
+
+/** Board feet of 4/4 by NHLA's rule in whole numbers: eighths of an inch × feet; an exact half alternately up and down. */
+function boardFeetOf(rows: readonly { eighths: number; feet: number }[]): number {
+  let up = true;
+  let sum = 0;
+  for (const { eighths, feet } of rows) {
+    const product = eighths * feet;
+    const half = product % 96 === 48;
+    sum += Math.floor(product / 96) + Number(half ? up : product % 96 > 48);
+    if (half) up = !up;
+  }
+  return sum;
+}
+
+test('thirty boards off a truck: at most four taps a board besides the digits, a killed tab, a wrong invoice', async () => {
+  let { page } = phone;
+  await page.getByRole('button', { name: 'A delivery has come' }).click();
+  await next().getByLabel('Wood').selectOption({ label: 'black cherry' });
+  const rows = Array.from({ length: 30 }, (_, at) => ({ eighths: 40 + ((at * 7) % 41), feet: at % 5 === 4 ? 10 : 8 }));
+  let taps = 0;
+  const tap = async (key: string) => {
+    taps++;
+    await pad(key).click();
+  };
+  /** Digits and fractions are what is measured; they are not counted. */
+  const digits = async (text: string) => {
+    for (const key of text.match(/\d\/\d|\d/g) ?? []) await pad(key).click();
+  };
+  const inEighths = (eighths: number) => {
+    const names = ['', '1/8', '1/4', '3/8', '1/2', '5/8', '3/4', '7/8'];
+    return `${Math.floor(eighths / 8)} ${names[eighths % 8]}`;
+  };
+
+  const most: number[] = [];
+  for (const [at, { eighths, feet }] of rows.entries()) {
+    const before = taps;
+    if (at === 0) await box('Width').click();
+    await digits(inEighths(eighths));
+    if (at === 12) {
+      // The tab is killed while the length is still to come.
+      const address = page.url().split('#')[1];
+      phone = await phone.restart();
+      ({ page } = phone);
+      await page.goto(`${phone.host.address}#${address}`);
+      await box('Width').waitFor();
+      expect(await box('Width').inputValue()).toBe(inEighths(eighths).trim());
+      await box('Width').click();
+    }
+    await tap('Next');
+    if (feet !== (rows[at - 1]?.feet ?? 0)) await digits(String(feet * 12));
+    await tap('Log board');
+    await page.getByText(`${at + 1} is logged.`).waitFor();
+    // The thumb goes on with the next width: the pad stands open for it.
+    await pad('Next').waitFor();
+    most.push(taps - before);
+  }
+  console.log(`taps a board besides digits: ${Math.max(...most)} at most, ${taps} for ${rows.length} boards`);
+  expect(Math.max(...most)).toBeLessThanOrEqual(4);
+  expect((await marks()).length).toBe(30);
+  expect((await marks())[0]).toBe('30');
+  const feet = boardFeetOf(rows);
+  await page.locator('section[aria-label=Tally] .figure', { hasText: new RegExp(`^${feet} board feet$`) }).waitFor();
+
+  // The yard charges 40 board feet more than came: more than 30 boards rounded by half a foot each.
+  await page.keyboard.press('Escape');
+  const record = page.getByRole('region', { name: 'The delivery' });
+  const entry = (label: string) => record.getByRole('textbox', { name: new RegExp(`^${label}`) });
+  await entry('Supplier').fill('Yard by the river');
+  await entry('Price').fill('9.50');
+  await entry('Freight').fill('40');
+  await entry('Invoice says').fill(String(feet + 40));
+  const invoice = page.getByRole('region', { name: 'Invoice', exact: true });
+  await invoice.getByText('more on the invoice').waitFor();
+  expect(await invoice.locator('.figure').textContent()).toBe('40 board feet more on the invoice');
+  await invoice.getByText('380.00').first().waitFor();
+  await invoice.getByText('does not explain it').waitFor();
+  // Ten more than came: rounding can make fifteen.
+  await entry('Invoice says').fill(String(feet + 10));
+  await invoice.getByText('can explain it').waitFor();
+  await entry('Invoice says').fill(String(feet));
+  await invoice.getByText('The invoice agrees').waitFor();
+  await entry('Invoice total').fill((feet * 9.5 + 40 + 12).toFixed(2));
+  await page.getByRole('region', { name: 'Invoice total' }).getByText('12.00').waitFor();
+
+  // Not a price, and nothing is lost.
+  await entry('Price').fill('9 or 10');
+  await record.getByRole('alert').waitFor();
+  await entry('Price').fill('9.50');
+  await page.reload();
+  await page.getByRole('heading', { level: 1, name: /does the invoice agree/ }).waitFor();
+  expect(await entry('Supplier').inputValue()).toBe('Yard by the river');
+  expect(phone.errors).toEqual([]);
+});

@@ -5,6 +5,7 @@ import { Screen } from '../../ui/screen.tsx';
 import { BoardEntryFields } from './board-entry.tsx';
 import { inLoggedOrder } from './board-order.ts';
 import { BoardRow } from './board-row.tsx';
+import { DeliveriesList } from './deliveries-list.tsx';
 import { RackTally } from './rack-tally.tsx';
 import { useBoardEntry } from './use-board-entry.ts';
 
@@ -32,6 +33,7 @@ function Boards({ all }: { all: readonly Board[] }) {
         <p>Boards stand here with their chalk marks as you log them. Measure the first one.</p>
       )}
       <BoardEntryFields entry={entry} last={all.at(-1)} />
+      <DeliveriesList />
       <ul>
         {all.toReversed().map((board) => (
           <li key={board.id}>

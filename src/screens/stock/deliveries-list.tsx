@@ -1,0 +1,37 @@
+import { useAll } from '../../app/live.ts';
+import { go, routeTo } from '../../app/routes.ts';
+import { deliveries } from '../../store/deliveries.ts';
+import { today } from './today.ts';
+
+/** What came when, and the way to begin the next one. */
+export function DeliveriesList() {
+  const all = useAll(deliveries) ?? [];
+  const sorted = all.toSorted((a, b) => (a.date < b.date ? 1 : -1));
+  const begin = async () => {
+    try {
+      const price = { per: 'boardFoot', amount: 0 } as const;
+      const { id } = await deliveries.add({ supplier: '', date: today(Date.now()), price, freight: 0 });
+      go('stock', id);
+    } catch {
+      // Not stored: the shell keeps the change and shows it.
+    }
+  };
+  return (
+    <section class="card" aria-label="Deliveries">
+      <h2>Deliveries</h2>
+      {sorted.length > 0 && (
+        <ul class="rows">
+          {sorted.map(({ id, supplier, date }) => (
+            <li>
+              <a href={routeTo('stock', id)}>{supplier === '' ? 'No supplier named' : supplier}</a>
+              <span class="soft small">{date}</span>
+            </li>
+          ))}
+        </ul>
+      )}
+      <button type="button" class="button" onClick={() => void begin()}>
+        A delivery has come
+      </button>
+    </section>
+  );
+}

@@ -1,0 +1,91 @@
+import { offerUndo } from '../../app/notices.ts';
+import { go } from '../../app/routes.ts';
+import { badNumber } from '../../core/answer/bad-number.ts';
+import { deliveries } from '../../store/deliveries.ts';
+import type { Board } from '../../store/records/board.ts';
+import type { Delivery } from '../../store/records/delivery.ts';
+import { Choice } from '../../ui/fields.tsx';
+import { OptionalNumber, SettledNumber } from '../../ui/settled.tsx';
+import { DayField } from './day-field.tsx';
+import { KeptText } from './kept-text.tsx';
+import { invoicedVolume, pricedUnit, recordedVolume } from './priced-unit.ts';
+import { removeDelivery } from './remove-delivery.ts';
+
+const badMoney = (name: string) => (value: number) => badNumber('', name, value, 'money', { least: 0, most: 1e6 });
+
+/** Who brought it, when, and what it is said to cost; kept as it is typed. */
+export function DeliveryRecord({ delivery, boards }: { delivery: Delivery; boards: readonly Board[] }) {
+  // A write that fails is kept and shown by the shell.
+  const edit = (change: (now: Delivery) => Delivery) => void deliveries.change(delivery.id, change).catch(() => {});
+  const unit = pricedUnit(delivery);
+  const remove = async () => {
+    try {
+      const undo = await removeDelivery(delivery.id);
+      go('stock');
+      offerUndo('The delivery is gone; its boards stay in the rack.', undo);
+    } catch {
+      // Not stored: the shell keeps the change and shows it.
+    }
+  };
+  return (
+    <section class="card" aria-label="The delivery">
+      <h2>The delivery</h2>
+      <KeptText
+        label="Supplier"
+        value={delivery.supplier}
+        onAccept={(supplier) => edit((now) => ({ ...now, supplier }))}
+      />
+      <DayField label="Day" value={delivery.date} onAccept={(date) => edit((now) => ({ ...now, date }))} />
+      <Choice
+        label="Priced by the"
+        value={delivery.price.per}
+        options={[
+          { value: 'boardFoot', label: 'board foot' },
+          { value: 'cubicMetre', label: 'cubic metre' },
+        ]}
+        onInput={(per) => edit((now) => ({ ...now, price: { ...now.price, per } }))}
+      />
+      <div class="fields">
+        <SettledNumber
+          label="Price"
+          hint={unit === 'm3' ? 'per m³' : 'per board foot'}
+          value={delivery.price.amount}
+          check={badMoney('The price')}
+          onAccept={(amount) => edit((now) => ({ ...now, price: { ...now.price, amount } }))}
+        />
+        <SettledNumber
+          label="Freight"
+          value={delivery.freight}
+          check={badMoney('The freight')}
+          onAccept={(freight) => edit((now) => ({ ...now, freight }))}
+        />
+        <OptionalNumber
+          key={unit}
+          label="Invoice says"
+          hint={unit === 'm3' ? 'm³' : 'board feet'}
+          value={invoicedVolume(delivery)}
+          check={(value) => badNumber('', 'What the invoice says', value, unit, { least: 0, most: 1e5 })}
+          onAccept={(typed) =>
+            edit(({ invoiceBoardFeet: _, ...now }) =>
+              typed === undefined ? now : { ...now, invoiceBoardFeet: recordedVolume(now, typed) },
+            )
+          }
+        />
+        <OptionalNumber
+          label="Invoice total"
+          value={delivery.invoiceTotal}
+          check={badMoney('The total')}
+          onAccept={(total) =>
+            edit(({ invoiceTotal: _, ...now }) => (total === undefined ? now : { ...now, invoiceTotal: total }))
+          }
+        />
+      </div>
+      <div class="buttons">
+        <button type="button" class="button" onClick={() => void remove()}>
+          Delete the delivery
+        </button>
+        {boards.length > 0 && <span class="soft small">Its boards stay.</span>}
+      </div>
+    </section>
+  );
+}

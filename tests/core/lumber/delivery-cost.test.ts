@@ -1,0 +1,24 @@
+import { create, all as everything } from 'mathjs';
+import { expect, test } from 'vitest';
+import { isProblem } from '../../../src/core/answer/problem.ts';
+import { deliveryCost } from '../../../src/core/lumber/delivery-cost.ts';
+
+const math = create(everything);
+
+test('wood at its price and the freight; against a library of arithmetic on decimals', () => {
+  const input = { tallied: 103, unit: 'boardFeet', price: 9.35, freight: 48.2 } as const;
+  const got = deliveryCost(input);
+  if (isProblem(got)) throw new Error(got.message.text);
+  // mathjs, bignumber: exact decimal arithmetic. A cent's millionth is far below what anyone pays.
+  const exact = math.evaluate('number(bignumber(103) * bignumber(9.35) + bignumber(48.2))');
+  expect(got.value).toBeCloseTo(exact, 8);
+  expect(got.working.steps[0]?.gives).toEqual({ value: got.value, unit: 'money' });
+});
+
+test('per cubic metre alike; figures that can’t be are named', () => {
+  const input = { tallied: 0.5, unit: 'm3', price: 2400, freight: 0 } as const;
+  expect(deliveryCost(input)).toMatchObject({ value: 1200 });
+  expect(deliveryCost({ ...input, price: -1 })).toMatchObject({ field: 'price' });
+  expect(deliveryCost({ ...input, freight: Number.NaN })).toMatchObject({ field: 'freight' });
+  expect(deliveryCost({ ...input, tallied: -1 })).toMatchObject({ field: 'tallied' });
+});
