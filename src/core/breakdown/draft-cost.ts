@@ -1,5 +1,5 @@
 import type { Draft } from './draft.ts';
-import type { Rack } from './rack.ts';
+import type { Rack, Run } from './rack.ts';
 import type { Weights } from './weights.ts';
 
 /** What a unit that is short costs, in mm2: more than any wood that could be saved by leaving it out. */
@@ -23,10 +23,24 @@ export function draftCost(draft: Draft, weights: Weights, shortage: number): num
     started[runAt] = 1;
   }
   if (weights.longLeftovers > 0)
-    for (const [runAt, run] of rack.runs.entries()) {
-      const left = Math.max(0, (room[runAt] as number) - crosscutKerf);
-      cost -= (weights.longLeftovers * run.width * (left * left)) / run.board.length;
-    }
+    for (const [runAt, run] of rack.runs.entries())
+      cost -= leftoverWorth(run, (room[runAt] as number) - crosscutKerf, weights);
   for (const [at, lacks] of missing.entries()) if (lacks > 0) cost += shortage * (1 + (distance[at] as number));
   return cost;
+}
+
+/** What a new blank costs in mm2: its wood, and what the run's leftover is worth less for being shorter. */
+export function newBlankCost(draft: Draft, runAt: number, blankLength: number, weights: Weights): number {
+  const run = draft.rack.runs[runAt] as Run;
+  const { crosscutKerf } = draft.rack.shop;
+  const piece = blankLength + crosscutKerf;
+  const wood = run.board.width * piece;
+  if (weights.longLeftovers === 0) return wood;
+  const left = (draft.room[runAt] as number) - crosscutKerf;
+  return wood + leftoverWorth(run, left, weights) - leftoverWorth(run, left - piece, weights);
+}
+
+/** Beyond the wood that it is, a leftover is worth more the longer it is: by the square of its length. */
+function leftoverWorth(run: Run, left: number, weights: Weights): number {
+  return left > 0 ? (weights.longLeftovers * run.width * left * left) / run.board.length : 0;
 }

@@ -1,5 +1,6 @@
 import { pick, type Random } from './random.ts';
 import type { Waiting } from './waiting.ts';
+import type { Weights } from './weights.ts';
 
 /** How one attempt at rebuilding a draft weighs things; varied from attempt to attempt so that they don't all end alike. */
 export interface Mood {
@@ -12,21 +13,20 @@ export interface Mood {
   readonly blur: number;
   /** Whether open blanks may be lengthened for a longer part; the length of a run is then shared out more carefully. */
   readonly lengthen: boolean;
-  /** mm2 that one more strip is held to cost. */
-  readonly stripCost: number;
+  readonly weights: Weights;
 }
 
 const credits = [0, 0.4, 0.8, 0.95, 1.05];
 const blurs = [0, 0, 0.01, 0.03];
 
-export function moodOf(random: Random, waiting: Waiting, stripCost: number): Mood {
+export function moodOf(random: Random, waiting: Waiting, weights: Weights): Mood {
   return {
     random,
     waiting,
     credit: credits[pick(random, credits.length)] ?? 0,
     blur: blurs[pick(random, blurs.length)] ?? 0,
     lengthen: random() < 0.5,
-    stripCost,
+    weights,
   };
 }
 

@@ -1,4 +1,5 @@
 import type { Draft } from './draft.ts';
+import { newBlankCost } from './draft-cost.ts';
 import { fewestRips, type Rips } from './fewest-rips.ts';
 import { blurred, type Mood } from './mood.ts';
 import type { Run, Unit } from './rack.ts';
@@ -38,7 +39,7 @@ function openBlanks(draft: Draft, unit: Unit, mood: Mood, promised: Float64Array
     const wood = longer ? run.board.width * (needed - length) : 0;
     supplies.push({
       rips,
-      cost: blurred(mood, wood) + rips.strips * mood.stripCost,
+      cost: blurred(mood, wood) + rips.strips * mood.weights.strip,
       boardAt: run.boardAt,
       blankAt,
       runAt,
@@ -56,13 +57,14 @@ function newBlanks(draft: Draft, unit: Unit, mood: Mood, promised: Float64Array)
     if (copies < 1 || !maySupply(unit.partAt, run.boardAt)) continue;
     const rips = wholeBlank(unit, runAt);
     if (rips.strips === 0) continue;
+    const wood = newBlankCost(draft, runAt, unit.blankLength, mood.weights);
     const reserved = mood.credit > 0 ? roomForSolid(draft, unit, runAt, mood) : undefined;
     if (reserved) supplies.push(reserved);
     const most = Math.min(copies - (reserved ? 1 : 0), Math.ceil(unit.need / rips.gives));
     for (let copy = 0; copy < most; copy++)
       supplies.push({
         rips,
-        cost: blurred(mood, run.board.width * piece) + rips.strips * mood.stripCost,
+        cost: blurred(mood, wood) + rips.strips * mood.weights.strip,
         boardAt: run.boardAt,
         blankAt: -1,
         runAt,
@@ -83,8 +85,8 @@ function roomForSolid(draft: Draft, unit: Unit, runAt: number, mood: Mood): Supp
   const left = run.width - solid.need * (1 + 1e-9) - shop.ripKerf;
   const rips = fewestRips(shop, left, widestStrip(shop, run.board, unit.part, unit.blankLength));
   if (rips.strips === 0) return undefined;
-  const wood = run.board.width * (unit.blankLength + shop.crosscutKerf);
+  const wood = newBlankCost(draft, runAt, unit.blankLength, mood.weights);
   const paid = mood.credit * solid.need * (solid.blankLength + shop.crosscutKerf);
-  const cost = blurred(mood, wood) - paid + rips.strips * mood.stripCost;
+  const cost = blurred(mood, wood) - paid + rips.strips * mood.weights.strip;
   return { rips, cost, boardAt: run.boardAt, blankAt: -1, runAt };
 }

@@ -1,4 +1,5 @@
 import type { Draft, DraftBlank } from './draft.ts';
+import { newBlankCost } from './draft-cost.ts';
 import { blurred, type Mood } from './mood.ts';
 import type { Unit } from './rack.ts';
 import { widestStrip } from './strip-limits.ts';
@@ -60,7 +61,7 @@ function onNewBlank(draft: Draft, unit: Unit, mood: Mood): Place | undefined {
     const serves = Math.min(mood.waiting.alike(unit) + 1, Math.floor((run.width + shop.ripKerf) / strip));
     const left = run.width - serves * strip;
     const worth = mood.credit * mood.waiting.worth(run.board.species, left, unit.blankLength);
-    const cost = blurred(mood, (run.board.width * piece - worth) / serves);
+    const cost = blurred(mood, (newBlankCost(draft, runAt, unit.blankLength, mood.weights) - worth) / serves);
     if (cost < (best?.cost ?? Number.POSITIVE_INFINITY)) best = { cost, blankAt: -1, runAt };
   }
   return best;

@@ -65,7 +65,7 @@ export function planTotals(asked: BreakdownProblem, plan: BreakdownPlan): PlanTo
     offcuts: sum(losses, (loss) => loss.offcut + loss.jointed) - finished,
   };
   const gone = sum(Object.values(wood), (area) => area);
-  const leftovers = sum(started, (board) => board.width * board.length) - gone;
+  const leftovers = sum(started, (board) => board.width * board.length) / perSquareMetre - gone;
   return {
     consumed,
     yield: yieldOf(finished, consumed),

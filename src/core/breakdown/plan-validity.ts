@@ -14,24 +14,25 @@ const slack = 1e-6;
  * @param plan blanks and what is short, mm
  * @returns problems whose field is a path in the plan: `blanks.3`, `short`
  *
- * What is cut already is taken as it is and not held against the rules. Wishes are not checked here.
+ * What is cut already is taken as it is and not held against the rules, strips added beside it are. Wishes are not checked here.
  *
  * Example: a blank of 1030 mm at 0 and another at 1030 on the same board give one problem, for the kerf between them.
  *
  * Source: the statement of the problem; geometry.
  */
 export function planBreaches(asked: BreakdownProblem, plan: BreakdownPlan): Problem[] {
-  const alreadyCut = new Set((asked.cut ?? []).map((blank) => `${blank.board}@${blank.start}`));
+  const cut = new Map((asked.cut ?? []).map((blank) => [`${blank.board}@${blank.start}`, blank.strips.length]));
   return [
     ...plan.blanks.flatMap((blank, index) =>
-      alreadyCut.has(`${blank.board}@${blank.start}`) ? [] : blankBreaches(asked, blank, `blanks.${index}`),
+      blankBreaches(asked, blank, `blanks.${index}`, cut.get(`${blank.board}@${blank.start}`)),
     ),
     ...overlaps(asked, plan),
     ...coverBreaches(asked, plan),
   ];
 }
 
-function blankBreaches(asked: BreakdownProblem, blank: Blank, field: string): Problem[] {
+/** @param cutStrips how many of the first strips are cut already, where the blank is; undefined where it isn't */
+function blankBreaches(asked: BreakdownProblem, blank: Blank, field: string, cutStrips?: number): Problem[] {
   const board = asked.boards.find((candidate) => candidate.id === blank.board);
   if (!board) return [problem(field, `There is no board ${blank.board}.`)];
   const stretch = clearStretches(board).find(
@@ -42,11 +43,12 @@ function blankBreaches(asked: BreakdownProblem, blank: Blank, field: string): Pr
   const needed =
     blank.strips.reduce((sum, strip) => sum + strip.width, 0) +
     asked.shop.ripKerf * Math.max(0, blank.strips.length - 1);
-  if (!(needed <= stretch.width + slack))
+  const added = blank.strips.slice(cutStrips ?? 0);
+  if (added.length > 0 && !(needed <= stretch.width + slack))
     breaches.push(
       problem(field, 'The strips need {needed} of {width}.', { needed: mm(needed), width: mm(stretch.width) }),
     );
-  for (const strip of blank.strips) {
+  for (const strip of added) {
     const part = asked.parts.find((candidate) => candidate.id === strip.part);
     if (!part) breaches.push(problem(field, `There is no part ${strip.part}.`));
     else if (!(Number.isInteger(strip.unit) && strip.unit >= 1 && strip.unit <= part.quantity))

@@ -34,7 +34,7 @@ export function* search(rack: Rack, weights: Weights, work: number, start?: Draf
   const costOf = (draft: Draft) => draftCost(draft, weights, shortage);
   const greedily = (draft: Draft, pending: readonly number[]) => {
     const waiting = new Waiting(rack, pending);
-    const mood = { random, waiting, credit: 0.8, blur: 0, lengthen: false, stripCost: weights.strip };
+    const mood = { random, waiting, credit: 0.8, blur: 0, lengthen: false, weights };
     rebuild(draft, pending, 0, mood, cover);
   };
   let current = new Draft(rack);
@@ -59,7 +59,7 @@ export function* search(rack: Rack, weights: Weights, work: number, start?: Draf
     const gone = chooseRuin(next, random);
     next.remove(gone);
     const pending = all.filter((at) => gone[at]);
-    rebuild(next, pending, random() < 0.5 ? 0 : 0.5, moodOf(random, new Waiting(rack, pending), weights.strip), cover);
+    rebuild(next, pending, random() < 0.5 ? 0 : 0.5, moodOf(random, new Waiting(rack, pending), weights), cover);
     const cost = costOf(next);
     const done = Math.min(1, cover.work / work);
     const tolerance = warmest * (1 - done) ** 2 * random();

@@ -11,7 +11,14 @@ export function takeWhatThereIs(draft: Draft): Draft {
   if (short.length === 0) return draft;
   const taken = draft.copy();
   const waiting = new Waiting(draft.rack, []);
-  const mood = { random: seededRandom(1), waiting, credit: 0, blur: 0, lengthen: false, stripCost: 0 };
+  const mood = {
+    random: seededRandom(1),
+    waiting,
+    credit: 0,
+    blur: 0,
+    lengthen: false,
+    weights: { strip: 0, board: 0, longLeftovers: 0 },
+  };
   for (const at of short) coverPanel(taken, at, mood, new CheapestCover(), true);
   return taken;
 }

@@ -1,0 +1,95 @@
+import { type Phrase, phrase } from '../answer/phrase.ts';
+import { isProblem, type Outcome, problem } from '../answer/problem.ts';
+import { mm } from '../answer/quantity.ts';
+import type { Worked } from '../answer/worked.ts';
+import type { Part } from './problem-types.ts';
+
+/** A length of a folded panel, in the order in which the grain runs on. */
+export interface FoldedPart {
+  readonly id: string;
+  /** Finished length on the outside, from long point to long point, mm. */
+  readonly length: number;
+}
+
+/** How two neighbours are parted. */
+export interface Fold {
+  /** Angle between the outsides of the two parts, degrees: 90 for a square corner, 180 for parts that stay in line. */
+  readonly corner: number;
+  /** Extra length to trim at this cut, mm. */
+  readonly trim: number;
+}
+
+export interface FoldedPanel {
+  /** One long panel to be planned and glued up as a whole. */
+  readonly part: Part;
+  /** Where each part begins and ends on the outside, from one end of the panel, mm. */
+  readonly layout: readonly { readonly id: string; readonly from: number; readonly to: number }[];
+  readonly cuts: readonly {
+    readonly at: number;
+    readonly takes: Worked;
+    readonly bevel: number;
+    readonly say: Phrase;
+  }[];
+}
+
+/**
+ * A panel that folds round corners, planned as one: its parts in order along the grain and what each cut takes.
+ *
+ * On the outside the two long points of a mitre lie one kerf apart, measured along the face: a saw tilted by the
+ * bevel takes kerf / cos(bevel) of it. The wedge inside is waste of the same length of panel and takes no more of the
+ * outside, so the figure meets at the corner but for that kerf.
+ *
+ * @param whole the panel's id, species, quantity, width and thickness, mm; its length is found
+ * @param parts two or more, in order along the grain, mm
+ * @param folds one between each two neighbours
+ * @param kerf of the saw, mm
+ * @returns the combined part, each part's place and each cut's place from one end, mm; bevels in degrees off square
+ *
+ * Valid for corners from 60 to 180 degrees, that is bevels up to 60.
+ *
+ * Example: sides of 450 and a top of 1000 between them, square corners, kerf 3: each mitre takes 3 / cos 45 = 4.24, so
+ * the panel is 1908.49 long, and the top lies from 454.24 to 1454.24.
+ *
+ * Source: geometry.
+ */
+export function foldedPanel(
+  whole: Omit<Part, 'length' | 'panel'>,
+  parts: readonly FoldedPart[],
+  folds: readonly Fold[],
+  kerf: number,
+): Outcome<FoldedPanel> {
+  if (parts.length < 2) return problem('parts', 'A folded panel has two parts or more.');
+  if (folds.length !== parts.length - 1)
+    return problem('folds', `${parts.length} parts have ${parts.length - 1} cuts between them, not ${folds.length}.`);
+  if (!(Number.isFinite(kerf) && kerf >= 0)) return problem('kerf', 'The kerf must be zero or more.');
+  const bad = parts.findIndex(({ length }) => !(Number.isFinite(length) && length > 0));
+  if (bad >= 0) return problem(`parts.${bad}.length`, `The length of ${parts[bad]?.id} must be above zero.`);
+  const layout: { id: string; from: number; to: number }[] = [];
+  const cuts: FoldedPanel['cuts'][number][] = [];
+  let at = 0;
+  for (const [index, { id, length }] of parts.entries()) {
+    layout.push({ id, from: at, to: at + length });
+    at += length;
+    const fold = folds[index];
+    if (!fold) break;
+    const cut = foldCut(fold, at, kerf);
+    if (isProblem(cut)) return { ...cut, field: `folds.${index}.${cut.field}` };
+    cuts.push(cut);
+    at += cut.takes.value;
+  }
+  return { part: { ...whole, length: at, panel: true }, layout, cuts };
+}
+
+function foldCut({ corner, trim }: Fold, at: number, kerf: number): Outcome<FoldedPanel['cuts'][number]> {
+  if (!(corner >= 60 && corner <= 180)) return problem('corner', 'A corner must be between 60 and 180 degrees.');
+  if (!(Number.isFinite(trim) && trim >= 0)) return problem('trim', 'The trim must be zero or more.');
+  const bevel = (180 - corner) / 2;
+  const value = kerf / Math.cos((bevel * Math.PI) / 180) + trim;
+  const by = phrase(`kerf {kerf} / cos ${bevel} degrees + trim {trim}`, { kerf: mm(kerf), trim: mm(trim) });
+  const working = {
+    steps: [{ finds: 'what the cut takes of the outside', by, gives: mm(value) }],
+    sources: ['geometry'] as const,
+  };
+  const how = bevel === 0 ? 'square' : `with the blade tilted ${bevel} degrees, long point outside`;
+  return { at, takes: { value, working }, bevel, say: phrase(`Cut at {at} ${how}.`, { at: mm(at) }) };
+}

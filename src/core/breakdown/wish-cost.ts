@@ -1,0 +1,53 @@
+import { isProblem, type Outcome } from '../answer/problem.ts';
+import { bestPlan } from './plan-breakdown.ts';
+import { planTotals } from './plan-totals.ts';
+import type { BreakdownPlan, BreakdownProblem, Wishes } from './problem-types.ts';
+
+/** What one wish costs: the wood, and the units that are short for its sake. */
+export interface WishCost {
+  readonly wish: keyof Wishes;
+  /** Place in the wish's list; 0 for a wish that is a yes or no. */
+  readonly index: number;
+  /** Wood that is consumed with the wish and not without it, m2. */
+  readonly wood: number;
+  readonly short: number;
+}
+
+/**
+ * What each of the maker's wishes costs: the plan with all wishes less the plan without that one.
+ *
+ * @param asked the problem with its wishes, mm
+ * @param plan the best plan for it
+ * @returns one cost per wish, m2 and units; each alone, so that they need not add up
+ *
+ * The plan without the wish starts from the plan with it, so a wish is not made dearer by chance. Where units are short
+ * for a wish, less wood may be consumed with it: the cost is then the units.
+ *
+ * Example: a board kept out whose width would have fitted a panel exactly: the wood of the wider blanks taken instead.
+ *
+ * Source: difference of two plans.
+ */
+export function wishCosts(asked: BreakdownProblem, plan: BreakdownPlan): Outcome<WishCost[]> {
+  const held = planTotals(asked, plan);
+  const costs: WishCost[] = [];
+  for (const { wish, index, without } of eachDropped(asked.wishes ?? {})) {
+    const free = bestPlan({ ...asked, wishes: without }, { startFrom: plan });
+    if (isProblem(free)) return free;
+    const { consumed, short } = planTotals(asked, free);
+    costs.push({ wish, index, wood: held.consumed - consumed, short: held.short - short });
+  }
+  return costs;
+}
+
+function eachDropped(wishes: Wishes): { wish: keyof Wishes; index: number; without: Wishes }[] {
+  return (Object.keys(wishes) as (keyof Wishes)[]).flatMap((wish) => {
+    const value = wishes[wish];
+    if (Array.isArray(value))
+      return value.map((_, index) => ({
+        wish,
+        index,
+        without: { ...wishes, [wish]: value.filter((_, other) => other !== index) },
+      }));
+    return value ? [{ wish, index: 0, without: { ...wishes, [wish]: false } }] : [];
+  });
+}

@@ -1,0 +1,117 @@
+import { describe, expect, it } from 'vitest';
+import { isProblem } from '../../../src/core/answer/problem.ts';
+import { bestPlan, planBreakdown } from '../../../src/core/breakdown/plan-breakdown.ts';
+import { planBreaches } from '../../../src/core/breakdown/plan-validity.ts';
+import type { BreakdownPlan, BreakdownProblem } from '../../../src/core/breakdown/problem-types.ts';
+import { independentCheck } from './independent-check.ts';
+import openProblems from './open-problems.json' with { type: 'json' };
+import { randomProblem } from './random-problem.ts';
+
+const solve = (asked: BreakdownProblem, options = {}): BreakdownPlan => {
+  const plan = bestPlan(asked, options);
+  if (isProblem(plan)) throw new Error(plan.message.text);
+  return plan;
+};
+
+describe('twelve problems with areas found by an exact model', () => {
+  // Source: HiGHS, a general-purpose mixed-integer solver, over plans with equal rips and no blank shared.
+  const ratios = openProblems.map((asked) => {
+    const plan = solve(asked);
+    const { breaches, area, short } = independentCheck(asked, plan);
+    return {
+      name: asked.name,
+      breaches: [...breaches, ...planBreaches(asked, plan)],
+      short,
+      ratio: area / asked.reference.area,
+    };
+  });
+
+  it.each(ratios)('$name keeps every rule and is short of nothing', ({ breaches, short }) => {
+    expect(breaches).toEqual([]);
+    expect(short).toBe(0);
+  });
+
+  it('consumes at most 1.01 of the reference on average and 1.03 at worst', () => {
+    expect(ratios.reduce((sum, { ratio }) => sum + ratio, 0) / ratios.length).toBeLessThanOrEqual(1.01);
+    expect(Math.max(...ratios.map(({ ratio }) => ratio))).toBeLessThanOrEqual(1.03);
+  });
+});
+
+describe('planBreakdown', () => {
+  const asked = randomProblem(7, 4, 1.6);
+
+  it('gives the same plan for the same question', () => {
+    expect(solve(asked)).toEqual(solve(structuredClone(asked)));
+  });
+
+  it('can be stopped at any time with a whole plan, and gets better', () => {
+    const areas: number[] = [];
+    for (const { plan } of planBreakdown(asked)) {
+      if (areas.length % 50 === 0) expect(independentCheck(asked, plan).breaches).toEqual([]);
+      areas.push(independentCheck(asked, plan).area);
+      if (areas.length === 500) break;
+    }
+    expect(areas.at(-1)).toBeLessThan(areas[0] ?? 0);
+    for (const [at, area] of areas.entries()) expect(area).toBeLessThanOrEqual((areas[at - 1] ?? area) + 1e-9);
+  });
+
+  it('never does worse than the plan it starts from, however little effort it has', () => {
+    const good = solve(asked, { effort: 2 });
+    const again = solve(asked, { effort: 0, startFrom: good });
+    expect(independentCheck(asked, again).area).toBeLessThanOrEqual(independentCheck(asked, good).area + 1e-9);
+    const greedy = solve(asked, { effort: 0 });
+    expect(independentCheck(asked, greedy).area).toBeGreaterThan(independentCheck(asked, again).area);
+  });
+
+  it('drops from an earlier plan what the problem no longer allows', () => {
+    const earlier = solve(asked);
+    const changed = {
+      ...asked,
+      boards: asked.boards.slice(1),
+      parts: asked.parts.map((part) => ({ ...part, thickness: 22 })),
+    };
+    const plan = solve(changed, { startFrom: earlier });
+    expect(planBreaches(changed, plan)).toEqual([]);
+  });
+
+  it('passes a problem on', () => {
+    expect(bestPlan({ ...asked, boards: [] })).toMatchObject({ kind: 'problem', field: 'boards' });
+  });
+
+  it('plans 500 parts', () => {
+    const parts = Array.from({ length: 500 }, (_, index) => ({
+      ...{
+        id: `P${index}`,
+        species: 'A',
+        quantity: 1,
+        length: 300 + index,
+        width: 60,
+        thickness: 20,
+        panel: index % 5 === 0,
+      },
+    }));
+    const boards = Array.from({ length: 120 }, (_, index) => ({
+      ...{ id: `B${index}`, species: 'A', thickness: 27, width: 150 + index, length: 2400, cup: 0, bow: 0 },
+    }));
+    const many = { ...asked, parts, boards };
+    const plan = solve(many, { effort: 0.1 });
+    expect(independentCheck(many, plan)).toMatchObject({ breaches: [], short: 0 });
+  });
+
+  it('cuts what strips there are for a panel that is short', () => {
+    const shop = {
+      ...asked.shop,
+      ripKerf: 0,
+      crosscutKerf: 0,
+      edgeAllowance: 0,
+      lengthAllowance: 0,
+      maxStrip: 100,
+      minStrip: 50,
+    };
+    const board = { id: 'B', species: 'A', thickness: 30, width: 100, length: 1000, cup: 0, bow: 0 };
+    const part = { id: 'P', species: 'A', quantity: 1, length: 500, width: 250, thickness: 20, panel: true };
+    const plan = solve({ shop, boards: [board], parts: [part] });
+    expect(plan.short).toEqual([{ part: 'P', unit: 1, missingWidth: 50 }]);
+    expect(plan.blanks).toHaveLength(2);
+  });
+});

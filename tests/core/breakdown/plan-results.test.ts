@@ -1,0 +1,130 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { isProblem } from '../../../src/core/answer/problem.ts';
+import { boardCuts } from '../../../src/core/breakdown/board-cuts.ts';
+import { panelLayout } from '../../../src/core/breakdown/panel-layout.ts';
+import { bestPlan } from '../../../src/core/breakdown/plan-breakdown.ts';
+import { planTotals } from '../../../src/core/breakdown/plan-totals.ts';
+import type { BreakdownPlan } from '../../../src/core/breakdown/problem-types.ts';
+import { independentCheck } from './independent-check.ts';
+import { randomProblem } from './random-problem.ts';
+import { smallProblem } from './small-problem.ts';
+
+const lid = (width: number) => ({ width, part: 'lid', unit: 1 });
+const byHand: BreakdownPlan = {
+  blanks: [
+    { board: 'B1', start: 0, length: 1030, strips: [lid(103.5), lid(103.5)] },
+    { board: 'B1', start: 1033, length: 1030, strips: [lid(103.5), lid(103.5)] },
+    { board: 'B2', start: 0, length: 500, strips: [1, 2].map((unit) => ({ width: 80, part: 'rail', unit })) },
+    { board: 'B2', start: 503, length: 500, strips: [3, 4].map((unit) => ({ width: 80, part: 'rail', unit })) },
+  ],
+  short: [],
+};
+const solve = (seed: number) => {
+  const asked = randomProblem(seed, 4, 2);
+  const plan = bestPlan(asked, { effort: 0.1 });
+  if (isProblem(plan)) throw new Error(plan.message.text);
+  return { asked, plan };
+};
+
+describe('planTotals', () => {
+  it('adds up what becomes of the wood, by hand', () => {
+    const { consumed, wood, yield: share, strips, boards } = planTotals(smallProblem, byHand);
+    // To 1e-9 m2, a thousandth of a square millimetre: sums of doubles.
+    expect(consumed).toBeCloseTo((210 * 1033 * 2 + 180 * 503 * 2) / 1e6, 9);
+    expect(wood.parts).toBeCloseTo((360 * 980 + 4 * 76 * 450) / 1e6, 9);
+    expect(wood.edges).toBeCloseTo((4 * 4 * 980 + 4 * 4 * 450) / 1e6, 9);
+    expect(wood.ends).toBeCloseTo((4 * 103.5 * 50 + 4 * 80 * 50) / 1e6, 9);
+    expect(wood.kerf).toBeCloseTo((210 * 3 * 2 + 180 * 3 * 2 + 2 * 3 * 1030 + 2 * 6 * 500) / 1e6, 9);
+    expect(wood.offcuts).toBeCloseTo(((4 * 99.5 - 360) * 980 + 2 * (180 - 163 - 3) * 500) / 1e6, 9);
+    expect(wood.leftovers).toBeCloseTo((210 * (2450 - 2066) + 180 * (2450 - 1006)) / 1e6, 9);
+    expect(wood.defects).toBe(0);
+    expect(share.value).toBeCloseTo((100 * wood.parts) / consumed, 9);
+    expect(share.working.steps).toHaveLength(1);
+    expect([strips, boards]).toEqual([8, 2]);
+  });
+
+  it('counts what lies outside the clear stretches as defects', () => {
+    const clear = [{ start: 0, length: 1200, offset: 10, width: 200 }];
+    const boards = smallProblem.boards.map((board) => (board.id === 'B2' ? { ...board, clear } : board));
+    const { wood } = planTotals({ ...smallProblem, boards }, byHand);
+    expect(wood.defects).toBeCloseTo((180 * 2450 - 1200 * 200) / 1e6, 9);
+  });
+
+  it('yields nothing for an empty plan', () => {
+    expect(planTotals(smallProblem, { blanks: [], short: [] }).yield.value).toBe(0);
+  });
+
+  it('agrees with the independent check, and no share is negative, for random problems', () => {
+    fc.assert(
+      fc.property(fc.nat(), (seed) => {
+        const { asked, plan } = solve(seed);
+        const { consumed, wood } = planTotals(asked, plan);
+        expect(consumed).toBeCloseTo(independentCheck(asked, plan).area, 9);
+        for (const area of Object.values(wood)) expect(area).toBeGreaterThanOrEqual(-1e-9);
+      }),
+      { numRuns: 30 },
+    );
+  });
+});
+
+describe('boardCuts', () => {
+  it('measures every crosscut from the same end and sets the fence once for equal strips', () => {
+    const { cuts, leftover } = boardCuts(smallProblem, byHand, 'B1');
+    expect(cuts.map(({ kind, at, times }) => [kind, at, times])).toEqual([
+      ['crosscut', 1030, 1],
+      ['crosscut', 2063, 1],
+      ['rip', 103.5, 1],
+      ['rip', 103.5, 1],
+    ]);
+    expect(leftover).toBe(2450 - 2066);
+    expect(boardCuts(smallProblem, byHand, 'B2').cuts.filter(({ kind }) => kind === 'rip')).toMatchObject([
+      { at: 80, times: 2, say: { text: 'Rip 2 strips with the fence at {fence}.' } },
+      { at: 80, times: 2 },
+    ]);
+  });
+
+  it('begins a blank that lies further along with a cut of its own, and needs none at the board’s end', () => {
+    const plan = { blanks: [{ board: 'B3', start: 1420, length: 1030, strips: [lid(150)] }], short: [] };
+    expect(boardCuts(smallProblem, plan, 'B3')).toMatchObject({
+      cuts: [{ at: 1417 }, { kind: 'rip', at: 150 }],
+      leftover: 0,
+    });
+    expect(boardCuts(smallProblem, plan, 'X')).toEqual({ board: 'X', cuts: [], leftover: 0 });
+  });
+});
+
+describe('panelLayout', () => {
+  it('lays strips side by side and groups neighbours for the planer', () => {
+    const { strips, width, groups } = panelLayout(smallProblem.shop, byHand, 'lid', 1);
+    expect(strips.map(({ offset }) => offset)).toEqual([0, 99.5, 199, 298.5]);
+    expect(width).toBe(398);
+    expect(groups).toEqual([
+      [0, 1],
+      [2, 3],
+    ]);
+  });
+
+  it('makes the fewest groups that fit, against trying them all', () => {
+    fc.assert(
+      fc.property(fc.array(fc.integer({ min: 50, max: 150 }), { minLength: 1, maxLength: 8 }), (widths) => {
+        const plan = { blanks: [{ board: 'B1', start: 0, length: 1030, strips: widths.map(lid) }], short: [] };
+        const { strips, groups } = panelLayout(smallProblem.shop, plan, 'lid', 1);
+        expect(groups.flat()).toEqual(strips.map((_, at) => at));
+        const wide = (group: readonly number[]) => group.reduce((sum, at) => sum + (strips[at]?.jointed ?? 0), 0);
+        for (const group of groups) expect(wide(group)).toBeLessThanOrEqual(300);
+        // Every way to part the row: bit b set means a gap after strip b.
+        const fits = (gaps: number) => {
+          const parts: number[][] = [[]];
+          strips.forEach((_, at) => {
+            parts.at(-1)?.push(at);
+            if ((gaps >> at) & 1 && at < strips.length - 1) parts.push([]);
+          });
+          return parts.every((part) => wide(part) <= 300) ? parts.length : Number.POSITIVE_INFINITY;
+        };
+        const least = Math.min(...Array.from({ length: 2 ** (strips.length - 1) }, (_, gaps) => fits(gaps)));
+        expect(groups.length).toBe(least);
+      }),
+    );
+  });
+});
