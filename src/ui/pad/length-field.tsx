@@ -74,6 +74,7 @@ export function LengthField({ label, value, onInput, problem, hint, done }: Prop
             input.current?.blur();
             requestAnimationFrame(() => input.current?.focus());
           }}
+          onAway={() => input.current?.blur()}
           onNext={next}
           nextLabel={done?.label ?? 'Next'}
         />
