@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { isProblem } from '../../../src/core/answer/problem.ts';
 import { taperStretches } from '../../../src/core/breakdown/clear-stretches.ts';
+import { Draft, type DraftBlank } from '../../../src/core/breakdown/draft.ts';
 import { fewestRips } from '../../../src/core/breakdown/fewest-rips.ts';
 import { bestPlan } from '../../../src/core/breakdown/plan-breakdown.ts';
 import { planBreaches } from '../../../src/core/breakdown/plan-validity.ts';
 import type { BreakdownPlan, BreakdownProblem } from '../../../src/core/breakdown/problem-types.ts';
+import { rackOf } from '../../../src/core/breakdown/rack.ts';
 import { purchasePhrase, shortages } from '../../../src/core/breakdown/shortages.ts';
 import { widestStrip } from '../../../src/core/breakdown/strip-limits.ts';
 import { randomProblem } from './random-problem.ts';
@@ -65,8 +67,11 @@ describe('clear stretches', () => {
 
   it('leaves a kerf between blanks of stretches that touch', () => {
     const clear = [1030, 1030].map((length, index) => ({ start: index * 1030, length, offset: 0, width: 210 }));
-    const asked = { ...smallProblem, boards: [{ ...board, clear }] };
-    expect(planBreaches(asked, solve(asked))).toEqual([]);
+    // Two blanks of 1030 would fill both stretches and leave none for the kerf.
+    const asked = { ...smallProblem, boards: [{ ...board, clear }], parts: [lid] };
+    const plan = solve(asked);
+    expect(planBreaches(asked, plan)).toEqual([]);
+    expect(plan.short).toHaveLength(1);
   });
 
   it('steps a taper inside its edges', () => {
@@ -74,6 +79,20 @@ describe('clear stretches', () => {
       { start: 0, length: 1200, offset: 0, width: 220 },
       { start: 1200, length: 1200, offset: 0, width: 200 },
     ]);
+  });
+});
+
+describe('Draft', () => {
+  it('does not lengthen a blank whose strips would lose their thickness to the longer bow', () => {
+    // By hand: 27 - 2 - 6 x (length / 2450)^2 must leave 24: a length of 1000 at most.
+    const bowed = { ...smallProblem, boards: [{ ...board, bow: 6 }], parts: [{ ...rail, thickness: 24 }] };
+    const draft = new Draft(rackOf(bowed));
+    const blank = draft.open(0, 500);
+    draft.rip(blank, 0, 80, 1);
+    const opened = draft.blanks[blank] as DraftBlank;
+    expect(draft.canLengthen(opened, 1000)).toBe(true);
+    expect(draft.canLengthen(opened, 1001)).toBe(false);
+    expect(draft.canLengthen({ ...opened, strips: [] }, 2451)).toBe(false);
   });
 });
 

@@ -28,9 +28,10 @@ describe('replan', () => {
     // Counted by hand: the spoilt strip gives nothing to its unit.
     const spoilt = plan.blanks[0]?.strips[0];
     const part = asked.parts.find(({ id }) => id === spoilt?.part);
-    const widths = again.blanks.flatMap((blank) =>
-      blank.strips.flatMap((strip) => {
-        const bad = (strip as { spoilt?: boolean }).spoilt === true;
+    const cutAt = plan.blanks[0];
+    const widths = again.blanks.flatMap(({ board, start, strips }) =>
+      strips.flatMap((strip, at) => {
+        const bad = board === cutAt?.board && start === cutAt.start && at === 0;
         return !bad && strip.part === spoilt?.part && strip.unit === spoilt.unit
           ? [strip.width - asked.shop.edgeAllowance]
           : [];

@@ -1,0 +1,34 @@
+import { phrase } from '../answer/phrase.ts';
+import { mm } from '../answer/quantity.ts';
+import type { Worked } from '../answer/worked.ts';
+
+/** Hollow for each mm of width, and curve for each mm of length, of a board that nobody has measured. */
+const cupShare = 0.01;
+const bowShare = 0.0025;
+
+/**
+ * The warp that is assumed of a board until it is measured.
+ *
+ * @param width mm
+ * @param length mm
+ * @returns cup across the full width and bow over the full length, mm, each with its working
+ *
+ * An assumption, chosen on the careful side for air-dried flat-sawn boards: lay a straightedge on the board instead.
+ *
+ * Example: 200 by 2400: cup 2, bow 6.
+ *
+ * Source: assumption.
+ */
+export function assumedWarp(width: number, length: number): { cup: Worked; bow: Worked } {
+  return {
+    cup: assumed('cup', cupShare, width, 'one hundredth of the width {size}'),
+    bow: assumed('bow', bowShare, length, 'one four-hundredth of the length {size}'),
+  };
+}
+
+function assumed(finds: string, share: number, size: number, text: string): Worked {
+  const value = share * size;
+  const steps = [{ finds, by: phrase(text, { size: mm(size) }), gives: mm(value) }];
+  const holds = phrase('Assumed, not measured. Lay a straightedge on the board to know.');
+  return { value, working: { steps, holds, sources: ['assumption'] } };
+}
