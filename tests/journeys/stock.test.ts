@@ -76,6 +76,7 @@ test('boards are logged, put right, deleted with a way back; bad input is said a
   await page.getByText('5 is put right.').waitFor();
   await page.locator('.board-row').first().getByText('8 ×', { exact: false }).waitFor();
 
+  await page.getByRole('button', { name: 'Fix 5' }).click();
   await page.getByRole('button', { name: 'Delete 5' }).click();
   await page.getByText('5 is gone.').waitFor();
   expect(await marks()).toEqual(['4', '3', '2', '1']);

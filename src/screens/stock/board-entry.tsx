@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import type { Board } from '../../store/records/board.ts';
 import { NumberField, Pick, TextField, Tick } from '../../ui/fields.tsx';
 import { LengthField } from '../../ui/pad/length-field.tsx';
@@ -11,8 +12,16 @@ const thicknesses = [
   { value: 'measured', label: 'Measured' },
 ];
 
+interface Props {
+  entry: BoardEntryState;
+  /** The board that was logged last, to be put right at once. */
+  last: Board | undefined;
+  /** The running sum. */
+  soFar?: ComponentChildren;
+}
+
 /** The entries of the next board, or of one that is being put right. */
-export function BoardEntryFields({ entry, last }: { entry: BoardEntryState; last: Board | undefined }) {
+export function BoardEntryFields({ entry, last, soFar }: Props) {
   const { form, read, proposedMark, set, log } = entry;
   if (!form || !read) return null;
   const field = (name: BoardField) => ({
@@ -24,7 +33,18 @@ export function BoardEntryFields({ entry, last }: { entry: BoardEntryState; last
   const { unit } = entry;
   return (
     <section class="card" aria-label={fixing ? 'Put right' : 'Next board'} ref={entry.entries}>
-      <h2>{fixing ? `Put ${form.chalk} right` : 'Next board'}</h2>
+      <div class="split">
+        <h2>{fixing ? `Put ${form.chalk} right` : 'Next board'}</h2>
+        {!fixing && last && (
+          <button type="button" class="button" onClick={() => entry.fix(last)}>
+            Fix {last.chalk}
+          </button>
+        )}
+      </div>
+      <p role="status" class="soft small">
+        {entry.said}
+        {soFar}
+      </p>
       <div class="fields">
         <TextField label="Chalk mark" {...field('chalk')} value={form.chalk ?? proposedMark} />
         <Pick
@@ -50,24 +70,24 @@ export function BoardEntryFields({ entry, last }: { entry: BoardEntryState; last
         <Tick label="Tapers" checked={form.tapers} onInput={(tapers) => set({ ...form, tapers })} />
         {!fixing && <NumberField label="How many alike" {...field('alike')} />}
       </div>
-      <p role="status" class="soft">
-        {entry.said}
-      </p>
-      {fixing ? (
-        <button type="button" class="button" onClick={entry.leave}>
-          Leave it as it was
-        </button>
-      ) : (
-        last && (
-          <div class="buttons">
-            <button type="button" class="button" onClick={() => entry.fix(last)}>
-              Fix {last.chalk}
-            </button>
-            <button type="button" class="button" onClick={() => void removeBoard(last)}>
+      {fixing && (
+        <div class="buttons">
+          <button type="button" class="button" onClick={entry.leave}>
+            Leave it as it was
+          </button>
+          {last?.id === form.fixing && (
+            <button
+              type="button"
+              class="button"
+              onClick={() => {
+                entry.leave();
+                void removeBoard(last);
+              }}
+            >
               Delete {last.chalk}
             </button>
-          </div>
-        )
+          )}
+        </div>
       )}
     </section>
   );

@@ -8,7 +8,7 @@ import { inLoggedOrder } from './board-order.ts';
 import { BoardRow } from './board-row.tsx';
 import { DeliveryRecord } from './delivery-record.tsx';
 import { InvoiceCheck } from './invoice-check.tsx';
-import { RackTally } from './rack-tally.tsx';
+import { RackTally, SoFar } from './rack-tally.tsx';
 import { useBoardEntry } from './use-board-entry.ts';
 
 /** One delivery: its boards, logged one after the other, and whether the invoice agrees. */
@@ -19,7 +19,7 @@ export function DeliveryScreen({ delivery }: { delivery: Delivery }) {
 
 function Boards({ delivery, all }: { delivery: Delivery; all: readonly Board[] }) {
   const own = all.filter(({ deliveryId }) => deliveryId === delivery.id);
-  const common = [...new Set([...own, ...all].map(({ species }) => species).reverse())];
+  const common = [...new Set([...all, ...own].map(({ species }) => species).reverse())];
   const entry = useBoardEntry(all, common, delivery.id);
   return (
     <Screen
@@ -37,7 +37,7 @@ function Boards({ delivery, all }: { delivery: Delivery; all: readonly Board[] }
         <p>Measure board after board: width, length, next. Wood, thickness and length stay as on the last one.</p>
       )}
       <InvoiceCheck delivery={delivery} boards={own} />
-      <BoardEntryFields entry={entry} last={own.at(-1)} />
+      <BoardEntryFields entry={entry} last={own.at(-1)} soFar={<SoFar boards={own} />} />
       <DeliveryRecord delivery={delivery} boards={own} />
       <ul>
         {own.toReversed().map((board) => (

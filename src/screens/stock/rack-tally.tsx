@@ -36,3 +36,15 @@ export function RackTally({ boards, name }: { boards: readonly Board[]; name: st
     </section>
   );
 }
+
+/** The running sum in a few words, to stand in sight of the entries. */
+export function SoFar({ boards }: { boards: readonly Board[] }) {
+  const sums = tally(boards);
+  if (isProblem(sums) || boards.length === 0) return null;
+  return (
+    <>
+      {' '}
+      {boards.length} so far, <Amount of={boardFeet(sums.boardFeet.value)} />.
+    </>
+  );
+}

@@ -15,7 +15,9 @@ export function useBoardEntry(logged: readonly Board[], common: readonly string[
   const entries = useRef<HTMLElement>(null);
   const form = draft.value;
   const others = logged.filter(({ id }) => id !== form?.fixing);
-  const marks = others.map(({ chalk }) => chalk);
+  const ofDelivery = others.filter((board) => deliveryId !== undefined && board.deliveryId === deliveryId);
+  // The delivery's own marks last: they are the ones to go on from.
+  const marks = [...others, ...ofDelivery].map(({ chalk }) => chalk);
   const proposedMark = nextChalkMark(marks);
   const unit = units.value.unit;
   const read = form && readBoardForm(form, proposedMark, new Set(marks.map(plainMark)), unit);

@@ -1,0 +1,78 @@
+import { useLive } from '../../app/live.ts';
+import { offerUndo } from '../../app/notices.ts';
+import { routeTo } from '../../app/routes.ts';
+import { boards } from '../../store/boards.ts';
+import { pieces } from '../../store/pieces.ts';
+import type { Board, BoardState } from '../../store/records/board.ts';
+import { Choice, Pick } from '../../ui/fields.tsx';
+import { Length } from '../../ui/length.tsx';
+import { changeBoard } from './change-board.ts';
+import { OffcutEntry } from './offcut-entry.tsx';
+import { stateNames } from './state-names.ts';
+
+const states = (Object.keys(stateNames) as BoardState[]).map((value) => ({ value, label: stateNames[value] }));
+
+/** Where the board is in its life: in the rack, set aside for a piece, cut, used up; and what was cut from it. */
+export function BoardLife({ board }: { board: Board }) {
+  const around = useLive(
+    ['board', 'piece'],
+    async () => ({
+      pieces: await pieces.all(),
+      parent: board.parentId === undefined ? undefined : await boards.get(board.parentId),
+      offcuts: await boards.where('parentId', board.id),
+    }),
+    `${board.id} ${board.parentId}`,
+  );
+  if (!around) return null;
+  const become = (state: BoardState, pieceId?: string) => {
+    const before = { state: board.state, pieceId: board.pieceId };
+    const turn = (to: { state: BoardState; pieceId: string | undefined }) =>
+      changeBoard(board.id, ({ pieceId: _, ...now }) => ({
+        ...now,
+        state: to.state,
+        ...(to.pieceId !== undefined && { pieceId: to.pieceId }),
+      }));
+    turn({ state, pieceId });
+    offerUndo(`${board.chalk}: ${stateNames[state].toLowerCase()}.`, () => turn(before));
+  };
+  return (
+    <section class="card" aria-label="Life of the board">
+      <h2>Where is it?</h2>
+      <Choice
+        label="The board is"
+        value={board.state}
+        options={states}
+        onInput={(state) => become(state, state === 'setAside' ? (board.pieceId ?? around.pieces[0]?.id) : undefined)}
+      />
+      {board.state === 'setAside' && around.pieces.length > 0 && (
+        <Pick
+          label="For the piece"
+          value={board.pieceId ?? ''}
+          options={[
+            ...(board.pieceId === undefined ? [{ value: '', label: 'None named' }] : []),
+            ...around.pieces.map(({ id, name }) => ({ value: id, label: name })),
+          ]}
+          onInput={(pieceId) => become('setAside', pieceId)}
+        />
+      )}
+      {around.parent && (
+        <p>
+          Cut from <a href={routeTo('stock', around.parent.id)}>board {around.parent.chalk}</a>.
+        </p>
+      )}
+      {around.offcuts.length > 0 && (
+        <ul class="rows" aria-label="Offcuts">
+          {around.offcuts.map((offcut) => (
+            <li>
+              <a href={routeTo('stock', offcut.id)}>Offcut {offcut.chalk}</a>
+              <span>
+                <Length mm={offcut.width} bare /> × <Length mm={offcut.length} />
+              </span>
+            </li>
+          ))}
+        </ul>
+      )}
+      <OffcutEntry board={board} />
+    </section>
+  );
+}

@@ -1,0 +1,124 @@
+import { useState } from 'preact/hooks';
+import { offerUndo } from '../../app/notices.ts';
+import { shop } from '../../app/shop.ts';
+import { badNumber } from '../../core/answer/bad-number.ts';
+import { isProblem } from '../../core/answer/problem.ts';
+import type { Board, Defect } from '../../store/records/board.ts';
+import { clearStretchesOf } from '../../store/records/board-shape.ts';
+import { Choice } from '../../ui/fields.tsx';
+import { Length } from '../../ui/length.tsx';
+import { Say } from '../../ui/say.tsx';
+import { SettledLength } from '../../ui/settled.tsx';
+import { changeBoard } from './change-board.ts';
+import { DefectDrawing } from './defect-drawing.tsx';
+import { markedRectangle } from './marked-rectangle.ts';
+import { leastUsableLength } from './usable-board-feet.ts';
+
+const kinds = ['knot', 'split', 'wane', 'sapwood'] as const;
+
+/** What to keep clear of, marked on the board, and the clear stretches that remain. */
+export function Defects({ board }: { board: Board }) {
+  const [kind, setKind] = useState<(typeof kinds)[number]>('knot');
+  const marks = board.defects ?? [];
+  const leastWidth = shop.value.strips.min;
+  const clear = clearStretchesOf(board, { leastLength: leastUsableLength, leastWidth, favour: 'area' });
+  const stretches = isProblem(clear) ? [] : clear;
+  const setMarks = (edit: (now: readonly Defect[]) => readonly Defect[]) =>
+    changeBoard(board.id, (now) => ({ ...now, defects: edit(now.defects ?? []) }));
+  const add = (rectangle: Omit<Defect, 'kind'>) => setMarks((now) => [...now, { ...rectangle, kind }]);
+  return (
+    <section class="card" aria-label="Defects">
+      <h2>What is clear?</h2>
+      <Choice<(typeof kinds)[number]>
+        label="Mark as"
+        value={kind}
+        options={kinds.map((value) => ({ value, label: value }))}
+        onInput={setKind}
+      />
+      <DefectDrawing board={board} clear={stretches} onMark={add} />
+      <p class="soft small">Draw over it with the thumb; a tap marks a small one.</p>
+      {isProblem(clear) ? (
+        <p class="trouble">
+          <Say phrase={clear.message} />
+        </p>
+      ) : (
+        <div aria-live="polite">
+          {stretches.length === 0 ? (
+            <p>Nothing clear remains.</p>
+          ) : (
+            <ul>
+              {stretches.map((one) => (
+                <li>
+                  Clear: <Length mm={one.length} /> by <Length mm={one.width} />
+                  {one.start > 0 && (
+                    <>
+                      , from <Length mm={one.start} />
+                    </>
+                  )}
+                </li>
+              ))}
+            </ul>
+          )}
+          <p class="soft small">
+            Counted from <Length mm={leastUsableLength} /> long and <Length mm={leastWidth} /> wide, the narrowest strip
+            of your shop. These stretches feed the plan.
+          </p>
+        </div>
+      )}
+      {marks.map((mark, at) => (
+        <DefectEditor
+          key={at}
+          board={board}
+          mark={mark}
+          onChange={(part) => setMarks((now) => now.map((one, n) => (n === at ? { ...one, ...part } : one)))}
+          onRemove={() => {
+            setMarks((now) => now.filter((_, n) => n !== at));
+            offerUndo('The mark is gone.', () => setMarks((now) => now.toSpliced(at, 0, mark)));
+          }}
+        />
+      ))}
+      <button
+        type="button"
+        class="button"
+        onClick={() => {
+          const middle = { x: board.length / 2, y: board.width / 2 };
+          add(markedRectangle(board, middle, middle));
+        }}
+      >
+        Mark by numbers
+      </button>
+    </section>
+  );
+}
+
+interface EditorProps {
+  board: Board;
+  mark: Defect;
+  onChange(part: Partial<Defect>): void;
+  onRemove(): void;
+}
+
+function DefectEditor({ board, mark, onChange, onRemove }: EditorProps) {
+  const across = Math.max(board.width, board.farWidth ?? 0);
+  const size = (name: string, field: keyof Omit<Defect, 'kind'>, most: number, least = 0) => ({
+    value: mark[field],
+    check: (value: number) => badNumber('', name, value, 'mm', { least, most }),
+    onAccept: (value: number) => onChange({ [field]: value }),
+  });
+  return (
+    <details class="working">
+      <summary>
+        {mark.kind} at <Length mm={mark.start} />
+      </summary>
+      <div class="fields">
+        <SettledLength label="From the near end" {...size('The start', 'start', board.length)} />
+        <SettledLength label="Along the board" {...size('The length', 'length', board.length - mark.start, 1)} />
+        <SettledLength label="From the left edge" {...size('The place', 'offset', across)} />
+        <SettledLength label="Across the board" {...size('The width', 'width', across - mark.offset, 1)} />
+      </div>
+      <button type="button" class="button" onClick={onRemove}>
+        Delete the {mark.kind}
+      </button>
+    </details>
+  );
+}
