@@ -5,6 +5,7 @@ import Bench from './bench/bench.tsx';
 export const screens: Screens = {
   home: Bench,
   others: {
+    movement: () => import('./movement/movement.tsx'),
     piece: () => import('./piece/piece.tsx'),
     shop: () => import('./shop/shop.tsx'),
     square: () => import('./square/square.tsx'),

@@ -95,6 +95,8 @@ test('parts are edited as typed, copied, and taken off with a way back; so is th
   const row = page.locator('.part').first();
   await row.getByRole('button', { name: /leg/ }).click();
   await row.getByRole('textbox', { name: /^Width/ }).fill('2 1/4');
+  // Once the list says so, it is stored.
+  await row.getByRole('button', { name: /leg/ }).getByText('2 1/4').waitFor({ state: 'attached' });
   await page.reload();
   await page.locator('.part').first().getByText('2 1/4', { exact: false }).first().waitFor();
 

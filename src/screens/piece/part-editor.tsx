@@ -21,7 +21,8 @@ interface Props {
 /** Everything about one part, kept as it is typed. */
 export function PartEditor({ piece, part, common, onOpen }: Props) {
   // A write that fails is kept and shown by the shell.
-  const edit = (change: (now: Piece) => Piece) => void pieces.change(piece.id, change).catch(() => {});
+  const edit = (change: (now: Piece) => Piece, then = () => {}) =>
+    void pieces.change(piece.id, change).then(then, () => {});
   const set = (change: Partial<Part>) => edit((now) => changePart(now, part.id, change));
   const size = (field: PartSize) => ({
     value: part[field],
@@ -65,8 +66,10 @@ export function PartEditor({ piece, part, common, onOpen }: Props) {
               part.name,
               piece.parts.map((other) => other.name),
             );
-            edit((now) => withPart(now, { ...part, id, name }, part.id));
-            onOpen(id);
+            edit(
+              (now) => withPart(now, { ...part, id, name }, part.id),
+              () => onOpen(id),
+            );
           }}
         >
           Duplicate
@@ -75,8 +78,10 @@ export function PartEditor({ piece, part, common, onOpen }: Props) {
           type="button"
           class="button"
           onClick={() => {
-            edit((now) => withoutPart(now, part.id));
-            offerUndo(`${part.name} is off the list.`, () => edit((now) => putBack(now, piece, part.id)));
+            edit(
+              (now) => withoutPart(now, part.id),
+              () => offerUndo(`${part.name} is off the list.`, () => edit((now) => putBack(now, piece, part.id))),
+            );
           }}
         >
           Take off the list

@@ -1,0 +1,24 @@
+import type { Meeting, Part } from '../../store/records/piece.ts';
+
+export interface Contact {
+  /** Along the seam, mm. */
+  readonly length: number;
+  /** Across the seam, mm; where a face lies on another part. */
+  readonly breadth?: number;
+}
+
+const alongSeam = (part: Part, { grain }: Meeting): number => (grain === 'along' ? part.length : part.width);
+
+function acrossSeam(part: Part, { surface, grain }: Meeting): number {
+  if (surface !== 'face') return part.thickness;
+  return grain === 'along' ? part.width : part.length;
+}
+
+/** How much two parts touch if the smaller lies fully on the larger. */
+export function jointContact(parts: readonly [Part, Part], meets: readonly [Meeting, Meeting]): Contact {
+  const length = Math.min(alongSeam(parts[0], meets[0]), alongSeam(parts[1], meets[1]));
+  const faces = meets.some(({ surface }) => surface === 'face') && meets.every(({ surface }) => surface !== 'end');
+  return faces
+    ? { length, breadth: Math.min(acrossSeam(parts[0], meets[0]), acrossSeam(parts[1], meets[1])) }
+    : { length };
+}

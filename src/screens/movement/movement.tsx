@@ -1,0 +1,87 @@
+import { useState } from 'preact/hooks';
+import { useOne } from '../../app/live.ts';
+import { routeTo } from '../../app/routes.ts';
+import { shop } from '../../app/shop.ts';
+import { isProblem } from '../../core/answer/problem.ts';
+import { pieces } from '../../store/pieces.ts';
+import type { Piece } from '../../store/records/piece.ts';
+import { Choice } from '../../ui/fields.tsx';
+import { Screen } from '../../ui/screen.tsx';
+import { Gaps } from './gaps.tsx';
+import { Joints } from './joints.tsx';
+import './movement.css';
+import { ScrewDepth } from './screw-depth.tsx';
+import { SeasonsCard } from './seasons-card.tsx';
+import { seasonsOfPiece } from './seasons-of-piece.ts';
+import { YearChart } from './year-chart.tsx';
+
+type View = 'joints' | 'gaps' | 'screws' | 'year';
+
+const questions: Record<View, string> = {
+  joints: 'What may be glued, what must float?',
+  gaps: 'How much room must it have?',
+  screws: 'How deep may the screw go?',
+  year: 'How does it move through the year?',
+};
+
+/** Wood movement of one piece. */
+export default function MovementScreen({ id }: { id: string }) {
+  const piece = useOne(pieces, id);
+  if (piece === undefined) return null;
+  if (piece === null || piece.parts.length === 0) return <NothingYet piece={piece} />;
+  return <Movement piece={piece} />;
+}
+
+function NothingYet({ piece }: { piece: Piece | null }) {
+  return (
+    <Screen
+      question="How will it move?"
+      kicker={piece?.name}
+      action={
+        <a class="button big now" href={routeTo('piece', piece?.id)}>
+          {piece ? 'List its parts' : 'Pieces'}
+        </a>
+      }
+    >
+      <p>
+        {piece
+          ? 'Once its parts are listed, each joint gets its verdict here: glue it, or let it float and by how much.'
+          : 'There is no such piece.'}
+      </p>
+    </Screen>
+  );
+}
+
+function Movement({ piece }: { piece: Piece }) {
+  const [view, setView] = useState<View>('joints');
+  const seasons = seasonsOfPiece(piece, shop.value);
+  const moisture = isProblem(seasons) ? undefined : seasons.value;
+  return (
+    <Screen
+      question={questions[view]}
+      kicker={`${piece.name} · wood movement`}
+      action={
+        <a class="button big" href={routeTo('piece', piece.id)}>
+          Its parts
+        </a>
+      }
+    >
+      <Choice<View>
+        label="Look at"
+        value={view}
+        options={[
+          { value: 'joints', label: 'Joints' },
+          { value: 'gaps', label: 'Gaps' },
+          { value: 'screws', label: 'Screws' },
+          { value: 'year', label: 'Year' },
+        ]}
+        onInput={setView}
+      />
+      {view === 'screws' && <ScrewDepth pieceId={piece.id} />}
+      {moisture && view === 'joints' && <Joints piece={piece} seasons={moisture} />}
+      {moisture && view === 'gaps' && <Gaps parts={piece.parts} seasons={moisture} />}
+      {moisture && view === 'year' && <YearChart parts={piece.parts} seasons={moisture} />}
+      {view !== 'screws' && <SeasonsCard piece={piece} seasons={seasons} />}
+    </Screen>
+  );
+}

@@ -1,0 +1,43 @@
+import type { Slot } from '../../core/movement/elongated-slots.ts';
+import { Drawing } from '../../ui/drawing/drawing.tsx';
+
+const size = { width: 320, height: 56, margin: 6 };
+/** Slots are a few hundredths of the seam: drawn to its scale they could not be told apart. */
+const enlarged = 3;
+
+/** Screws along the seam, to scale in their places, the slots enlarged. */
+export function SlotsDrawing({ slots, length }: { slots: readonly Slot[]; length: number }) {
+  const scale = (size.width - 2 * size.margin) / length;
+  const fixedAt = slots.find(({ fixed }) => fixed)?.position ?? 0;
+  const middle = 22;
+  return (
+    <>
+      <Drawing
+        width={size.width}
+        height={size.height}
+        alternative={`${slots.length} fasteners along the joint, in their places; slots grow with the distance from the one that keeps still.`}
+      >
+        {() => [
+          <rect class="wood" x={size.margin} y={middle - 16} width={length * scale} height={32} />,
+          ...slots.map((slot, at) => {
+            const x = size.margin + slot.position * scale;
+            const towards = slot.position > fixedAt ? slot.towardsFixed : slot.awayFromFixed;
+            const from = x - towards * scale * enlarged;
+            const width = slot.length * scale * enlarged;
+            const height = slot.width * scale * enlarged;
+            return (
+              <g>
+                <rect class="outline" x={from} y={middle - height / 2} width={width} height={height} rx={height / 2} />
+                <circle cx={x} cy={middle} r={slot.fixed ? height / 2 : 1.5} fill="currentColor" />
+                <text x={x} y={size.height - 4} font-size="12" text-anchor="middle">
+                  {at + 1}
+                </text>
+              </g>
+            );
+          }),
+        ]}
+      </Drawing>
+      <p class="soft small">Places to scale, slots drawn {enlarged} times as large.</p>
+    </>
+  );
+}

@@ -1,0 +1,108 @@
+import { useState } from 'preact/hooks';
+import { formatQuantity } from '../../core/answer/format-quantity.ts';
+import { isProblem } from '../../core/answer/problem.ts';
+import { mm } from '../../core/answer/quantity.ts';
+import { seasonalWidth } from '../../core/movement/seasonal-width.ts';
+import type { Seasons } from '../../core/movement/seasons.ts';
+import type { Part } from '../../store/records/piece.ts';
+import { Drawing } from '../../ui/drawing/drawing.tsx';
+import { Length } from '../../ui/length.tsx';
+import { ShowWorking } from '../../ui/show-working.tsx';
+import { Trouble } from '../../ui/trouble.tsx';
+import { units } from '../../ui/units.ts';
+import { PartPick, widestOf } from './part-pick.tsx';
+import { woodOfPart } from './wood-of-part.ts';
+import { dayOfYear, placeInYear } from './year-path.ts';
+
+const size = { width: 320, height: 170 };
+const frame = { left: 10, right: 310, top: 26, bottom: 130 };
+const months = ['J', 'F', 'M', 'A', 'M', 'J', 'J', 'A', 'S', 'O', 'N', 'D'];
+
+/** A part's width through the year, and where it stands today. */
+export function YearChart({ parts, seasons }: { parts: readonly Part[]; seasons: Seasons }) {
+  const [chosen, choose] = useState(widestOf(parts)?.id ?? '');
+  const part = parts.find(({ id }) => id === chosen);
+  if (!part) return null;
+  const year = seasonalWidth({ wood: woodOfPart(part), width: part.width, seasons, today: dayOfYear(new Date()) });
+  return (
+    <section class="card" aria-label="Through the year">
+      <PartPick label="Part" parts={parts} value={chosen} onInput={choose} />
+      {isProblem(year) ? <Trouble of={year} /> : <Chart part={part} year={year} />}
+    </section>
+  );
+}
+
+function Chart({ part, year }: { part: Part; year: Exclude<ReturnType<typeof seasonalWidth>, { kind: 'problem' }> }) {
+  const { points, today } = year.value;
+  const place = placeInYear([...points, today], frame);
+  const widths = points.map(({ width }) => width);
+  const least = Math.min(...widths);
+  const most = Math.max(...widths);
+  const say = (width: number) => formatQuantity(mm(width), units.value);
+  const line = points.map(place).map(({ x, y }, at) => `${at === 0 ? 'M' : 'L'}${x.toFixed(1)} ${y.toFixed(1)}`);
+  const now = place(today);
+  return (
+    <>
+      <div class="answer" aria-live="polite">
+        <span class="soft">{part.name} moves through the year by</span>
+        <span class="figure">
+          <Length mm={most - least} />
+        </span>
+        <dl class="facts">
+          <dt>Today</dt>
+          <dd>
+            <Length mm={today.width} />
+          </dd>
+          <dt>Narrowest</dt>
+          <dd>
+            <Length mm={least} />
+          </dd>
+          <dt>Widest</dt>
+          <dd>
+            <Length mm={most} />
+          </dd>
+        </dl>
+        <ShowWorking of={year.working} />
+      </div>
+      <Drawing
+        width={size.width}
+        height={size.height}
+        alternative={`Width of ${part.name} from January to December, between ${say(least)} and ${say(most)}; today ${say(today.width)}.`}
+      >
+        {() => [
+          <path class="thin" d={`M${frame.left} ${frame.bottom + 6}H${frame.right}`} />,
+          ...months.map((month, at) => (
+            <text
+              x={frame.left + ((frame.right - frame.left) * (at + 0.5)) / 12}
+              y={frame.bottom + 24}
+              font-size="12"
+              text-anchor="middle"
+            >
+              {month}
+            </text>
+          )),
+          <path class="outline" stroke-width="2" d={line.join('')} />,
+          <path
+            class="signal"
+            stroke-width="2"
+            stroke-dasharray="4 3"
+            d={`M${now.x} ${frame.top - 8}V${frame.bottom + 6}`}
+          />,
+          <circle class="signal" fill="var(--sheet)" stroke-width="3" cx={now.x} cy={now.y} r="5" />,
+          <text
+            x={now.x}
+            y={frame.top - 12}
+            font-size="12"
+            text-anchor={now.x < 60 ? 'start' : now.x > 260 ? 'end' : 'middle'}
+          >
+            today
+          </text>,
+        ]}
+      </Drawing>
+      <p class="soft small">
+        The dampest time is taken as mid August. Heights are stretched: from the narrowest to the widest the chart is
+        full.
+      </p>
+    </>
+  );
+}

@@ -1,0 +1,60 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { isProblem } from '../../../src/core/answer/problem.ts';
+import { jointSlots, movingPart, screwPositions, usualFixing } from '../../../src/screens/movement/joint-slots.ts';
+import { type ReadJoint, readJoint } from '../../../src/screens/movement/read-joint.ts';
+import { board, cleat, joint, lid, seasons } from './samples.ts';
+
+const read = (kind: string, first = lid, second = cleat): ReadJoint => {
+  const found = readJoint(joint(kind, first, second), [lid, cleat, board]);
+  if (isProblem(found)) throw new Error(found.message.text);
+  return found;
+};
+
+test('the lid moves and the cleat keeps still; two boards of a seam keep together', () => {
+  expect(movingPart(read('cleat'))).toBe(0);
+  expect(movingPart(read('seam', board, board))).toBeUndefined();
+});
+
+test('the slots of a cleat across a lid', () => {
+  const fixing = { count: 3, inset: 40, shank: 5, fixed: 1, margin: 1 };
+  const slots = jointSlots(read('cleat'), fixing, seasons);
+  if (isProblem(slots)) throw new Error(slots.message.text);
+  expect(slots.value.map(({ position }) => position)).toEqual([40, 215, 390]);
+  // By hand from the handbook's coefficient 0.00248 (Table 13-5): 175 mm from the fixed screw, 5 % in all between 6 and 11 %.
+  const outer = 5 + 175 * 0.00248 * 5 + 2;
+  expect(slots.value.map(({ length }) => length)).toEqual([
+    expect.closeTo(outer, 9),
+    expect.closeTo(5, 9),
+    expect.closeTo(outer, 9),
+  ]);
+});
+
+test('slots lie in the moving panel under a breadboard end: the same length, the other way round', () => {
+  const fixing = usualFixing(430);
+  const still = jointSlots(read('cleat'), fixing, seasons);
+  const moving = jointSlots(read('breadboard'), fixing, seasons);
+  if (isProblem(still) || isProblem(moving)) throw new Error('both answer');
+  expect(moving.value[0]?.length).toBeCloseTo(still.value[0]?.length ?? 0, 9);
+  expect(moving.value[0]?.towardsFixed).toBeCloseTo(still.value[0]?.awayFromFixed ?? 0, 9);
+});
+
+test.each([
+  ['an inset beyond the middle', { inset: 300 }, 'positions.1'],
+  ['so many screws that the slots meet', { count: 40 }, 'positions.1'],
+  ['no shank', { shank: 0 }, 'fastener.shank'],
+  ['a fixed screw that isn’t there', { fixed: 3 }, 'fixed'],
+])('%s is refused', (_, change, field) => {
+  const found = jointSlots(read('cleat'), { ...usualFixing(430), ...change }, seasons);
+  expect(isProblem(found) && found.field.replace(/\.\d+$/, '.1')).toBe(field);
+});
+
+test('screws lie evenly and symmetrically along the seam', () => {
+  fc.assert(
+    fc.property(fc.integer({ min: 1, max: 20 }), fc.integer({ min: 100, max: 3000 }), (count, length) => {
+      const places = screwPositions({ ...usualFixing(length), count }, length);
+      expect(places).toHaveLength(count);
+      for (const [at, place] of places.entries()) expect(place + (places[count - 1 - at] ?? 0)).toBeCloseTo(length, 6);
+    }),
+  );
+});

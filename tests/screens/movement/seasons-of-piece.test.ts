@@ -1,0 +1,57 @@
+import { expect, test } from 'vitest';
+import { isProblem } from '../../../src/core/answer/problem.ts';
+import { climateOfShop, presetOf } from '../../../src/screens/movement/climate-of-shop.ts';
+import { readLengths } from '../../../src/screens/movement/entries.ts';
+import { seasonsOfPiece } from '../../../src/screens/movement/seasons-of-piece.ts';
+import { dayOfYear, placeInYear } from '../../../src/screens/movement/year-path.ts';
+import type { Piece } from '../../../src/store/records/piece.ts';
+import { climates } from '../../../src/tables/climates.ts';
+
+const piece: Piece = { id: 'p', created: 0, updated: 0, revision: 1, name: 'chest', parts: [], joints: [], stages: [] };
+const shop = { climate: { dry: { celsius: 21.1, humidity: 35 }, damp: { celsius: 21.1, humidity: 65 } } };
+
+test('moisture of the seasons comes from the shop’s air, today’s from the reading', () => {
+  const found = seasonsOfPiece({ ...piece, reading: { at: 0, percent: 9.5 } }, shop);
+  if (isProblem(found)) throw new Error(found.message.text);
+  expect(found.value.today).toBe(9.5);
+  // Wood handbook (FPL-GTR-190), Table 4-2 at 70 °F: 6.9 % at 35 %, 12.0 % at 65 %; recalled, printed to 0.1.
+  expect(Math.abs(found.value.dry - 6.9)).toBeLessThan(0.1);
+  expect(Math.abs(found.value.wet - 12)).toBeLessThan(0.1);
+});
+
+test('without a reading the wood is taken at what most rooms hold', () => {
+  const found = seasonsOfPiece(piece, shop);
+  expect(isProblem(found) ? found : found.value.today).toBe(8);
+});
+
+test('seasons the wrong way round are a problem', () => {
+  const turned = { climate: { dry: shop.climate.damp, damp: shop.climate.dry } };
+  expect(isProblem(seasonsOfPiece(piece, turned))).toBe(true);
+});
+
+test('the shop starts at the first preset, and knows each again', () => {
+  expect(presetOf(climateOfShop({}))).toBe(climates[0]?.id);
+  for (const { id, dry, wet } of climates) expect(presetOf(climateOfShop({ climate: { dry, damp: wet } }))).toBe(id);
+  expect(presetOf(climateOfShop(shop))).toBe('');
+});
+
+test('lengths are read, or the first that is none is named', () => {
+  expect(readLengths({ opening: '12', depth: '3/8' }, 'in')).toEqual({ opening: 304.8, depth: 9.525 });
+  const bad = readLengths({ opening: '12', depth: 'deep' }, 'in');
+  expect(isProblem(bad) && bad.field).toBe('depth');
+});
+
+test('the chart fills its frame, and a part that keeps still is a level line', () => {
+  const frame = { left: 0, right: 100, top: 10, bottom: 60 };
+  const at = (day: number, width: number) => ({ day, percent: 8, width });
+  const place = placeInYear([at(0, 400), at(365, 404)], frame);
+  expect(place(at(0, 400))).toEqual({ x: 0, y: 60 });
+  expect(place(at(365, 404))).toEqual({ x: 100, y: 10 });
+  expect(placeInYear([at(0, 400), at(365, 400)], frame)(at(0, 400)).y).toBe(35);
+});
+
+test('days count from 1 January, past the change of clocks and in leap years', () => {
+  expect(dayOfYear(new Date(2025, 0, 1, 23))).toBe(0);
+  expect(dayOfYear(new Date(2025, 7, 15, 1))).toBe(226);
+  expect(dayOfYear(new Date(2024, 11, 31, 12))).toBe(365);
+});
