@@ -12,5 +12,6 @@ export const screens: Screens = {
     stock: () => import('./stock/stock.tsx'),
     breakdown: () => import('./breakdown/breakdown.tsx'),
     data: () => import('./data/data.tsx'),
+    finish: () => import('./finish/finish.tsx'),
   },
 };

@@ -1,0 +1,56 @@
+import { phrase } from '../answer/phrase.ts';
+import { litres } from '../answer/quantity.ts';
+import type { Worked } from '../answer/worked.ts';
+import type { FinishAmount, LikelyRange } from './finish-amount.ts';
+
+/** What one wood, outside or inside, takes. */
+export interface AmountOf {
+  readonly what: string;
+  readonly amount: Worked<FinishAmount>;
+}
+
+const none: LikelyRange = { least: 0, likely: 0, most: 0 };
+
+const add = (a: LikelyRange, b: LikelyRange): LikelyRange => ({
+  least: a.least + b.least,
+  likely: a.likely + b.likely,
+  most: a.most + b.most,
+});
+
+/**
+ * What several woods take together, coat by coat: those with fewer coats drop out of the later ones.
+ *
+ * @param amounts litres of each, with its name
+ * @returns litres per coat and in all, with the working of each
+ *
+ * Valid: one finish out of one can.
+ * Errors: none; nothing is 0 litres.
+ * Example: 0.3 and 0.3 litres outside, 0.1 inside in one coat: 0.4 and 0.3, 0.7 in all.
+ * Source: arithmetic.
+ */
+export function addAmounts(amounts: readonly AmountOf[]): Worked<FinishAmount> {
+  const most = Math.max(0, ...amounts.map(({ amount }) => amount.value.coats.length));
+  const coats = Array.from({ length: most }, (_, index) =>
+    amounts.reduce((sum, { amount }) => add(sum, amount.value.coats[index] ?? none), none),
+  );
+  const total = coats.reduce(add, none);
+  const sole = amounts.length === 1 ? amounts[0]?.amount : undefined;
+  if (sole) return sole;
+  return {
+    value: { coats, total },
+    working: {
+      ...amounts[0]?.amount.working,
+      steps: [
+        ...amounts.flatMap(({ what, amount }) =>
+          amount.working.steps.map((step) => ({ ...step, finds: `${what}, ${step.finds}` })),
+        ),
+        {
+          finds: 'all together',
+          by: phrase('{least} to {most}.', { least: litres(total.least), most: litres(total.most) }),
+          gives: litres(total.likely),
+        },
+      ],
+      sources: [...new Set(amounts.flatMap(({ amount }) => amount.working.sources))],
+    },
+  };
+}

@@ -1,0 +1,91 @@
+import { isProblem } from '../../core/answer/problem.ts';
+import { litres, m2, money, quantity } from '../../core/answer/quantity.ts';
+import { m2PerSquareFoot } from '../../core/answer/us-units.ts';
+import { Amount } from '../../ui/amount.tsx';
+import { ShowWorking } from '../../ui/show-working.tsx';
+import { units } from '../../ui/units.ts';
+import type { FinishPlan } from './plan-finish.ts';
+import type { ReadFinish } from './read-finish-form.ts';
+
+/** How much is likely, between what and what, which cans hold it and what they cost. */
+export function AmountAnswer({ plan, read }: { plan: FinishPlan; read: ReadFinish }) {
+  const { amount, area, coatedM2, purchase, costPerM2 } = plan;
+  const { coats, total } = amount.value;
+  const bought = purchase && !isProblem(purchase) ? purchase : undefined;
+  const perFoot = units.value.unit === 'in';
+  return (
+    <>
+      <div class="answer">
+        <span class="soft">
+          Likely, in {coats.length} {coats.length === 1 ? 'coat' : 'coats'}
+        </span>
+        <span class="figure">
+          <Amount of={litres(total.likely)} />
+        </span>
+        {total.least < total.most && (
+          <span class="soft">
+            <Amount of={litres(total.least)} /> to <Amount of={litres(total.most)} />, as the wood drinks
+          </span>
+        )}
+        {bought && (
+          <p>
+            {bought.value.buy.length === 0 ? (
+              <b>Nothing to buy: there is enough on the shelf.</b>
+            ) : (
+              <>
+                <b>
+                  Buy{' '}
+                  {bought.value.buy.map((can, index) => (
+                    <>
+                      {index > 0 && ', '}
+                      {can.count} × <Amount of={litres(can.litres)} />
+                    </>
+                  ))}
+                </b>{' '}
+                for <Amount of={money(bought.value.cost)} />; <Amount of={litres(bought.value.left)} /> will be left.
+              </>
+            )}
+          </p>
+        )}
+        <ShowWorking of={amount.working} />
+      </div>
+      <dl class="facts">
+        <dt>Area that gets finish</dt>
+        <dd>
+          <Amount of={m2(coatedM2)} />
+        </dd>
+        <dt>Spreading rate, {read.label.coverage ? 'from the can' : 'usual for this kind'}</dt>
+        <dd>
+          <Amount of={quantity(read.finish.coverage.least, 'm2PerLitre')} />
+          {read.finish.coverage.least < read.finish.coverage.most && (
+            <>
+              {' '}
+              to <Amount of={quantity(read.finish.coverage.most, 'm2PerLitre')} />
+            </>
+          )}
+        </dd>
+        {coats.map((coat, index) => (
+          <>
+            <dt>Coat {index + 1}</dt>
+            <dd>
+              <Amount of={litres(coat.likely)} />
+            </dd>
+          </>
+        ))}
+        {costPerM2 && (
+          <>
+            <dt>Cost of one {perFoot ? 'square foot' : 'square metre'}</dt>
+            <dd>
+              <Amount of={money(costPerM2.value * (perFoot ? m2PerSquareFoot : 1))} />
+            </dd>
+          </>
+        )}
+      </dl>
+      <div>
+        <ShowWorking of={area.working} label="How the area is worked out" />
+        {bought && <ShowWorking of={bought.working} label="Why these cans" />}
+        {costPerM2 && <ShowWorking of={costPerM2.working} label="What it costs on the wood" />}
+      </div>
+    </>
+  );
+}

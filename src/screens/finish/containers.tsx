@@ -1,0 +1,55 @@
+import { NumberField, TextField } from '../../ui/fields.tsx';
+import { units } from '../../ui/units.ts';
+import { type ContainerText, emptyContainer } from './finish-form.ts';
+import type { FormProps } from './form-props.ts';
+
+/** The sizes on the dealer's shelf with their prices, and what stands on one's own. */
+export function Containers({ form, at, change }: FormProps) {
+  const volume = units.value.unit === 'in' ? 'qt, or 750 ml' : 'L, or 750 ml';
+  const replace = (index: number, part: Partial<ContainerText>) =>
+    change({ containers: form.containers.map((one, other) => (other === index ? { ...one, ...part } : one)) });
+  return (
+    <section class="card">
+      <h2>What it is sold in</h2>
+      {form.containers.map((one, index) => (
+        <div class="fields">
+          <TextField
+            label="Container"
+            hint={volume}
+            value={one.size}
+            problem={at(`container.${index}`)}
+            onInput={(size) => replace(index, { size })}
+          />
+          <NumberField
+            label="Price"
+            hint="of one"
+            value={one.price}
+            problem={at(`price.${index}`)}
+            onInput={(price) => replace(index, { price })}
+          />
+        </div>
+      ))}
+      <div class="buttons">
+        <button
+          type="button"
+          class="button"
+          onClick={() => change({ containers: [...form.containers, emptyContainer] })}
+        >
+          Another size
+        </button>
+        {form.containers.length > 1 && (
+          <button type="button" class="button" onClick={() => change({ containers: form.containers.slice(0, -1) })}>
+            One size less
+          </button>
+        )}
+      </div>
+      <TextField
+        label="On the shelf already"
+        hint={volume}
+        value={form.onShelf}
+        problem={at('onShelf')}
+        onInput={(onShelf) => change({ onShelf })}
+      />
+    </section>
+  );
+}

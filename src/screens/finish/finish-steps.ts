@@ -1,0 +1,41 @@
+import type { LikelyRange } from '../../core/finishing/finish-amount.ts';
+import type { FinishStep } from '../../core/finishing/finish-step.ts';
+import type { Finish } from '../../store/records/finish.ts';
+import type { Json } from '../../store/records/record.ts';
+import type { FlowStep } from '../../ui/steps/flow-step.ts';
+
+/** A step as it is kept: with the pieces that it is ticked for, and for a coat what that coat is likely to take. */
+export interface KeptStep extends FinishStep {
+  readonly pieces: readonly { readonly id: string; readonly label: string }[];
+  readonly coatLitres?: number;
+}
+
+/** Which coat a step puts on, counted from 1. */
+const coatOf = ({ id, stage }: FinishStep): number => (stage === 'coat' ? Number(/^coat-(\d+)/.exec(id)?.[1]) : 0);
+
+/** The schedule for these pieces as it is stored. */
+export const keptSteps = (
+  steps: readonly FinishStep[],
+  pieces: readonly { readonly id: string; readonly name: string }[],
+  coats: readonly LikelyRange[],
+): readonly Json[] =>
+  steps.map((step) => {
+    const coat = coats[coatOf(step) - 1];
+    return {
+      ...step,
+      pieces: pieces.map(({ id, name }) => ({ id, label: name })),
+      ...(coat && { coatLitres: coat.likely }),
+    };
+  }) as unknown as readonly Json[];
+
+export const stepsOf = ({ steps }: Pick<Finish, 'steps'>): readonly KeptStep[] => steps as unknown as KeptStep[];
+
+/** A step as the step list shows it. */
+export const flowStep = ({ id, title, todo, why, cautions, source, pieces }: KeptStep): FlowStep => ({
+  id,
+  title,
+  todo,
+  ...(why && { why }),
+  cautions: cautions.map((say) => ({ say, source })),
+  pieces,
+});

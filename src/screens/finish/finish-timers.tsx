@@ -1,0 +1,77 @@
+import { notify } from '../../app/notices.ts';
+import { useNow } from '../../app/now.ts';
+import { saveFile } from '../../app/save-file.ts';
+import { isProblem } from '../../core/answer/problem.ts';
+import { seconds } from '../../core/answer/quantity.ts';
+import { calendarFile } from '../../core/calendar/calendar-file.ts';
+import type { Timer } from '../../store/records/timer.ts';
+import { timers as kept } from '../../store/timers.ts';
+import { Amount } from '../../ui/amount.tsx';
+
+/** The waits that run for this finish, the one that ends first on top. */
+export function FinishTimers({ timers }: { timers: readonly Timer[] }) {
+  const running = timers.filter(({ doneAt }) => doneAt === undefined).sort((a, b) => a.endsAt - b.endsAt);
+  return running.length === 0 ? null : <Running timers={running} />;
+}
+
+function Running({ timers }: { timers: readonly Timer[] }) {
+  const now = useNow();
+  const later = timers.filter(({ endsAt }) => endsAt > now);
+  return (
+    <section class="waits" aria-label="Waits">
+      {timers.map((timer) => {
+        const left = Math.round((timer.endsAt - now) / 1000);
+        return (
+          <div key={timer.id} class={left > 0 ? 'answer wait' : 'answer now'}>
+            <span class="soft">
+              {timer.phase} · {timer.name}
+            </span>
+            <span class="figure words">
+              {left > 0 ? (
+                <>
+                  <Amount of={seconds(left)} /> left
+                </>
+              ) : (
+                <>
+                  Now; ended <Amount of={seconds(-left)} /> ago
+                </>
+              )}
+            </span>
+            <span class="soft small">
+              {new Date(timer.endsAt).toLocaleString([], { dateStyle: 'medium', timeStyle: 'short' })}
+            </span>
+            <button type="button" class="button" onClick={() => void end(timer)}>
+              {left > 0 ? 'End it now' : 'Seen to'}
+            </button>
+          </div>
+        );
+      })}
+      {later.length > 0 && (
+        <button type="button" class="button" onClick={() => void saveWaits(later)}>
+          Put into the calendar
+        </button>
+      )}
+    </section>
+  );
+}
+
+async function end({ id }: Timer) {
+  // A write that fails is kept and shown by the shell.
+  await kept.change(id, (timer) => ({ ...timer, doneAt: Date.now() })).catch(() => {});
+}
+
+/** The app can't wake a locked phone; a calendar can. */
+async function saveWaits(timers: readonly Timer[]) {
+  const file = calendarFile(
+    timers.map(({ id, phase, name, endsAt, revision }) => ({
+      uid: `${id}@boardwright`,
+      title: `${phase}: ${name}`,
+      endsAt,
+      sequence: revision,
+    })),
+    Date.now(),
+  );
+  if (isProblem(file)) return;
+  const how = await saveFile('boardwright-finish.ics', 'text/calendar', file);
+  if (how !== 'cancelled') notify('Open the file with your calendar: it rings when each wait ends.');
+}

@@ -1,0 +1,46 @@
+import { useLive } from '../../app/live.ts';
+import { routeTo } from '../../app/routes.ts';
+import { finishes } from '../../store/finishes.ts';
+import { pieces } from '../../store/pieces.ts';
+import { Screen } from '../../ui/screen.tsx';
+import './finish.css';
+import { findFinish } from './find-finish.ts';
+import { PlanScreen } from './plan-screen.tsx';
+import { RunScreen } from './run-screen.tsx';
+
+async function readAll(id: string) {
+  const [allFinishes, allPieces] = await Promise.all([finishes.all(), pieces.all()]);
+  return { ...findFinish(id, allFinishes, allPieces), allPieces };
+}
+
+/** How much finish, which cans, and what when: the plan of a piece's finish, and then its steps. */
+export default function FinishScreen({ id }: { id: string }) {
+  const found = useLive(['finish', 'piece'], () => readAll(id), id);
+  if (!found) return null;
+  const { finish, piece, allPieces } = found;
+  if (finish) return <RunScreen key={finish.id} finish={finish} pieces={allPieces} />;
+  if (piece) return <PlanScreen key={piece.id} piece={piece} all={allPieces} />;
+  return (
+    <Screen
+      question="Finish which piece?"
+      kicker="Finish"
+      action={
+        <a class="button big now" href={routeTo('piece', 'new')}>
+          New piece
+        </a>
+      }
+    >
+      {allPieces.length === 0 ? (
+        <p>A finish belongs to a piece: its parts give the area. List a piece first.</p>
+      ) : (
+        <ul class="rows">
+          {allPieces.map(({ id: other, name }) => (
+            <li>
+              <a href={routeTo('finish', other)}>{name}</a>
+            </li>
+          ))}
+        </ul>
+      )}
+    </Screen>
+  );
+}

@@ -1,0 +1,71 @@
+import { formatQuantity } from '../../core/answer/format-quantity.ts';
+import { quantity } from '../../core/answer/quantity.ts';
+import type { FinishMethod } from '../../core/finishing/finish-amount.ts';
+import { finishes } from '../../tables/finishes.ts';
+import { Choice, NumberField, Pick, TextField } from '../../ui/fields.tsx';
+import { units } from '../../ui/units.ts';
+import type { FormProps } from './form-props.ts';
+import { coatsText, insideCoatsText, kindOf } from './read-finish-form.ts';
+
+const methods: readonly { value: FinishMethod; label: string }[] = [
+  { value: 'rag', label: 'Rag' },
+  { value: 'brush', label: 'Brush' },
+  { value: 'roller', label: 'Roller' },
+  { value: 'pad', label: 'Pad' },
+  { value: 'spray', label: 'Spray' },
+];
+
+/** Which kind, how many coats, how far a can goes, and how it is put on. */
+export function KindEntries({ form, read, at, change, hasInside }: FormProps & { hasInside: boolean }) {
+  const kind = kindOf(form);
+  const { least, most } = kind.coverage;
+  const usual = `${formatQuantity(quantity(least, 'm2PerLitre'), units.value).split(' ')[0]} to ${formatQuantity(
+    quantity(most, 'm2PerLitre'),
+    units.value,
+  )}`;
+  return (
+    <>
+      <Pick
+        label="Finish"
+        value={form.kind}
+        options={finishes.map(({ id, name }) => ({ value: id, label: name }))}
+        onInput={(next) => change({ kind: next })}
+      />
+      <div class="fields">
+        <NumberField
+          label="Coats"
+          hint={`usually ${kind.coats.least === kind.coats.most ? kind.coats.least : `${kind.coats.least} to ${kind.coats.most}`}`}
+          value={coatsText(form)}
+          problem={at('coats')}
+          onInput={(coats) => change({ coats })}
+        />
+        {hasInside && (
+          <NumberField
+            label="Inside coats"
+            hint="0 leaves it bare"
+            value={insideCoatsText(form)}
+            problem={at('insideCoats')}
+            onInput={(insideCoats) => change({ insideCoats })}
+          />
+        )}
+      </div>
+      <TextField
+        label="Spreading rate"
+        hint={`of the can; left empty, ${usual}`}
+        value={form.rate}
+        problem={at('rate')}
+        onInput={(rate) => change({ rate })}
+      />
+      <Choice label="Put on with" value={read.method} options={methods} onInput={(method) => change({ method })} />
+      <Choice
+        label="The wood is"
+        value={form.wood}
+        options={[
+          { value: 'bare', label: 'Bare' },
+          { value: 'sealed', label: 'Sealed or primed' },
+        ]}
+        onInput={(wood) => change({ wood })}
+      />
+    </>
+  );
+}

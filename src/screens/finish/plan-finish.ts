@@ -1,0 +1,82 @@
+import { isProblem, type Outcome, type Problem, problem } from '../../core/answer/problem.ts';
+import type { Worked } from '../../core/answer/worked.ts';
+import { type AmountOf, addAmounts } from '../../core/finishing/add-amounts.ts';
+import { chooseContainers, type Purchase } from '../../core/finishing/choose-containers.ts';
+import { type FinishAmount, finishAmount, finishLoss } from '../../core/finishing/finish-amount.ts';
+import { costPerM2 } from '../../core/finishing/finish-cost.ts';
+import { anySpecies, type PartsArea, partsArea } from '../../core/finishing/part-area.ts';
+import type { Piece } from '../../store/records/piece.ts';
+import { speciesById } from '../../tables/species.ts';
+import { speciesName } from '../../ui/species-name.ts';
+import { finishParts } from './finish-parts.ts';
+import type { ReadFinish } from './read-finish-form.ts';
+
+export interface FinishPlan {
+  readonly area: Worked<PartsArea>;
+  /** m2 that get a coat. */
+  readonly coatedM2: number;
+  readonly amount: Worked<FinishAmount>;
+  /** Undefined while no container is typed in. */
+  readonly purchase: Outcome<Worked<Purchase>> | undefined;
+  readonly costPerM2: Worked | undefined;
+}
+
+/** How much the pieces take in all, and what to buy for it. Several pieces at once come out of the same cans. */
+export function planFinish(pieces: readonly Piece[], read: ReadFinish, wood: 'bare' | 'sealed'): Outcome<FinishPlan> {
+  const several = pieces.length > 1;
+  const parts = pieces.flatMap((piece) =>
+    finishParts(piece).map((part) => (several ? { ...part, name: `${piece.name}, ${part.name}` } : part)),
+  );
+  const area = partsArea(parts, read.shapes);
+  if (isProblem(area)) return area;
+  const amounts: AmountOf[] = [];
+  let coatedM2 = 0;
+  for (const [species, treated] of area.value.bySpecies) {
+    const what = species === anySpecies ? 'shapes' : speciesName(species);
+    for (const [treatment, coats] of [
+      ['shown', read.coats],
+      ['inside', read.insideCoats],
+    ] as const) {
+      if (treated[treatment] === 0 || (treatment === 'inside' && coats === 0)) continue;
+      const amount = amountOf(treated[treatment], coats, species, read, wood);
+      if (isProblem(amount)) return amount;
+      coatedM2 += treated[treatment];
+      amounts.push({ what: treatment === 'inside' ? `${what} inside` : what, amount });
+    }
+  }
+  if (coatedM2 === 0)
+    return problem('parts', 'All that gets finish is inside, and the insides get no coat. Give them one.');
+  const amount = addAmounts(amounts);
+  const toBuy = Math.max(0, amount.value.total.likely - read.onShelf);
+  const purchase = read.containers.length === 0 ? undefined : chooseContainers(toBuy, read.containers);
+  const bought = purchase && !isProblem(purchase) ? purchase.value.cost : 0;
+  const perM2 = costPerM2(bought, coatedM2);
+  return { area, coatedM2, amount, purchase, costPerM2: bought > 0 && !isProblem(perM2) ? perM2 : undefined };
+}
+
+function amountOf(
+  areaM2: number,
+  coats: number,
+  species: string,
+  { finish, method }: ReadFinish,
+  wood: 'bare' | 'sealed',
+): Outcome<Worked<FinishAmount>> {
+  const open = speciesById(species)?.pores === 'open';
+  const thirst = open ? finish.firstCoat.openPores : finish.firstCoat.closedPores;
+  return finishAmount({
+    areaM2,
+    coverage: finish.coverage,
+    coats,
+    loss: finishLoss[method],
+    firstCoat: wood === 'bare' ? thirst : 1,
+    source: finish.source,
+  });
+}
+
+/** The entry at which a problem of the plan belongs; none when it is about the parts. */
+export function entryOf({ field }: Problem): string | undefined {
+  if (field.startsWith('coverage')) return 'rate';
+  if (field === 'coats') return 'coats';
+  const shape = /^shapes\.(\d+)/.exec(field)?.[1];
+  return shape === undefined ? undefined : `shape.${shape}`;
+}

@@ -1,0 +1,93 @@
+import { useState } from 'preact/hooks';
+import { useDraft } from '../../app/draft.ts';
+import { routeTo } from '../../app/routes.ts';
+import { isProblem } from '../../core/answer/problem.ts';
+import { finishCautions } from '../../core/finishing/coat-schedule.ts';
+import { finishes as kept } from '../../store/finishes.ts';
+import type { Piece } from '../../store/records/piece.ts';
+import { Say } from '../../ui/say.tsx';
+import { Screen } from '../../ui/screen.tsx';
+import { Trouble } from '../../ui/trouble.tsx';
+import { units } from '../../ui/units.ts';
+import { AmountAnswer } from './amount-answer.tsx';
+import { CanEntries } from './can-entries.tsx';
+import { Containers } from './containers.tsx';
+import { emptyForm, type FinishForm } from './finish-form.ts';
+import { KindEntries } from './kind-entries.tsx';
+import { entryOf, planFinish } from './plan-finish.ts';
+import { readFinishForm } from './read-finish-form.ts';
+import { startedFinish } from './started-finish.ts';
+
+/** How much of which finish a piece takes, which cans hold it, and what it costs. */
+export function PlanScreen({ piece, all }: { piece: Piece; all: readonly Piece[] }) {
+  const draft = useDraft<FinishForm>(`finish-plan-1-${piece.id}`, emptyForm);
+  const [busy, setBusy] = useState(false);
+  const form = draft.value;
+  if (!form) return null;
+  const read = readFinishForm(form, units.value.unit);
+  const pieces = [piece, ...all.filter(({ id }) => id !== piece.id && form.others.includes(id))];
+  const plan = planFinish(pieces, read, form.wood);
+  const started = startedFinish(pieces, form, read, plan);
+  const trouble = isProblem(plan) ? plan : undefined;
+  const at = (entry: string) =>
+    read.problems.get(entry) ??
+    [trouble, isProblem(started) ? started : undefined].find((one) => one && entryOf(one) === entry);
+  const props = { form, read, at, change: (part: Partial<FinishForm>) => draft.set({ ...form, ...part }) };
+
+  const start = async () => {
+    if (isProblem(started)) return;
+    setBusy(true);
+    try {
+      await kept.add(started);
+      draft.clear();
+    } catch {
+      // The shell keeps and shows what the phone did not take; the plan stays.
+      setBusy(false);
+    }
+  };
+
+  return (
+    <Screen
+      question="How much finish?"
+      kicker={`Finish · ${piece.name}`}
+      action={
+        <button
+          type="button"
+          class="button big now"
+          disabled={busy || read.problems.size > 0 || isProblem(started)}
+          onClick={() => void start()}
+        >
+          Start the finish
+        </button>
+      }
+    >
+      <div aria-live="polite" class="readout">
+        {isProblem(plan) ? (
+          <div class="answer">
+            {entryOf(plan) ? <p>Look at the entries below.</p> : <Trouble of={plan} />}
+            {piece.parts.length === 0 && (
+              <a class="button" href={routeTo('piece', piece.id)}>
+                List its parts
+              </a>
+            )}
+          </div>
+        ) : (
+          <AmountAnswer plan={plan} read={read} />
+        )}
+      </div>
+      <KindEntries {...props} hasInside={!isProblem(plan) && plan.area.value.total.inside > 0} />
+      <Containers {...props} />
+      <CanEntries {...props} />
+      <section class="card">
+        <h2>Before you open the can</h2>
+        <ul class="cautions">
+          {finishCautions(read.finish).map((say) => (
+            <li>
+              <Say phrase={say} />
+            </li>
+          ))}
+        </ul>
+      </section>
+    </Screen>
+  );
+}

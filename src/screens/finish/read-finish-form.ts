@@ -1,0 +1,141 @@
+import { badNumber, type Limits } from '../../core/answer/bad-number.ts';
+import { parseNumber } from '../../core/answer/parse-number.ts';
+import { parseRange } from '../../core/answer/parse-range.ts';
+import { parseSpreadingRate } from '../../core/answer/parse-spreading-rate.ts';
+import { parseVolume } from '../../core/answer/parse-volume.ts';
+import { isProblem, type Outcome, type Problem } from '../../core/answer/problem.ts';
+import type { Unit } from '../../core/answer/quantity.ts';
+import { type Range, scaled } from '../../core/answer/range.ts';
+import { m2PerSquareFoot } from '../../core/answer/us-units.ts';
+import { airFactor } from '../../core/finishing/air-factor.ts';
+import type { Container } from '../../core/finishing/choose-containers.ts';
+import type { Finish } from '../../core/finishing/finish.ts';
+import { type FinishMethod, mostCoats } from '../../core/finishing/finish-amount.ts';
+import { type FinishLabel, withFinishLabel } from '../../core/finishing/finish-label.ts';
+import type { FinishShape } from '../../core/finishing/part-area.ts';
+import { finishById, finishes } from '../../tables/finishes.ts';
+import type { FinishForm } from './finish-form.ts';
+
+/** A form as read: what could be read, and by entry what could not. */
+export interface ReadFinish {
+  /** The kind with the can's own figures in place of the table's. */
+  readonly finish: Finish;
+  /** What was typed in from the can. */
+  readonly label: FinishLabel;
+  readonly coats: number;
+  /** 0 leaves the insides bare. */
+  readonly insideCoats: number;
+  readonly method: FinishMethod;
+  /** Litres of it on the shelf. */
+  readonly onShelf: number;
+  readonly containers: readonly Container[];
+  readonly shapes: readonly FinishShape[];
+  readonly air: { readonly celsius: number; readonly humidity: number };
+  /** By what today's air makes each wait longer. */
+  readonly airFactor: number;
+  readonly firstGrit: number;
+  readonly sections: readonly string[];
+  readonly problems: ReadonlyMap<string, Problem>;
+}
+
+export const kindOf = (form: FinishForm): Finish => finishById(form.kind) ?? (finishes[0] as Finish);
+
+export const coatsText = (form: FinishForm): string => form.coats ?? String(kindOf(form).coats.least);
+export const insideCoatsText = (form: FinishForm): string => form.insideCoats ?? coatsText(form);
+
+export const methodOf = (form: FinishForm): FinishMethod =>
+  form.method ?? (kindOf(form).wipeOffSeconds ? 'rag' : 'brush');
+
+export const gritText = (form: FinishForm): string => form.firstGrit ?? String(Math.min(120, kindOf(form).bareGrit));
+
+/** Reads what was typed; `unit` says whose units a bare number is in. What can't be read counts as not typed. */
+export function readFinishForm(form: FinishForm, unit: 'in' | 'mm'): ReadFinish {
+  const problems = new Map<string, Problem>();
+  const read = <T>(entry: string, value: Outcome<T>, instead: T, check?: (value: T) => Problem | undefined): T => {
+    const trouble = isProblem(value) ? value : check?.(value);
+    if (!trouble) return value as T;
+    problems.set(entry, trouble);
+    return instead;
+  };
+  const typed = (entry: string, text: string, instead: number) =>
+    text.trim() === '' ? instead : read(entry, parseNumber(text), instead);
+  const needed = (entry: string, text: string, instead: number, name: string, of: Unit, limits: Limits) =>
+    read(entry, parseNumber(text), instead, (value) => badNumber('', name, value, of, limits));
+  const volume = (text: string) => parseVolume(text, unit === 'in' ? 'qt' : 'l');
+  const coats = (least: number) => ({ least, most: mostCoats, whole: true });
+
+  const kind = kindOf(form);
+  const label: { -readonly [name in keyof FinishLabel]: FinishLabel[name] } = {};
+  const fromCan = (entry: string, field: keyof FinishLabel, found: Outcome<Range>) => {
+    const value = read<Range | undefined>(entry, found, undefined, (value) => {
+      const checked = withFinishLabel(kind, { [field]: value });
+      return isProblem(checked) ? checked : undefined;
+    });
+    if (value) Object.assign(label, { [field]: value });
+  };
+  if (form.rate.trim() !== '')
+    fromCan('rate', 'coverage', parseSpreadingRate(form.rate, unit === 'in' ? 'ft2PerGallon' : 'm2PerLitre'));
+  for (const [entry, field, size] of [
+    ['wait', 'waitSeconds', 3600],
+    ['wipeOff', 'wipeOffSeconds', 60],
+    ['use', 'useAfterSeconds', 86400],
+    ['cure', 'cureSeconds', 86400],
+  ] as const) {
+    if (form.can[entry].trim() === '') continue;
+    const said = parseRange(form.can[entry]);
+    fromCan(entry, field, isProblem(said) ? said : scaled(said, size));
+  }
+  const finish = read('cure', withFinishLabel(kind, label), kind);
+
+  const outside = needed('coats', coatsText(form), 0, 'The number of coats', 'count', coats(1));
+  const inside = needed('insideCoats', insideCoatsText(form), outside, 'The number of coats', 'count', coats(0));
+
+  const containers: Container[] = [];
+  for (const [at, { size, price }] of form.containers.entries()) {
+    if (size.trim() === '' && price.trim() === '') continue;
+    const litres = read(`container.${at}`, volume(size), 0, (value) =>
+      badNumber('', 'The container', value, 'litres', { least: 0.001, most: 200 }),
+    );
+    const cost = needed(`price.${at}`, price, 0, 'The price', 'money', { above: 0, most: 1e5 });
+    if (litres > 0 && cost > 0) containers.push({ litres, price: cost });
+  }
+
+  const shapes: FinishShape[] = [];
+  for (const [at, { name, area, count, treatment }] of form.shapes.entries()) {
+    const limits = { above: 0, most: 1000 };
+    const sized = needed(`shape.${at}`, area, 0, 'The area', 'm2', limits);
+    const many = needed(`shapeCount.${at}`, count, 0, 'How many', 'count', { least: 1, most: 1000, whole: true });
+    const areaM2 = unit === 'in' ? sized * m2PerSquareFoot : sized;
+    if (areaM2 > 0 && many > 0) shapes.push({ name: name.trim() || `Shape ${at + 1}`, areaM2, count: many, treatment });
+  }
+
+  const degrees = typed('celsius', form.celsius, unit === 'in' ? 68 : 20);
+  const celsius = unit === 'in' ? (degrees - 32) / 1.8 : degrees;
+  const humidity = typed('humidity', form.humidity, 50);
+  const slower = airFactor(celsius, humidity);
+  if (isProblem(slower)) problems.set(slower.field, slower);
+
+  return {
+    finish,
+    label,
+    coats: outside,
+    insideCoats: Math.min(inside, outside),
+    method: methodOf(form),
+    onShelf:
+      form.onShelf.trim() === ''
+        ? 0
+        : read('onShelf', volume(form.onShelf), 0, (value) =>
+            badNumber('', 'What is on the shelf', value, 'litres', { least: 0, most: 200 }),
+          ),
+    containers,
+    shapes,
+    air: { celsius, humidity },
+    airFactor: isProblem(slower) ? 1 : slower,
+    firstGrit: Number(gritText(form)),
+    sections: form.sections
+      .split(/[,;]/)
+      .map((section) => section.trim())
+      .filter((section) => section !== ''),
+    problems,
+  };
+}

@@ -1,0 +1,57 @@
+import { isProblem, type Outcome } from '../../core/answer/problem.ts';
+import { coatSchedule } from '../../core/finishing/coat-schedule.ts';
+import type { FinishLabel } from '../../core/finishing/finish-label.ts';
+import type { Finish } from '../../store/records/finish.ts';
+import type { Piece } from '../../store/records/piece.ts';
+import type { Fields } from '../../store/records/record.ts';
+import { grits } from '../../tables/abrasives.ts';
+import type { FinishForm } from './finish-form.ts';
+import { keptSteps } from './finish-steps.ts';
+import type { FinishPlan } from './plan-finish.ts';
+import type { ReadFinish } from './read-finish-form.ts';
+
+/** The finish as it is kept once it starts: its figures as they are now, and its steps. The first piece owns it. */
+export function startedFinish(
+  pieces: readonly Piece[],
+  form: FinishForm,
+  read: ReadFinish,
+  plan: Outcome<FinishPlan>,
+): Outcome<Fields<Finish>> {
+  if (isProblem(plan)) return plan;
+  const steps = coatSchedule({
+    finish: read.finish,
+    coats: read.coats,
+    firstGrit: read.firstGrit,
+    gritsOwned: grits.map(({ grit }) => grit).filter((grit) => !form.gritsMissing.includes(grit)),
+    sections: read.sections,
+    beforeAssembly: form.beforeAssembly,
+    airFactor: read.airFactor,
+  });
+  if (isProblem(steps)) return steps;
+  const { purchase, amount, coatedM2 } = plan;
+  const buy = purchase && !isProblem(purchase) ? purchase.value.buy : [];
+  return {
+    pieceId: pieces[0]?.id ?? '',
+    kind: read.finish.id,
+    label: labelNumbers(read.label),
+    coats: read.coats,
+    area: coatedM2,
+    containers: read.containers.map((one) => {
+      const count = buy.find((can) => can.litres === one.litres && can.price === one.price)?.count;
+      return count === undefined ? one : { ...one, count };
+    }),
+    steps: keptSteps(steps, pieces, amount.value.coats),
+    ticks: {},
+  };
+}
+
+/** The can's figures as plain numbers: `coverageLeast`, `coverageMost`. */
+function labelNumbers(label: FinishLabel): Record<string, number> {
+  const numbers: Record<string, number> = {};
+  for (const [name, value] of Object.entries(label)) {
+    if (typeof value !== 'object') continue;
+    numbers[`${name}Least`] = value.least;
+    numbers[`${name}Most`] = value.most;
+  }
+  return numbers;
+}
