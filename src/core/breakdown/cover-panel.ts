@@ -11,13 +11,39 @@ import type { Rack, Unit } from './rack.ts';
  * @returns whether the panel is covered
  */
 export function coverPanel(draft: Draft, unitAt: number, mood: Mood, cover: CheapestCover, partly = false): boolean {
+  const unit = draft.rack.units[unitAt] as Unit;
+  const need = draft.missing[unitAt] as number;
+  let best = cheapestChoice(draft, unit, need, mood, cover, false);
+  if (!best || best.sum < need) best = cheapestChoice(draft, unit, need, mood, cover, true);
+  const sum = best?.sum ?? 0;
+  draft.distance[unitAt] = Math.max(0, (need - sum) / need);
+  if (!best || best.supplies.length === 0 || (sum < need && !partly)) return false;
+  take(draft, unitAt, best.supplies, sum - need);
+  draft.missing[unitAt] = Math.max(0, need - sum);
+  return sum >= need;
+}
+
+interface Choice {
+  readonly supplies: Supply[];
+  readonly sum: number;
+  readonly cost: number;
+}
+
+/** The cheapest supplies that reach the need, or those that reach furthest. */
+function cheapestChoice(
+  draft: Draft,
+  unit: Unit,
+  need: number,
+  mood: Mood,
+  cover: CheapestCover,
+  wholeRack: boolean,
+): Choice | undefined {
   const { rack } = draft;
-  const unit = rack.units[unitAt] as Unit;
   const worth = (beyond: number) =>
     mood.credit === 0 ? 0 : mood.credit * mood.waiting.worth(unit.part.species, beyond, unit.blankLength);
-  const need = draft.missing[unitAt] as number;
-  let best: { supplies: Supply[]; sum: number; cost: number } | undefined;
-  for (const supplies of candidateSets(rack, unit, panelSupplies(draft, unit, mood), mood)) {
+  let best: Choice | undefined;
+  const all = wholeRack || rack.together[unit.partAt] !== Number.POSITIVE_INFINITY;
+  for (const supplies of candidateSets(rack, unit, panelSupplies(draft, unit, mood, all), mood)) {
     const { chosen, sum } = cover.choose(
       supplies.map(({ rips, cost }) => ({ gives: rips.gives, cost })),
       need,
@@ -28,13 +54,11 @@ export function coverPanel(draft: Draft, unitAt: number, mood: Mood, cover: Chea
     const better = !best || (sum >= need ? best.sum < need || cost < best.cost : sum > best.sum);
     if (better) best = { supplies: taken, sum, cost };
   }
-  const sum = best?.sum ?? 0;
-  draft.distance[unitAt] = Math.max(0, (need - sum) / need);
-  if (!best || best.supplies.length === 0 || (sum < need && !partly)) return false;
-  take(draft, unitAt, best.supplies, sum - need);
-  draft.missing[unitAt] = Math.max(0, need - sum);
-  return sum >= need;
+  return best;
 }
+
+/** Neighbourhoods tried for one panel that is to stay together; of a larger rack others each time. */
+const enoughWindows = 200;
 
 /** All supplies at once, or, for a panel that is to stay together, those of so many neighbouring boards at a time. */
 function candidateSets(rack: Rack, unit: Unit, supplies: Supply[], mood: Mood): Supply[][] {
@@ -43,7 +67,7 @@ function candidateSets(rack: Rack, unit: Unit, supplies: Supply[], mood: Mood): 
   const boards = [...new Set(rack.runs.map((run) => run.boardAt))].filter((at) => rack.maySupply(unit.partAt, at));
   const windows = Math.max(1, boards.length - together + 1);
   const first = Math.floor(mood.random() * windows);
-  return Array.from({ length: windows }, (_, turn) => {
+  return Array.from({ length: Math.min(windows, enoughWindows) }, (_, turn) => {
     const from = (first + turn) % windows;
     const window = new Set(boards.slice(from, from + together));
     return supplies.filter((supply) => window.has(supply.boardAt));

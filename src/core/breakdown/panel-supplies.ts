@@ -16,11 +16,18 @@ export interface Supply {
   readonly runAt: number;
 }
 
-/** Everything that could give width to a panel now, and what wood each costs in mm2. */
-export function panelSupplies(draft: Draft, unit: Unit, mood: Mood): Supply[] {
+/** Runs looked at for one panel; of a larger rack every so manieth, others each time. */
+const enoughRuns = 200;
+
+/**
+ * What could give width to a panel now, and what wood each costs in mm2.
+ *
+ * @param all looks at every run of however large a rack
+ */
+export function panelSupplies(draft: Draft, unit: Unit, mood: Mood, all = false): Supply[] {
   // Length that lengthening would take from each run, so that all supplies can be chosen together.
   const promised = new Float64Array(draft.room.length);
-  return [...openBlanks(draft, unit, mood, promised), ...newBlanks(draft, unit, mood, promised)];
+  return [...openBlanks(draft, unit, mood, promised), ...newBlanks(draft, unit, mood, promised, all)];
 }
 
 function openBlanks(draft: Draft, unit: Unit, mood: Mood, promised: Float64Array): Supply[] {
@@ -48,11 +55,14 @@ function openBlanks(draft: Draft, unit: Unit, mood: Mood, promised: Float64Array
   return supplies;
 }
 
-function newBlanks(draft: Draft, unit: Unit, mood: Mood, promised: Float64Array): Supply[] {
+function newBlanks(draft: Draft, unit: Unit, mood: Mood, promised: Float64Array, all: boolean): Supply[] {
   const { shop, runs, maySupply, wholeBlank } = draft.rack;
+  const stride = all ? 1 : Math.ceil(runs.length / enoughRuns);
+  const first = stride === 1 ? 0 : pick(mood.random, stride);
   const piece = unit.blankLength + shop.crosscutKerf;
   const supplies: Supply[] = [];
-  for (const [runAt, run] of runs.entries()) {
+  for (let runAt = first; runAt < runs.length; runAt += stride) {
+    const run = runs[runAt] as Run;
     const copies = Math.floor(((draft.room[runAt] as number) - (promised[runAt] as number)) / piece);
     if (copies < 1 || !maySupply(unit.partAt, run.boardAt)) continue;
     const rips = wholeBlank(unit, runAt);

@@ -54,11 +54,12 @@ export function* search(rack: Rack, weights: Weights, work: number, start?: Draf
   yield { draft: best, done: 0 };
   const short = () => best.missing.some((lacks) => lacks > 0);
   while (all.length > 0 && (cover.work < work || (cover.work < 2 * work && short()))) {
-    cover.work += attemptWork;
     const next = current.copy();
     const gone = chooseRuin(next, random);
     next.remove(gone);
     const pending = all.filter((at) => gone[at]);
+    // New blanks are weighed by what each part that waits could make of the rest.
+    cover.work += attemptWork + (1 + pending.length * rack.together.length * 0.25) * rack.runs.length;
     rebuild(next, pending, random() < 0.5 ? 0 : 0.5, moodOf(random, new Waiting(rack, pending), weights), cover);
     const cost = costOf(next);
     const done = Math.min(1, cover.work / work);

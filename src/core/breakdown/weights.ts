@@ -11,7 +11,7 @@ export interface Weights {
 /** Decides between plans that use the same wood, and is far below any difference that can be cut. */
 const tieBreak = 1e-6;
 /** Wood that the maker gives, when asking for fewer seams, for each strip saved: this share of an average piece. */
-const seamShare = 0.01;
+const seamShare = 0.04;
 /** A whole board kept is worth this share more than its wood in short lengths. */
 const longShare = 0.1;
 

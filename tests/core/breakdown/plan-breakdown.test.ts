@@ -98,6 +98,18 @@ describe('planBreakdown', () => {
     expect(independentCheck(many, plan)).toMatchObject({ breaches: [], short: 0 });
   });
 
+  it('finds the only suitable boards of a large rack', () => {
+    const thin = { species: 'A', thickness: 18, width: 200, length: 2400, cup: 0, bow: 0 };
+    const boards = Array.from({ length: 3000 }, (_, at) => ({
+      ...thin,
+      id: `B${at}`,
+      thickness: at % 997 === 5 ? 27 : 18,
+    }));
+    const part = { id: 'P', species: 'A', quantity: 1, length: 1500, width: 500, thickness: 20, panel: true };
+    const large = { ...asked, boards, parts: [part] };
+    expect(independentCheck(large, solve(large, { effort: 0.01 }))).toMatchObject({ breaches: [], short: 0 });
+  });
+
   it('cuts what strips there are for a panel that is short', () => {
     const shop = {
       ...asked.shop,

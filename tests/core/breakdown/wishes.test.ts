@@ -43,10 +43,15 @@ describe('wishes', () => {
   });
 
   it('makes fewer seams and leaves longer pieces when that is wished', () => {
+    const strips = (seed: number, wishes: Wishes) => {
+      const asked = { ...randomProblem(seed, 6, 2), wishes };
+      return planTotals(asked, sure(bestPlan(asked))).strips;
+    };
+    const seeds = [11, 12, 13, 14];
+    const plainStrips = seeds.reduce((sum, seed) => sum + strips(seed, {}), 0);
+    expect(seeds.reduce((sum, seed) => sum + strips(seed, { fewerSeams: true }), 0)).toBeLessThan(plainStrips);
     const asked = randomProblem(12, 6, 2);
     const plain = sure(bestPlan(asked));
-    const fewer = sure(bestPlan({ ...asked, wishes: { fewerSeams: true } }));
-    expect(planTotals(asked, fewer).strips).toBeLessThan(planTotals(asked, plain).strips);
     const long = sure(bestPlan({ ...asked, wishes: { longLeftovers: true } }));
     const squares = (plan: typeof plain) =>
       asked.boards.reduce((sum, { id, length, width }) => {
