@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { parseNumber } from '../core/answer/parse-number.ts';
 import { isProblem, type Outcome, type Problem } from '../core/answer/problem.ts';
 import { formatLength } from '../core/length/format-length.ts';
@@ -29,14 +29,19 @@ function useSettled<V extends number | undefined>(
   read: (text: string) => Outcome<V>,
 ) {
   const [text, setText] = useState(write(value));
-  const [accepted, setAccepted] = useState(value);
   const [problem, setProblem] = useState<Problem>();
+  const known = useRef(value);
+  /** Accepted here and not come back from the store yet: typing is faster than storing. */
+  const underWay = useRef<V[]>([]);
   useEffect(() => {
-    if (value === accepted) return;
+    if (value === known.current) return;
+    known.current = value;
+    const at = underWay.current.indexOf(value);
+    underWay.current = at < 0 ? [] : underWay.current.slice(at + 1);
+    if (at >= 0) return;
     setText(write(value));
-    setAccepted(value);
     setProblem(undefined);
-  }, [value, accepted, write]);
+  }, [value, write]);
   return {
     value: text,
     problem,
@@ -46,7 +51,7 @@ function useSettled<V extends number | undefined>(
       const trouble = isProblem(got) ? got : got === undefined ? undefined : check(got);
       setProblem(trouble);
       if (trouble || isProblem(got)) return;
-      setAccepted(got);
+      if (got !== (underWay.current.at(-1) ?? known.current)) underWay.current.push(got);
       onAccept(got);
     },
   };

@@ -30,7 +30,7 @@ export function Alignment({ joint }: { joint: ReadJoint }) {
   });
   const atEntry = isProblem(positions) && ['width', 'spacing', 'clear'].includes(positions.field);
   return (
-    <details>
+    <details class="working">
       <summary>Tenons, dowels or splines to align it</summary>
       <div class="fields">
         <LengthField label="Width of one along the joint" {...field('width', positions)} />

@@ -40,7 +40,7 @@ function Groove({ part, seasons }: OneProps) {
   const { lengths, field } = entries;
   const found = isProblem(lengths) ? lengths : panelInGroove({ wood: woodOfPart(part), seasons, ...lengths });
   return (
-    <section class="card" aria-label="Panel in grooves">
+    <section class="task" aria-label="Panel in grooves">
       <h2>As a panel in grooves</h2>
       <div class="fields">
         <LengthField label="Between the frame’s inner edges" {...field('opening', found)} />
@@ -67,7 +67,7 @@ function Opening({ part, seasons }: OneProps) {
   const { lengths, field } = entries;
   const found = isProblem(lengths) ? lengths : seasonalGap({ wood: woodOfPart(part), seasons, ...lengths });
   return (
-    <section class="card" aria-label="Drawer or door">
+    <section class="task" aria-label="Drawer or door">
       <h2>As a drawer front or a door</h2>
       <div class="fields">
         <LengthField label="Opening across its grain" {...field('opening', found)} />

@@ -2,14 +2,14 @@ import { offerUndo } from '../../app/notices.ts';
 import { isProblem } from '../../core/answer/problem.ts';
 import type { Seasons } from '../../core/movement/seasons.ts';
 import { pieces } from '../../store/pieces.ts';
-import type { Joint, Piece } from '../../store/records/piece.ts';
+import type { Fixing, Joint, Piece } from '../../store/records/piece.ts';
 import { Say } from '../../ui/say.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
 import { Trouble } from '../../ui/trouble.tsx';
 import { Alignment } from './alignment.tsx';
 import { JointDrawing } from './joint-drawing.tsx';
 import { jointKind } from './joint-kinds.ts';
-import { movingPart } from './joint-slots.ts';
+import { movingPart, usualFixing } from './joint-slots.ts';
 import { MeetingEntries } from './meeting-entries.tsx';
 import { judge } from './read-joint.ts';
 import { Slots } from './slots.tsx';
@@ -28,6 +28,10 @@ export function JointCard({ piece, joint, seasons }: Props) {
     void pieces.change(piece.id, (now) => ({ ...now, joints: change(now.joints) })).then(then, () => {});
   const set = (part: Partial<Joint>) =>
     edit((joints) => joints.map((one) => (one.id === joint.id ? { ...one, ...part } : one)));
+  const setFixing = (length: number, change: (now: Fixing) => Fixing) =>
+    edit((joints) =>
+      joints.map((one) => (one.id === joint.id ? { ...one, fixing: change(one.fixing ?? usualFixing(length)) } : one)),
+    );
   const remove = () => {
     const at = piece.joints.findIndex(({ id }) => id === joint.id);
     edit(
@@ -38,15 +42,14 @@ export function JointCard({ piece, joint, seasons }: Props) {
   const judged = judge(joint, piece.parts, seasons);
   const names = joint.parts.map((id) => piece.parts.find((part) => part.id === id)?.name ?? 'a part that is gone');
   return (
-    <li class="card joint">
-      <h3>
+    <li class="task">
+      <h2>
         {names.join(' to ')} <span class="soft small">{jointKind(joint.kind).name}</span>
-      </h3>
+      </h2>
       {isProblem(judged) ? (
         <Trouble of={judged} />
       ) : (
         <>
-          <JointDrawing joint={judged} />
           <div class={judged.verdict.value.moves ? 'answer now' : 'answer'}>
             <p class="figure words">{verdictWords(judged.verdict.value)}</p>
             <p>
@@ -57,8 +60,9 @@ export function JointCard({ piece, joint, seasons }: Props) {
             )}
             <ShowWorking of={judged.verdict.working} />
           </div>
+          <JointDrawing joint={judged} />
           {judged.verdict.value.moves && movingPart(judged) !== undefined && judged.meets[0].surface !== 'mitre' && (
-            <Slots joint={judged} seasons={seasons} onChange={(fixing) => set({ fixing })} />
+            <Slots joint={judged} seasons={seasons} onChange={(change) => setFixing(judged.contact.length, change)} />
           )}
           {(joint.kind === 'seam' || joint.kind === 'mitre') && <Alignment joint={judged} />}
           <MeetingEntries joint={judged} seasons={seasons} onChange={set} />

@@ -33,7 +33,7 @@ export function JointEntry({ piece }: { piece: Piece }) {
     }
   };
   return (
-    <section class="card" aria-label="Next joint">
+    <section class="task" aria-label="Next joint">
       <h2>{piece.joints.length === 0 ? 'First joint' : 'Next joint'}</h2>
       <Pick
         label="Kind"

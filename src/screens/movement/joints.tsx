@@ -21,7 +21,7 @@ export function Joints({ piece, seasons }: { piece: Piece; seasons: Seasons }) {
       ) : (
         <p>Say which parts meet. Each joint then gets its verdict: glue it, let it float, and by how much.</p>
       )}
-      <ul class="joints">
+      <ul class="tasks">
         {piece.joints.map((joint) => (
           <JointCard key={joint.id} piece={piece} joint={joint} seasons={seasons} />
         ))}

@@ -41,7 +41,7 @@ export function MeetingEntries({ joint, seasons, onChange }: Props) {
     return at === 0 ? [whole, fits] : [fits, whole];
   };
   return (
-    <details>
+    <details class="working">
       <summary>How they meet</summary>
       <div class="fields">
         <SettledLength

@@ -13,7 +13,7 @@ export function ScrewDepth({ pieceId }: { pieceId: string }) {
   const { lengths, field } = entries;
   const found = isProblem(lengths) ? lengths : fastenerDepth(lengths);
   return (
-    <section class="card" aria-label="Screw or insert">
+    <section class="task" aria-label="Screw or insert">
       <h2>Screw or insert</h2>
       <div class="fields">
         <LengthField label="Length under the head" {...field('length', found)} />

@@ -28,13 +28,16 @@ export function SeasonsCard({ piece, seasons }: Props) {
   const climate = climateOfShop(shop.value);
   const preset = presetOf(climate);
   // A write that fails is kept and shown by the shell.
-  const setClimate = (dry: Air, wet: Air) =>
-    void changeShop((now) => ({ ...now, climate: { dry, damp: wet } })).catch(() => {});
+  const setClimate = (part: { dry?: Partial<Air>; wet?: Partial<Air> }) =>
+    void changeShop((now) => {
+      const { dry, wet } = climateOfShop(now);
+      return { ...now, climate: { dry: { ...dry, ...part.dry }, damp: { ...wet, ...part.wet } } };
+    }).catch(() => {});
   const setReading = (reading: number) =>
     void pieces.change(piece.id, (now) => ({ ...now, reading: { at: Date.now(), percent: reading } })).catch(() => {});
   const today = isProblem(seasons) ? (piece.reading?.percent ?? 8) : seasons.value.today;
   return (
-    <section class="card" aria-label="Seasons">
+    <section class="task" aria-label="Seasons">
       <h2>Moisture through the year</h2>
       {isProblem(seasons) ? (
         <Trouble of={seasons} />
@@ -73,10 +76,10 @@ export function SeasonsCard({ piece, seasons }: Props) {
         ]}
         onInput={(id) => {
           const chosen = climates.find((one) => one.id === id);
-          if (chosen) setClimate(chosen.dry, chosen.wet);
+          if (chosen) setClimate(chosen);
         }}
       />
-      <details>
+      <details class="working">
         <summary>The air there</summary>
         <p class="soft small">
           The places are assumptions to start from. A hygrometer in the room for a year is better.
@@ -85,22 +88,22 @@ export function SeasonsCard({ piece, seasons }: Props) {
           <TemperatureField
             label="Dry season"
             celsius={climate.dry.celsius}
-            onAccept={(celsius) => setClimate({ ...climate.dry, celsius }, climate.wet)}
+            onAccept={(celsius) => setClimate({ dry: { celsius } })}
           />
           <HumidityField
             label="Dry season humidity"
             value={climate.dry.humidity}
-            onAccept={(humidity) => setClimate({ ...climate.dry, humidity }, climate.wet)}
+            onAccept={(humidity) => setClimate({ dry: { humidity } })}
           />
           <TemperatureField
             label="Damp season"
             celsius={climate.wet.celsius}
-            onAccept={(celsius) => setClimate(climate.dry, { ...climate.wet, celsius })}
+            onAccept={(celsius) => setClimate({ wet: { celsius } })}
           />
           <HumidityField
             label="Damp season humidity"
             value={climate.wet.humidity}
-            onAccept={(humidity) => setClimate(climate.dry, { ...climate.wet, humidity })}
+            onAccept={(humidity) => setClimate({ wet: { humidity } })}
           />
         </div>
       </details>

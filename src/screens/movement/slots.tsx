@@ -15,7 +15,7 @@ const badCount = problem('count', 'Between 1 and 40, a whole number.');
 interface Props {
   joint: ReadJoint;
   seasons: Seasons;
-  onChange(fixing: Fixing): void;
+  onChange(change: (now: Fixing) => Fixing): void;
 }
 
 /** Elongated slots for the screws or pegs of a joint that floats: one keeps still, the others let the wide part move. */
@@ -27,96 +27,90 @@ export function Slots({ joint, seasons, onChange }: Props) {
   const fixing = joint.joint.fixing ?? usualFixing(joint.contact.length);
   const slots = jointSlots(joint, fixing, seasons);
   const entry = (name: 'count' | 'inset' | 'shank' | 'head' | 'margin') => {
-    const changed = (value: number): Fixing => ({
-      ...fixing,
+    const changed = (now: Fixing, value: number): Fixing => ({
+      ...now,
       [name]: value,
-      ...(name === 'count' && { fixed: Math.min(fixing.fixed, Math.max(0, Math.ceil(value) - 1)) }),
+      ...(name === 'count' && { fixed: Math.min(now.fixed, Math.max(0, Math.ceil(value) - 1)) }),
     });
     return {
       value: fixing[name] ?? 0,
       check: (value: number) => {
         if (name === 'count' && !(Number.isInteger(value) && value >= 1 && value <= 40)) return badCount;
-        const found = jointSlots(joint, changed(value), seasons);
+        const found = jointSlots(joint, changed(fixing, value), seasons);
         return isProblem(found) ? found : undefined;
       },
-      onAccept: (value: number) => onChange(changed(value)),
+      onAccept: (value: number) => onChange((now) => changed(now, value)),
     };
   };
   return (
-    <section class="slots" aria-label={`Slots in ${slotted}`}>
-      <h3>Slots in {pegs ? `the tenons of ${slotted}` : slotted}</h3>
+    <section class="task" aria-label={`Slots in ${slotted}`}>
+      <h2>Slots in {pegs ? `the tenons of ${slotted}` : slotted}</h2>
       {isProblem(slots) ? (
         <Trouble of={slots} />
       ) : (
         <>
           <SlotsDrawing slots={slots.value} length={joint.contact.length} />
-          <table>
-            <thead>
-              <tr>
-                <th scope="col">{fastener}</th>
-                <th scope="col">From the end</th>
-                <th scope="col">Slot</th>
-                {fixing.head !== undefined && <th scope="col">Counterbore</th>}
-              </tr>
-            </thead>
-            <tbody>
-              {slots.value.map((slot, at) => (
-                <tr>
-                  <th scope="row">{at + 1}</th>
-                  <td>
-                    <Length mm={slot.position} />
-                  </td>
-                  <td>
-                    {slot.fixed ? (
-                      <>round, keeps still</>
-                    ) : (
-                      <>
-                        <Length mm={slot.width} bare /> × <b>{<Length mm={slot.length} />}</b>
-                      </>
-                    )}
-                  </td>
-                  {slot.counterbore && (
-                    <td>
-                      <Length mm={slot.counterbore.width} bare /> × <Length mm={slot.counterbore.length} />
-                    </td>
+          <ol class="rows slots">
+            {slots.value.map((slot, at) => (
+              <li>
+                <span>
+                  {fastener} {at + 1}, <Length mm={slot.position} /> from the end
+                </span>
+                <span>
+                  {slot.fixed ? (
+                    'round hole, keeps still'
+                  ) : (
+                    <>
+                      slot <Length mm={slot.width} bare /> × <b>{<Length mm={slot.length} />}</b>
+                    </>
                   )}
-                </tr>
-              ))}
-            </tbody>
-          </table>
+                </span>
+                {!slot.fixed && (
+                  <span class="soft small">
+                    from its middle <Length mm={slot.towardsFixed} /> towards {fastener.toLowerCase()}{' '}
+                    {fixing.fixed + 1}, <Length mm={slot.awayFromFixed} /> away
+                  </span>
+                )}
+                {slot.counterbore && (
+                  <span class="soft small">
+                    counterbore <Length mm={slot.counterbore.width} bare /> × <Length mm={slot.counterbore.length} />
+                  </span>
+                )}
+              </li>
+            ))}
+          </ol>
           <p class="soft small">
-            {fastener}s stand off the middle of a slot as far as the wood has further to go one way than the other.
-            Snug, not tight: it must slide. No glue but at the one that keeps still.
+            Measured along the joint. Snug, not tight: it must slide. Glue only at the one that keeps still.
           </p>
           <ShowWorking of={slots.working} />
         </>
       )}
-      <div class="fields">
-        <SettledNumber label={`How many ${fastener.toLowerCase()}s`} {...entry('count')} />
-        <SettledLength label="First from the end" {...entry('inset')} />
-        <SettledLength label={pegs ? 'Peg diameter' : 'Shank diameter'} {...entry('shank')} />
-        <SettledLength label="Room at each end" {...entry('margin')} />
-        <Pick
-          label="Which keeps still"
-          value={String(fixing.fixed)}
-          options={Array.from({ length: fixing.count }, (_, at) => ({
-            value: String(at),
-            label: `${fastener} ${at + 1}`,
-          }))}
-          onInput={(fixed) => onChange({ ...fixing, fixed: Number(fixed) })}
-        />
-        {fixing.head !== undefined && <SettledLength label="Head diameter" {...entry('head')} />}
-      </div>
-      {!pegs && (
-        <Tick
-          label="Heads sunk in a counterbore"
-          checked={fixing.head !== undefined}
-          onInput={(on) => {
-            const { head: _, ...rest } = fixing;
-            onChange(on ? { ...rest, head: fixing.shank * 2 } : rest);
-          }}
-        />
-      )}
+      <details class="working">
+        <summary>Change the {fastener.toLowerCase()}s</summary>
+        <div class="fields">
+          <SettledNumber label={`How many ${fastener.toLowerCase()}s`} {...entry('count')} />
+          <SettledLength label="First from the end" {...entry('inset')} />
+          <SettledLength label={pegs ? 'Peg diameter' : 'Shank diameter'} {...entry('shank')} />
+          <SettledLength label="Room at each end" {...entry('margin')} />
+          <Pick
+            label="Which keeps still"
+            value={String(fixing.fixed)}
+            options={Array.from({ length: fixing.count }, (_, at) => ({
+              value: String(at),
+              label: `${fastener} ${at + 1}`,
+            }))}
+            onInput={(fixed) => onChange((now) => ({ ...now, fixed: Number(fixed) }))}
+          />
+          {fixing.head !== undefined && <SettledLength label="Head diameter" {...entry('head')} />}
+        </div>
+        {!pegs && (
+          <Tick
+            label="Heads sunk in a counterbore"
+            checked={fixing.head !== undefined}
+            onInput={(on) => onChange(({ head: _, ...now }) => (on ? { ...now, head: now.shank * 2 } : now))}
+          />
+        )}
+      </details>
     </section>
   );
 }

@@ -5,9 +5,9 @@ const words: Record<JointAdvice, string> = {
   'glue-stretch': 'Glue a short stretch',
   float: 'Let it float',
   align: 'Align it, no glue',
-  mechanical: 'Mechanical joint',
+  mechanical: 'Not by glue alone',
 };
 
 export function verdictWords({ advice, moves }: JointVerdict): string {
-  return advice === 'mechanical' && moves ? 'Mechanical, and let it move' : words[advice];
+  return advice === 'mechanical' && moves ? 'Not by glue alone, and let it move' : words[advice];
 }

@@ -25,7 +25,7 @@ export function YearChart({ parts, seasons }: { parts: readonly Part[]; seasons:
   if (!part) return null;
   const year = seasonalWidth({ wood: woodOfPart(part), width: part.width, seasons, today: dayOfYear(new Date()) });
   return (
-    <section class="card" aria-label="Through the year">
+    <section class="task" aria-label="Through the year">
       <PartPick label="Part" parts={parts} value={chosen} onInput={choose} />
       {isProblem(year) ? <Trouble of={year} /> : <Chart part={part} year={year} />}
     </section>

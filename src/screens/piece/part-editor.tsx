@@ -42,7 +42,7 @@ export function PartEditor({ piece, part, common, onOpen }: Props) {
       <KindChoice value={part.panel ? 'panel' : 'solid'} onInput={(kind) => set({ panel: kind === 'panel' })} />
       <SpeciesPick label="Wood" value={part.species} first={common} onInput={(species) => set({ species })} />
       <CutChoice value={part.cut ?? 'flat'} onInput={(cut) => set({ cut })} />
-      <h3>What gets the finish</h3>
+      <h2>What gets the finish</h2>
       <div class="fields">
         {sideKinds.map(({ kind, name }) => (
           <Pick
