@@ -17,6 +17,7 @@ const noNode = -1;
  * @param givers widths in mm and costs in mm2
  * @param need width to reach, mm
  * @param worth what width beyond the need is worth: mm2 for so many mm
+ * @param worthAtMost what one mm beyond the need can be worth at most, mm2: saves asking where it can't matter
  * @returns the chosen givers (places in the list) and their sum, or the choice that reaches furthest when none suffices
  *
  * Example: givers of 100 for 1, 60 for 0.5, 50 for 0.5 and a need of 105: the two last, 110 for 1.
@@ -36,6 +37,7 @@ export class CheapestCover {
     givers: readonly Giving[],
     need: number,
     worth: (beyond: number) => number,
+    worthAtMost: number,
   ): { chosen: number[]; sum: number } {
     const { cost, sum, node, giver, parent } = this;
     const step = need / steps;
@@ -58,6 +60,7 @@ export class CheapestCover {
         const reached = (sum[at] as number) + gives;
         const total = before + price;
         if (reached >= need) {
+          if (total - worthAtMost * (reached - need) >= bestNet) continue;
           const net = total - worth(reached - need);
           if (net < bestNet) {
             bestNet = net;

@@ -48,6 +48,7 @@ function cheapestChoice(
       supplies.map(({ rips, cost }) => ({ gives: rips.gives, cost })),
       need,
       worth,
+      mood.credit * (unit.blankLength + rack.shop.crosscutKerf),
     );
     const taken = chosen.map((at) => supplies[at] as Supply);
     const cost = taken.reduce((total, supply) => total + supply.cost, -worth(sum - need));
