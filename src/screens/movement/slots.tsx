@@ -67,8 +67,8 @@ export function Slots({ joint, seasons, onChange }: Props) {
                 </span>
                 {!slot.fixed && (
                   <span class="soft small">
-                    from its middle <Length mm={slot.towardsFixed} /> towards {fastener.toLowerCase()}{' '}
-                    {fixing.fixed + 1}, <Length mm={slot.awayFromFixed} /> away
+                    from the {fastener.toLowerCase()} today <Length mm={slot.towardsFixed} /> towards{' '}
+                    {fastener.toLowerCase()} {fixing.fixed + 1}, <Length mm={slot.awayFromFixed} /> away
                   </span>
                 )}
                 {slot.counterbore && (

@@ -43,7 +43,7 @@ export function PartEditor({ piece, part, common, onOpen }: Props) {
       <SpeciesPick label="Wood" value={part.species} first={common} onInput={(species) => set({ species })} />
       <CutChoice value={part.cut ?? 'flat'} onInput={(cut) => set({ cut })} />
       <h2>What gets the finish</h2>
-      <div class="fields">
+      <>
         {sideKinds.map(({ kind, name }) => (
           <Pick
             label={name}
@@ -55,7 +55,7 @@ export function PartEditor({ piece, part, common, onOpen }: Props) {
             }}
           />
         ))}
-      </div>
+      </>
       <div class="buttons">
         <button
           type="button"
