@@ -43,19 +43,17 @@ export function PartEditor({ piece, part, common, onOpen }: Props) {
       <SpeciesPick label="Wood" value={part.species} first={common} onInput={(species) => set({ species })} />
       <CutChoice value={part.cut ?? 'flat'} onInput={(cut) => set({ cut })} />
       <h2>What gets the finish</h2>
-      <>
-        {sideKinds.map(({ kind, name }) => (
-          <Pick
-            label={name}
-            value={pairOf(part, kind)}
-            options={sidePairs}
-            onInput={(pair) => {
-              const sides = sidePairs.find(({ value }) => value === pair)?.sides;
-              if (sides) set({ surfaces: { ...part.surfaces, [kind]: sides } });
-            }}
-          />
-        ))}
-      </>
+      {sideKinds.map(({ kind, name }) => (
+        <Pick
+          label={name}
+          value={pairOf(part, kind)}
+          options={sidePairs}
+          onInput={(pair) => {
+            const sides = sidePairs.find(({ value }) => value === pair)?.sides;
+            if (sides) set({ surfaces: { ...part.surfaces, [kind]: sides } });
+          }}
+        />
+      ))}
       <div class="buttons">
         <button
           type="button"
