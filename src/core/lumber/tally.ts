@@ -1,8 +1,7 @@
-import { phrase } from '../answer/phrase.ts';
 import { isProblem, type Outcome, within } from '../answer/problem.ts';
-import { boardFeet, count, m3, type Quantity } from '../answer/quantity.ts';
-import type { SourceId } from '../answer/source-id.ts';
+import { boardFeet, count, m3 } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
+import { addedUp } from './added-up.ts';
 import type { Board } from './board.ts';
 import { type BoardFeet, boardFeetByRule } from './board-feet.ts';
 import { type ExactVolume, exactVolume } from './exact-volume.ts';
@@ -49,24 +48,31 @@ export function tally(boards: readonly Board[]): Outcome<Tally> {
   }
   return {
     boards: tallied,
-    surfaceMeasure: sum('surface measure', tallied, (board) => board.boardFeet.surfaceMeasure, count, ['nhla']),
-    boardFeet: sum('board feet', tallied, (board) => board.boardFeet.value, boardFeet, ['nhla']),
-    exactBoardFeet: sum('exact board feet', tallied, (board) => board.exact.boardFeet.value, boardFeet, [
-      'geometry',
-      'nist-sp811',
-    ]),
-    cubicMetres: sum('volume', tallied, (board) => board.exact.cubicMetres.value, m3, ['geometry']),
+    surfaceMeasure: addedUp(
+      'surface measure',
+      of(tallied, (board) => board.boardFeet.surfaceMeasure),
+      count,
+      ['nhla'],
+    ),
+    boardFeet: addedUp(
+      'board feet',
+      of(tallied, (board) => board.boardFeet.value),
+      boardFeet,
+      ['nhla'],
+    ),
+    exactBoardFeet: addedUp(
+      'exact board feet',
+      of(tallied, (board) => board.exact.boardFeet.value),
+      boardFeet,
+      ['geometry', 'nist-sp811'],
+    ),
+    cubicMetres: addedUp(
+      'volume',
+      of(tallied, (board) => board.exact.cubicMetres.value),
+      m3,
+      ['geometry'],
+    ),
   };
 }
 
-function sum(
-  finds: string,
-  boards: readonly TalliedBoard[],
-  of: (board: TalliedBoard) => number,
-  unit: (value: number) => Quantity,
-  sources: readonly SourceId[],
-): Worked {
-  const value = boards.reduce((total, board) => total + of(board), 0);
-  const by = phrase(`${finds} of {boards} boards added up`, { boards: count(boards.length) });
-  return { value, working: { steps: [{ finds, by, gives: unit(value) }], sources } };
-}
+const of = (boards: readonly TalliedBoard[], figure: (board: TalliedBoard) => number): number[] => boards.map(figure);

@@ -39,7 +39,7 @@ export function BoardDetail({ board }: { board: Board }) {
       question={`What is in board ${board.chalk}?`}
       kicker="Stock"
       action={
-        <a class="button big now" href={routeTo('stock')}>
+        <a class="button big" href={routeTo('stock')}>
           To the rack
         </a>
       }

@@ -10,9 +10,10 @@ import { surfacedThicknesses } from '../../tables/surfaced-thickness.ts';
 import { Amount } from '../../ui/amount.tsx';
 import { Say } from '../../ui/say.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
+import { units } from '../../ui/units.ts';
 
 /** Length of the shorter blank that is shown beside the whole board. */
-const shortBlank = 1000;
+const shortBlank = () => (units.value.unit === 'in' ? 914.4 : 1000);
 
 /** What a board planes down to: by the standard table, and by its own warp. */
 export function BoardThickness({ board }: { board: Board }) {
@@ -21,7 +22,7 @@ export function BoardThickness({ board }: { board: Board }) {
   const standard = surfacedThickness(nominalQuarters(board.thickness), surfacedThicknesses);
   const whole = flatThickness(shape, { blankLength: shape.length, rips: 1, faceAllowance: allowances.face });
   const rips = machines.jointer.owned ? Math.ceil(shape.width / machines.jointer.width) : 1;
-  const blankLength = Math.min(shortBlank, shape.length);
+  const blankLength = Math.min(shortBlank(), shape.length);
   const short = flatThickness(shape, { blankLength, rips, faceAllowance: allowances.face });
   const measured = board.warp?.cup !== undefined && board.warp.bow !== undefined;
   return (

@@ -12,7 +12,7 @@ interface Props {
   onMark(rectangle: Omit<Defect, 'kind'>): void;
 }
 
-const sheet = { width: 328, height: 132 };
+const sheet = { width: 328, height: 112 };
 const face = { width: 326, height: 110 };
 
 /** The board's face: a stroke of the thumb marks a rectangle on it, a tap a knot. Clear stretches are outlined. */
@@ -71,31 +71,34 @@ export function DefectDrawing({ board, clear, onMark }: Props) {
     height: deep * across,
   });
   return (
-    <div class="marking" ref={box}>
-      <Drawing width={sheet.width} height={sheet.height} alternative={alternative}>
-        {(hatch) => {
-          const outline = `M0 0H${face.width}V${farWidth * across}L0 ${width * across}Z`;
-          return (
-            <g transform="translate(1 1)">
-              <path d={outline} class="wood" />
-              <path d={outline} fill={hatch.longGrain} />
-              {clear.map((one) => (
-                <rect {...rectangle(one)} class="outline" stroke-dasharray="5 3" />
-              ))}
-              {marks.map((one) => (
-                <g>
-                  <rect {...rectangle(one)} class="wood" />
-                  <rect {...rectangle(one)} fill={hatch.waste} stroke="var(--ink)" />
-                </g>
-              ))}
-              {drawn && <rect {...rectangle(drawn)} class="outline signal" stroke-width="2" />}
-              <text y={sheet.height - 6} font-size="12">
-                near end, left edge on top; {Math.round(across / along)} times as wide as it is
-              </text>
-            </g>
-          );
-        }}
-      </Drawing>
-    </div>
+    <figure>
+      <div class="marking" ref={box}>
+        <Drawing width={sheet.width} height={sheet.height} alternative={alternative}>
+          {(hatch) => {
+            const outline = `M0 0H${face.width}V${farWidth * across}L0 ${width * across}Z`;
+            return (
+              <g transform="translate(1 1)">
+                <path d={outline} class="wood" />
+                <path d={outline} fill={hatch.longGrain} />
+                {clear.map((one) => (
+                  <rect {...rectangle(one)} class="outline" stroke-dasharray="5 3" />
+                ))}
+                {marks.map((one) => (
+                  <g>
+                    <rect {...rectangle(one)} class="wood" />
+                    <rect {...rectangle(one)} fill={hatch.waste} stroke="var(--ink)" />
+                  </g>
+                ))}
+                {drawn && <rect {...rectangle(drawn)} class="outline signal" stroke-width="2" />}
+              </g>
+            );
+          }}
+        </Drawing>
+      </div>
+      <figcaption class="soft small">
+        Near end at the left, left edge on top. Drawn {Math.max(1, Math.round(across / along))} times as wide as it is.
+        Draw over it with the thumb; a tap marks a small one.
+      </figcaption>
+    </figure>
   );
 }

@@ -21,7 +21,7 @@ export function Defects({ board }: { board: Board }) {
   const [kind, setKind] = useState<(typeof kinds)[number]>('knot');
   const marks = board.defects ?? [];
   const leastWidth = shop.value.strips.min;
-  const clear = clearStretchesOf(board, { leastLength: leastUsableLength, leastWidth, favour: 'area' });
+  const clear = clearStretchesOf(board, { leastLength: leastUsableLength(), leastWidth, favour: 'area' });
   const stretches = isProblem(clear) ? [] : clear;
   const setMarks = (edit: (now: readonly Defect[]) => readonly Defect[]) =>
     changeBoard(board.id, (now) => ({ ...now, defects: edit(now.defects ?? []) }));
@@ -36,7 +36,6 @@ export function Defects({ board }: { board: Board }) {
         onInput={setKind}
       />
       <DefectDrawing board={board} clear={stretches} onMark={add} />
-      <p class="soft small">Draw over it with the thumb; a tap marks a small one.</p>
       {isProblem(clear) ? (
         <p class="trouble">
           <Say phrase={clear.message} />
@@ -60,8 +59,8 @@ export function Defects({ board }: { board: Board }) {
             </ul>
           )}
           <p class="soft small">
-            Counted from <Length mm={leastUsableLength} /> long and <Length mm={leastWidth} /> wide, the narrowest strip
-            of your shop. These stretches feed the plan.
+            Counted from <Length mm={leastUsableLength()} /> long and <Length mm={leastWidth} /> wide, the narrowest
+            strip of your shop. These stretches feed the plan.
           </p>
         </div>
       )}

@@ -1,7 +1,11 @@
 import { useAll } from '../../app/live.ts';
 import { go, routeTo } from '../../app/routes.ts';
 import { deliveries } from '../../store/deliveries.ts';
+import type { Delivery } from '../../store/records/delivery.ts';
 import { today } from './today.ts';
+
+/** So many of the newest stand in sight. */
+const few = 2;
 
 /** What came when, and the way to begin the next one. */
 export function DeliveriesList() {
@@ -19,19 +23,29 @@ export function DeliveriesList() {
   return (
     <section class="card" aria-label="Deliveries">
       <h2>Deliveries</h2>
-      {sorted.length > 0 && (
-        <ul class="rows">
-          {sorted.map(({ id, supplier, date }) => (
-            <li>
-              <a href={routeTo('stock', id)}>{supplier === '' ? 'No supplier named' : supplier}</a>
-              <span class="soft small">{date}</span>
-            </li>
-          ))}
-        </ul>
+      <Rows of={sorted.slice(0, few)} />
+      {sorted.length > few && (
+        <details class="working">
+          <summary>{sorted.length - few} older</summary>
+          <Rows of={sorted.slice(few)} />
+        </details>
       )}
       <button type="button" class="button" onClick={() => void begin()}>
         A delivery has come
       </button>
     </section>
+  );
+}
+
+function Rows({ of }: { of: readonly Delivery[] }) {
+  return (
+    <ul class="rows">
+      {of.map(({ id, supplier, date }) => (
+        <li>
+          <a href={routeTo('stock', id)}>{supplier === '' ? 'No supplier named' : supplier}</a>
+          <span class="soft small">{date}</span>
+        </li>
+      ))}
+    </ul>
   );
 }

@@ -1,25 +1,28 @@
-import { useLive } from '../../app/live.ts';
-import { boards } from '../../store/boards.ts';
+import { useMemo } from 'preact/hooks';
+import { isProblem } from '../../core/answer/problem.ts';
+import { tally } from '../../core/lumber/tally.ts';
 import type { Board } from '../../store/records/board.ts';
 import type { Delivery } from '../../store/records/delivery.ts';
 import { Screen } from '../../ui/screen.tsx';
 import { BoardEntryFields } from './board-entry.tsx';
-import { inLoggedOrder } from './board-order.ts';
-import { BoardRow } from './board-row.tsx';
 import { DeliveryRecord } from './delivery-record.tsx';
 import { InvoiceCheck } from './invoice-check.tsx';
+import { BoardList } from './rack.tsx';
 import { RackTally, SoFar } from './rack-tally.tsx';
 import { useBoardEntry } from './use-board-entry.ts';
+import { useRack } from './use-rack.ts';
 
 /** One delivery: its boards, logged one after the other, and whether the invoice agrees. */
 export function DeliveryScreen({ delivery }: { delivery: Delivery }) {
-  const all = useLive(['board'], () => boards.all());
-  return all ? <Boards delivery={delivery} all={inLoggedOrder(all)} /> : null;
+  const all = useRack();
+  return all ? <Boards delivery={delivery} all={all} /> : null;
 }
 
 function Boards({ delivery, all }: { delivery: Delivery; all: readonly Board[] }) {
-  const own = all.filter(({ deliveryId }) => deliveryId === delivery.id);
-  const common = [...new Set([...all, ...own].map(({ species }) => species).reverse())];
+  const own = useMemo(() => all.filter(({ deliveryId }) => deliveryId === delivery.id), [all, delivery.id]);
+  const common = useMemo(() => [...new Set([...all, ...own].map(({ species }) => species).reverse())], [all, own]);
+  const sums = useMemo(() => tally(own), [own]);
+  const newestFirst = useMemo(() => own.toReversed(), [own]);
   const entry = useBoardEntry(all, common, delivery.id);
   return (
     <Screen
@@ -32,20 +35,14 @@ function Boards({ delivery, all }: { delivery: Delivery; all: readonly Board[] }
       }
     >
       {own.length > 0 ? (
-        <RackTally boards={own} name="in this delivery" />
+        <RackTally count={own.length} name="in this delivery" sums={isProblem(sums) ? undefined : sums} />
       ) : (
         <p>Measure board after board: width, length, next. Wood, thickness and length stay as on the last one.</p>
       )}
       <InvoiceCheck delivery={delivery} boards={own} />
       <BoardEntryFields entry={entry} last={own.at(-1)} soFar={<SoFar boards={own} />} />
       <DeliveryRecord delivery={delivery} boards={own} />
-      <ul>
-        {own.toReversed().map((board) => (
-          <li key={board.id}>
-            <BoardRow board={board} />
-          </li>
-        ))}
-      </ul>
+      <BoardList boards={newestFirst} />
     </Screen>
   );
 }

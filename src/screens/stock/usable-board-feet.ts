@@ -2,13 +2,14 @@ import { isProblem } from '../../core/answer/problem.ts';
 import { exactVolume } from '../../core/lumber/exact-volume.ts';
 import type { Board } from '../../store/records/board.ts';
 import { clearStretchesOf } from '../../store/records/board-shape.ts';
+import { units } from '../../ui/units.ts';
 
-/** Shorter clear pieces are not counted as usable, mm (common practice: what jointer and planer carry safely). */
-export const leastUsableLength = 300;
+/** Shorter clear pieces are not counted as usable, mm: a round figure near what jointer and planer carry safely (common practice). */
+export const leastUsableLength = (): number => (units.value.unit === 'in' ? 304.8 : 300);
 
 /** Exact board feet in a board's clear stretches. */
 export function usableBoardFeet(board: Board, leastWidth: number): number {
-  const stretches = clearStretchesOf(board, { leastLength: leastUsableLength, leastWidth, favour: 'area' });
+  const stretches = clearStretchesOf(board, { leastLength: leastUsableLength(), leastWidth, favour: 'area' });
   if (isProblem(stretches)) return 0;
   return stretches.reduce((sum, { length, width }) => {
     const volume = exactVolume({ thickness: board.thickness, length, width });

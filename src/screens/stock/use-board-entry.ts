@@ -1,4 +1,4 @@
-import { useRef, useState } from 'preact/hooks';
+import { useMemo, useRef, useState } from 'preact/hooks';
 import { useDraft } from '../../app/draft.ts';
 import { formatLength } from '../../core/length/format-length.ts';
 import { nextChalkMark } from '../../core/lumber/chalk-mark.ts';
@@ -14,13 +14,13 @@ export function useBoardEntry(logged: readonly Board[], common: readonly string[
   const busy = useRef(false);
   const entries = useRef<HTMLElement>(null);
   const form = draft.value;
-  const others = logged.filter(({ id }) => id !== form?.fixing);
-  const ofDelivery = others.filter((board) => deliveryId !== undefined && board.deliveryId === deliveryId);
-  // The delivery's own marks last: they are the ones to go on from.
-  const marks = [...others, ...ofDelivery].map(({ chalk }) => chalk);
-  const proposedMark = nextChalkMark(marks);
+  const fixing = form?.fixing ?? '';
+  const { marks, taken, proposedMark } = useMemo(
+    () => marksOf(logged, deliveryId, fixing),
+    [logged, deliveryId, fixing],
+  );
   const unit = units.value.unit;
-  const read = form && readBoardForm(form, proposedMark, new Set(marks.map(plainMark)), unit);
+  const read = form && readBoardForm(form, proposedMark, taken, unit);
 
   const focus = (selector: string) =>
     requestAnimationFrame(() => entries.current?.querySelector<HTMLElement>(selector)?.focus());
@@ -61,6 +61,14 @@ export function useBoardEntry(logged: readonly Board[], common: readonly string[
   const leave = () => draft.clear(formAfter(form, ''));
 
   return { form, read, proposedMark, said, entries, set: draft.set, log, fix, leave, common, unit };
+}
+
+/** The marks of all other boards in the order to go on from, the delivery's own last, and the one to propose. */
+function marksOf(logged: readonly Board[], deliveryId: string | undefined, fixing: string) {
+  const others = logged.filter(({ id }) => id !== fixing);
+  const ofDelivery = others.filter((board) => deliveryId !== undefined && board.deliveryId === deliveryId);
+  const marks = [...others, ...ofDelivery].map(({ chalk }) => chalk);
+  return { marks, taken: new Set(marks.map(plainMark)), proposedMark: nextChalkMark(marks) };
 }
 
 export type BoardEntryState = ReturnType<typeof useBoardEntry>;
