@@ -4,12 +4,12 @@ import { reachableThickness } from './reachable-thickness.ts';
 import type { BlankWork, StripWork, Workpiece } from './workpiece.ts';
 
 /** Why a blank is ripped before it is flattened. */
-export type RipReason = 'wider' | 'thickness' | 'mixed' | 'offcut';
+export type RipReason = 'wider' | 'thickness' | 'mixed' | 'thick' | 'offcut';
 
-/** How wide a blank may be to be flattened whole in this shop, in mm. */
+/** How wide a blank may be to be flattened whole in this shop, in mm; by hand or between rails any width goes. */
 export function flatteningWidth({ shop }: MillingInput): number {
   if (shop.jointerWidth !== null) return shop.jointerWidth;
-  return shop.planerWidth !== null && shop.planerSled ? shop.planerWidth : 0;
+  return shop.planerWidth !== null && shop.planerSled ? shop.planerWidth : Number.MAX_VALUE;
 }
 
 /**
@@ -31,6 +31,8 @@ export function whyRipFirst(blank: BlankWork, input: MillingInput): RipReason | 
   if (needs.some((need) => need !== most) || new Set(strips.map((strip) => strip.part.panel)).size > 1) return 'mixed';
   if (isFlatEnough(board, board.width, blank.length, input.practice)) return null;
   if (board.width > flatteningWidth(input)) return 'wider';
+  // Thick wood bends when it is ripped: that comes before it is made flat.
+  if (strips.length > 1 && most >= input.practice.thickMm.value) return 'thick';
   const { ripKerf } = input.shop;
   const faceAllowance = board.surfaced ? 0 : input.shop.faceAllowance;
   if (reachableThickness(board, board.width, blank.length, faceAllowance) < most) return 'thickness';

@@ -42,10 +42,10 @@ export function panelSteps(
   const ofPanels = strips.filter((piece) => piece.strip.part.panel);
   const all = grouped(ofPanels, ({ strip }) => `${strip.part.id}#${strip.units[0]}`).map((pieces): Panel => {
     const { part, units } = (pieces[0] as StripPiece).strip;
-    const groups = subPanels(
-      pieces.map((piece) => piece.size.width),
-      input.shop.planerWidth,
-    );
+    // Strips at the part's thickness already are not planed again: all seams are glued at once.
+    const planed = pieces.some((piece) => piece.final > part.thickness);
+    const widths = pieces.map((piece) => piece.size.width);
+    const groups = subPanels(widths, planed ? input.shop.planerWidth : null);
     return {
       id: `${part.id}#${units[0]}`,
       label: unitName(part, units),
