@@ -11,6 +11,7 @@ export const screens: Screens = {
     square: () => import('./square/square.tsx'),
     stock: () => import('./stock/stock.tsx'),
     breakdown: () => import('./breakdown/breakdown.tsx'),
+    mill: () => import('./mill/mill.tsx'),
     data: () => import('./data/data.tsx'),
     finish: () => import('./finish/finish.tsx'),
   },

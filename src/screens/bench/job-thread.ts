@@ -1,3 +1,4 @@
+import { nextOpen, type TickedStep } from '../../core/steps/progress.ts';
 import type { Board } from '../../store/records/board.ts';
 import type { Finish } from '../../store/records/finish.ts';
 import type { Glueup } from '../../store/records/glueup.ts';
@@ -5,7 +6,6 @@ import type { Milling } from '../../store/records/milling.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import type { Plan } from '../../store/records/plan.ts';
 import type { Square } from '../../store/records/square.ts';
-import type { Ticks } from '../../store/records/ticks.ts';
 
 export type StageName = 'stock' | 'piece' | 'breakdown' | 'mill' | 'square' | 'glue' | 'finish';
 export type StageState = 'open' | 'begun' | 'done';
@@ -33,18 +33,10 @@ export interface Records {
 const newest = <R extends { readonly updated: number }>(records: readonly R[]): R | undefined =>
   records.reduce<R | undefined>((best, record) => (best && best.updated >= record.updated ? best : record), undefined);
 
-/** How many of the steps are ticked through or skipped. */
-function stepsDone(steps: readonly unknown[], ticks: Ticks): number {
-  return steps.filter((step) => {
-    const { id, pieces } = step as { id: string; pieces?: readonly unknown[] };
-    const tick = ticks[id];
-    return tick && (tick.skipped !== undefined || tick.pieces.length >= (pieces?.length ?? 0));
-  }).length;
-}
-
-function steps(run: Milling | Finish | undefined): string {
+function stepOf(run: Milling | Finish | undefined): string {
   if (!run) return '';
-  return `Step ${Math.min(stepsDone(run.steps, run.ticks) + 1, run.steps.length)} of ${run.steps.length}`;
+  const steps = run.steps as unknown as readonly TickedStep[];
+  return `Step ${Math.min(nextOpen(steps, run.ticks) + 1, steps.length)} of ${steps.length}`;
 }
 
 /** One piece's thread from boards to cure, in the trade's order. Stages may be done out of order. */
@@ -83,7 +75,7 @@ export function jobThread(records: Records): Stage[] {
     {
       name: 'mill',
       state: milling?.finishedAt ? 'done' : milling ? 'begun' : 'open',
-      next: milling?.finishedAt ? 'Milled' : milling ? steps(milling) : 'Mill the blanks',
+      next: milling?.finishedAt ? 'Milled' : milling ? stepOf(milling) : 'Mill the blanks',
       id: piece.id,
     },
     {
@@ -101,7 +93,7 @@ export function jobThread(records: Records): Stage[] {
     {
       name: 'finish',
       state: finish?.finishedAt ? 'done' : finish ? 'begun' : 'open',
-      next: finish?.finishedAt ? 'Finished' : finish ? steps(finish) : 'Plan the finish',
+      next: finish?.finishedAt ? 'Finished' : finish ? stepOf(finish) : 'Plan the finish',
       id: piece.id,
     },
   ];

@@ -38,7 +38,7 @@ export function StepFlow(props: Props) {
   const left = step.pieces.filter(({ id }) => !done.has(id));
   const reason = skipped(step);
   const last = at === steps.length - 1;
-  const finished = reason !== undefined || (left.length === 0 && step.pieces.length > 0);
+  const finished = reason !== undefined || (left.length === 0 && done.size > 0);
   const next = () => {
     if (!finished) onDone(step);
     if (!last) onAt(at + 1);
@@ -157,8 +157,7 @@ function StepStick({ steps, at, through, skipped }: Pick<Props, 'steps' | 'at' |
       <path d={`M0 11H${width}`} class="thin" />
       {steps.map((step, index) => {
         const x = gap * (index + 0.5);
-        const done =
-          skipped(step) !== undefined || (step.pieces.length > 0 && through(step).size >= step.pieces.length);
+        const done = skipped(step) !== undefined || through(step).size >= Math.max(1, step.pieces.length);
         const half = index === at ? 10 : done ? 6 : 3;
         return (
           <path

@@ -1,0 +1,95 @@
+import { type Outcome, problem } from '../answer/problem.ts';
+
+/** What progress must know of a step. One without pieces is ticked as a whole. */
+export interface Step {
+  readonly id: string;
+  readonly pieces?: readonly { readonly id: string }[];
+}
+
+/** How far one step is: which of its pieces are through, why it was skipped, if it was, and when that was said last. */
+export interface StepTicks {
+  readonly pieces: readonly string[];
+  readonly skipped?: string;
+  readonly at: number;
+}
+
+/**
+ * How far a step list is, by step id. A step that has no pieces is through as soon as it is here. Steps and pieces that
+ * a new plan no longer has do no harm.
+ */
+export interface Ticks {
+  readonly [stepId: string]: StepTicks;
+}
+
+const piecesOf = ({ pieces = [] }: Step): readonly { readonly id: string }[] => pieces;
+
+/** The pieces of a step that are through. */
+export function throughOf(ticks: Ticks, step: Step): ReadonlySet<string> {
+  const ticked = ticks[step.id]?.pieces ?? [];
+  return new Set(piecesOf(step).flatMap(({ id }) => (ticked.includes(id) ? [id] : [])));
+}
+
+/** Whether nothing of a step is left to do: its pieces are through, or it was skipped. */
+export function isSettled(ticks: Ticks, step: Step): boolean {
+  const ticked = ticks[step.id];
+  if (!ticked) return false;
+  return ticked.skipped !== undefined || throughOf(ticks, step).size === piecesOf(step).length;
+}
+
+/** Ticks a piece of a step; ticking it again changes nothing. A piece that the step doesn't have is a problem. */
+export function tick(ticks: Ticks, step: Step, piece: string, now: number): Outcome<Ticks> {
+  if (!piecesOf(step).some(({ id }) => id === piece)) return problem('piece', 'This piece is not part of the step.');
+  const before = ticks[step.id];
+  if (before?.pieces.includes(piece)) return ticks;
+  return { ...ticks, [step.id]: { ...before, pieces: [...(before?.pieces ?? []), piece], at: now } };
+}
+
+/** Ticks every piece of a step, or the step as a whole; when it is settled nothing changes. */
+export function tickAll(ticks: Ticks, step: Step, now: number): Ticks {
+  if (isSettled(ticks, step) && ticks[step.id]?.skipped === undefined) return ticks;
+  return { ...ticks, [step.id]: { pieces: piecesOf(step).map(({ id }) => id), at: now } };
+}
+
+/** Takes the tick of a piece back; without one nothing changes. */
+export function untick(ticks: Ticks, step: Step, piece: string): Ticks {
+  const before = ticks[step.id];
+  if (!before?.pieces.includes(piece)) return ticks;
+  const pieces = before.pieces.filter((id) => id !== piece);
+  if (pieces.length === 0 && before.skipped === undefined) return untickAll(ticks, step);
+  return { ...ticks, [step.id]: { ...before, pieces } };
+}
+
+/** The step as if it had never been begun: its ticks and its skip are taken back. */
+export function untickAll(ticks: Ticks, step: Step): Ticks {
+  const { [step.id]: _, ...others } = ticks;
+  return others;
+}
+
+/** Leaves the rest of a step out; the reason is kept. */
+export function skip(ticks: Ticks, step: Step, reason: string, now: number): Outcome<Ticks> {
+  const skipped = reason.trim();
+  if (skipped === '') return problem('reason', 'Say in a word why, so that you know it next week.');
+  return { ...ticks, [step.id]: { pieces: ticks[step.id]?.pieces ?? [], skipped, at: now } };
+}
+
+/** Takes a skip back; what was ticked stays ticked. */
+export function unskip(ticks: Ticks, step: Step): Ticks {
+  const before = ticks[step.id];
+  if (before?.skipped === undefined) return ticks;
+  const { skipped: _, ...open } = before;
+  return open.pieces.length === 0 ? untickAll(ticks, step) : { ...ticks, [step.id]: open };
+}
+
+/** How many of the steps are settled. */
+export const settledCount = (ticks: Ticks, steps: readonly Step[]): number =>
+  steps.filter((step) => isSettled(ticks, step)).length;
+
+/** Whether there are steps, and nothing of them is left to do. */
+export const isThrough = (ticks: Ticks, steps: readonly Step[]): boolean =>
+  steps.length > 0 && steps.every((step) => isSettled(ticks, step));
+
+/** The place of the first step with something left to do; of the last one when there is none. */
+export function nextPlace(ticks: Ticks, steps: readonly Step[]): number {
+  const next = steps.findIndex((step) => !isSettled(ticks, step));
+  return next < 0 ? Math.max(0, steps.length - 1) : next;
+}
