@@ -1,4 +1,4 @@
-import { nextOpen, type TickedStep } from '../../core/steps/progress.ts';
+import { type Step, settledCount } from '../../core/steps/progress.ts';
 import type { Board } from '../../store/records/board.ts';
 import type { Finish } from '../../store/records/finish.ts';
 import type { Glueup } from '../../store/records/glueup.ts';
@@ -35,8 +35,8 @@ const newest = <R extends { readonly updated: number }>(records: readonly R[]): 
 
 function stepOf(run: Milling | Finish | undefined): string {
   if (!run) return '';
-  const steps = run.steps as unknown as readonly TickedStep[];
-  return `Step ${Math.min(nextOpen(steps, run.ticks) + 1, steps.length)} of ${steps.length}`;
+  const steps = run.steps as unknown as readonly Step[];
+  return `Step ${Math.min(settledCount(run.ticks, steps) + 1, steps.length)} of ${steps.length}`;
 }
 
 /** One piece's thread from boards to cure, in the trade's order. Stages may be done out of order. */

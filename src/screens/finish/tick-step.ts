@@ -1,8 +1,8 @@
+import type { Ticks } from '../../core/steps/progress.ts';
 import type { Finish } from '../../store/records/finish.ts';
 import type { Fields } from '../../store/records/record.ts';
-import type { Ticks } from '../../store/records/ticks.ts';
 import type { Timer } from '../../store/records/timer.ts';
-import { type KeptStep, stepsOf } from './finish-steps.ts';
+import { coatNumber, type KeptStep, stepsOf } from './finish-steps.ts';
 
 /** The pieces of a step that are through. */
 export const throughOf = (ticks: Ticks, stepId: string): ReadonlySet<string> => new Set(ticks[stepId]?.pieces ?? []);
@@ -62,17 +62,41 @@ export function timersOf(finishId: string, step: KeptStep, pieceIds: readonly st
   }));
 }
 
-/**
- * The timers that are over once a step is ticked. A coat leaves those of its own kind alone: while the second door is
- * wiped on, the first still wants wiping off.
- */
-export const overBy = (timers: readonly Timer[], step: KeptStep, now: number): readonly Timer[] =>
-  timers.filter(
-    ({ doneAt, endsAt, phase }) =>
-      doneAt === undefined &&
-      endsAt <= now &&
-      !(step.stage === 'coat' && step.waits.some((wait) => wait.name === phase)),
+const potLife = 'Pot life';
+
+/** What a batch's pot life is called among the timers; batches are counted from 1. */
+export const potLifePhase = (step: KeptStep, batch: number) => `${potLife}, coat ${coatNumber(step)}, batch ${batch}`;
+
+/** Whether a tick of these pieces ends a coat: all of them are coated, and no section is left. */
+export function endsCoat(finish: Finish, step: KeptStep, pieceIds: readonly string[]): boolean {
+  const steps = stepsOf(finish);
+  const after = steps[steps.findIndex(({ id }) => id === step.id) + 1];
+  const through = new Set([...(finish.ticks[step.id]?.pieces ?? []), ...pieceIds]);
+  return (
+    step.stage === 'coat' &&
+    (!after || coatNumber(after) !== coatNumber(step)) &&
+    step.pieces.every(({ id }) => through.has(id))
   );
+}
+
+/**
+ * The timers that are over once pieces of a step are ticked: those that have ended, and after a coat its pot life.
+ * A coat leaves waits of its own kind alone: while the second door is wiped on, the first still wants wiping off.
+ */
+export function overBy(
+  timers: readonly Timer[],
+  finish: Finish,
+  step: KeptStep,
+  pieceIds: readonly string[],
+  now: number,
+): readonly Timer[] {
+  const coated = endsCoat(finish, step, pieceIds);
+  return timers.filter(({ doneAt, endsAt, phase }) => {
+    if (doneAt !== undefined) return false;
+    if (coated && phase.startsWith(potLife)) return true;
+    return endsAt <= now && !(step.stage === 'coat' && step.waits.some((wait) => wait.name === phase));
+  });
+}
 
 /** The timers that a tick at this moment began: they go with it. */
 export const begunBy = (timers: readonly Timer[], tickedAt: number | undefined): readonly Timer[] =>

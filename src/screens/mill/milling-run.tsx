@@ -3,7 +3,7 @@ import { useFlow } from '../../app/flow.ts';
 import { routeTo } from '../../app/routes.ts';
 import { isProblem } from '../../core/answer/problem.ts';
 import type { MillingStep } from '../../core/milling/milling-step.ts';
-import { nextOpen, skipStep, type Ticks, through, tickAll, tickPieces } from '../../core/steps/progress.ts';
+import { isThrough, nextPlace, skip, type Ticks, throughOf, tick, tickAll, untick } from '../../core/steps/progress.ts';
 import { millings } from '../../store/millings.ts';
 import type { Milling } from '../../store/records/milling.ts';
 import type { Piece } from '../../store/records/piece.ts';
@@ -22,16 +22,14 @@ interface Props {
 export function MillingRun({ run, piece, outdated, onAgain }: Props) {
   useFlow();
   const steps = run.steps as unknown as readonly MillingStep[];
-  const [at, setAt] = useState(() => Math.min(nextOpen(steps, run.ticks), steps.length - 1));
+  const [at, setAt] = useState(() => nextPlace(run.ticks, steps));
 
   const change = (edit: (ticks: Ticks) => Ticks) =>
     void millings
       .change(run.id, (now) => {
         const { finishedAt: _, ...open } = now;
         const ticks = edit(now.ticks);
-        return nextOpen(steps, ticks) === steps.length
-          ? { ...open, ticks, finishedAt: Date.now() }
-          : { ...open, ticks };
+        return isThrough(ticks, steps) ? { ...open, ticks, finishedAt: Date.now() } : { ...open, ticks };
       })
       // The shell keeps and shows what the phone did not take.
       .catch(() => {});
@@ -42,13 +40,13 @@ export function MillingRun({ run, piece, outdated, onAgain }: Props) {
       steps={steps}
       at={at}
       onAt={setAt}
-      through={(step) => through(run.ticks, step)}
+      through={(step) => throughOf(run.ticks, step)}
       skipped={(step: FlowStep) => run.ticks[step.id]?.skipped}
-      onTick={(step, ids, on) => change((ticks) => tickPieces(ticks, step, ids, on, Date.now()))}
+      onTick={(step, ids, on) => change((ticks) => ids.reduce((now, id) => ticked(now, step, id, on), ticks))}
       onDone={(step) => change((ticks) => tickAll(ticks, step, Date.now()))}
       onSkip={(step, reason) =>
         change((ticks) => {
-          const after = skipStep(ticks, step, reason, Date.now());
+          const after = skip(ticks, step, reason, Date.now());
           return isProblem(after) ? ticks : after;
         })
       }
@@ -71,4 +69,10 @@ export function MillingRun({ run, piece, outdated, onAgain }: Props) {
       )}
     </StepFlow>
   );
+}
+
+function ticked(ticks: Ticks, step: FlowStep, piece: string, on: boolean): Ticks {
+  if (!on) return untick(ticks, step, piece);
+  const after = tick(ticks, step, piece, Date.now());
+  return isProblem(after) ? ticks : after;
 }

@@ -1,5 +1,5 @@
+import type { Ticks } from '../../core/steps/progress.ts';
 import type { Json, StoredRecord } from './record.ts';
-import type { Ticks } from './ticks.ts';
 
 /** The schedule of one finish on one piece. */
 export interface Finish extends StoredRecord {

@@ -1,5 +1,5 @@
+import type { Ticks } from '../../core/steps/progress.ts';
 import type { Json, StoredRecord } from './record.ts';
-import type { Ticks } from './ticks.ts';
 
 /** One run from rough blanks to parts at their thickness, width and length. */
 export interface Milling extends StoredRecord {

@@ -41,6 +41,17 @@ export interface Air {
   readonly humidity: number;
 }
 
+/** A tool that says what is square, straight or out of wind, with its own error as a test found it. */
+export interface Reference {
+  readonly tool: string;
+  /** Degrees for a square, positive when its inside is over 90; millimetres for lengths. */
+  readonly error: number;
+  readonly at: number;
+  readonly kind?: 'square' | 'straightedge' | 'sticks';
+  /** The length over which an error in millimetres holds. */
+  readonly length?: number;
+}
+
 /** The one record about the shop itself. */
 export interface Shop extends StoredRecord {
   readonly units: Units;
@@ -65,8 +76,7 @@ export interface Shop extends StoredRecord {
   readonly climate?: { readonly dry?: Air; readonly damp?: Air };
   readonly theme?: 'light' | 'dark' | 'contrast';
   readonly hand?: 'left' | 'right';
-  /** Known error of a square, a tape or another reference: degrees for angles, millimetres for lengths. */
-  readonly references?: readonly { readonly tool: string; readonly error: number; readonly at: number }[];
+  readonly references?: readonly Reference[];
 }
 
 export const shopId = 'shop';
