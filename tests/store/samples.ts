@@ -28,7 +28,10 @@ export const oneOfEach: { readonly [K in keyof Kinds]: Kinds[K] } = {
     climate: { dry: { celsius: 20, humidity: 30 }, damp: { celsius: 24, humidity: 65 } },
     theme: 'dark',
     hand: 'left',
-    references: [{ tool: 'small square', error: 0.05, at: 1_700_000_000_000 }],
+    references: [
+      { tool: 'small square', error: 0.05, at: 1_700_000_000_000, kind: 'square' },
+      { tool: 'long edge', error: 0.3, at: 1_700_000_000_000, kind: 'straightedge', length: 900 },
+    ],
   },
   delivery: {
     ...stamps('delivery-1'),
@@ -100,6 +103,7 @@ export const oneOfEach: { readonly [K in keyof Kinds]: Kinds[K] } = {
     ...stamps('square-1'),
     pieceId: 'piece-1',
     readings: { front: 900, right: 450, back: 900, left: 450, diagonalAC: 1006, diagonalBD: 1007, difference: -1 },
+    farEnd: 'parallel',
     precision: 0.5,
     use: 'case',
     at: 1_700_000_000_000,

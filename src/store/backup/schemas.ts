@@ -68,7 +68,17 @@ export const schemas: { readonly [K in Kind]: v.GenericSchema<unknown, Kinds[K]>
     climate: may(object({ dry: air, damp: air })),
     theme: may(v.picklist(['light', 'dark', 'contrast'])),
     hand: may(v.picklist(['left', 'right'])),
-    references: may(list(object({ tool: text, error: number, at: instant }))),
+    references: may(
+      list(
+        object({
+          tool: text,
+          error: number,
+          at: instant,
+          kind: may(v.picklist(['square', 'straightedge', 'sticks'])),
+          length: may(amount),
+        }),
+      ),
+    ),
   }),
   delivery: object({
     ...stamps,
@@ -172,6 +182,7 @@ export const schemas: { readonly [K in Kind]: v.GenericSchema<unknown, Kinds[K]>
       diagonalBD: may(amount),
       difference: may(number),
     }),
+    farEnd: may(v.picklist(['parallel', 'square'])),
     precision: amount,
     use: text,
     at: instant,
@@ -185,9 +196,18 @@ export const schemas: { readonly [K in Kind]: v.GenericSchema<unknown, Kinds[K]>
     adhesive: text,
     celsius: number,
     seams: list(object({ length: amount, width: amount })),
+    label: may(
+      object({
+        seconds: may(byName(object({ least: amount, most: amount }))),
+        leastCelsius: may(number),
+        atCelsius: may(number),
+      }),
+    ),
+    clamps: may(count),
     startedAt: may(instant),
     phases: list(object({ name: text, seconds: amount, startedAt: may(instant) })),
     unclampedAt: may(instant),
+    restedAt: may(instant),
     log: may(list(object({ at: instant, text }))),
   }),
   finish: object({
