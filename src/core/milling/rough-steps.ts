@@ -74,8 +74,9 @@ const ripTodo = {
 /** Rip what can't be flattened whole. */
 export function ripSteps(workpieces: readonly Workpiece[], ways: Ways, input: MillingInput): StepDraft[] {
   const ripped = workpieces.filter((piece) => whyRipFirst(piece.blank, input) !== null);
-  return grouped(ripped, (piece) => wayKey(ways.ripRough(roughSize(piece.blank)))).map((group): StepDraft => {
-    const way = ways.ripRough(roughSize((group[0] as Workpiece).blank));
+  const wayOf = (piece: Workpiece) => ways.ripRough(roughSize(piece.blank), piece.size.width);
+  return grouped(ripped, (piece) => wayKey(wayOf(piece))).map((group): StepDraft => {
+    const way = wayOf(group[0] as Workpiece);
     const reasons = new Set(group.map((piece) => whyRipFirst(piece.blank, input)));
     return {
       stage: 'rip rough',

@@ -65,7 +65,8 @@ function panelAllowances(workpieces: readonly Workpiece[], { practice, shop }: M
   for (let before = -1; before !== planed.size; ) {
     before = planed.size;
     for (const { strips } of workpieces) {
-      if (strips.some((strip) => !planed.has(panelKey(strip)))) for (const strip of strips) planed.delete(panelKey(strip));
+      if (strips.some((strip) => !planed.has(panelKey(strip))))
+        for (const strip of strips) planed.delete(panelKey(strip));
     }
   }
   const least = new Map<number, number>();
@@ -78,7 +79,10 @@ function panelAllowances(workpieces: readonly Workpiece[], { practice, shop }: M
 }
 
 /** Whether anything is glued that still fits the planer and has wood to spare for it. */
-function isPlaned({ spare, widths }: { spare: number; widths: readonly number[] }, planerWidth: number | null): boolean {
+function isPlaned(
+  { spare, widths }: { spare: number; widths: readonly number[] },
+  planerWidth: number | null,
+): boolean {
   if (planerWidth === null || spare < leastAllowance) return false;
   return subPanels(widths, planerWidth).length < widths.length;
 }

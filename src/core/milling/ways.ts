@@ -23,7 +23,7 @@ export function fits(limit: MachineLimit, size: Size): boolean {
 /** Choices of one shop: for every kind of cut the first way that is safe for a piece of this size, null for none. */
 export interface Ways {
   readonly crosscutRough: (board: Size) => Way;
-  readonly ripRough: (blank: Size) => Way;
+  readonly ripRough: (blank: Size, width: number) => Way;
   readonly face: (piece: Size) => Way | null;
   readonly edge: (piece: Size) => Way | null;
   readonly thickness: (piece: Size, target: number) => Way | null;
@@ -64,8 +64,10 @@ export function waysOf(shop: MillingShop, limits: MachineLimits): Ways {
   return {
     crosscutRough: (board) => plain(onGuidedSaw(board) ? 'guided saw' : 'hand saw'),
     // A rough edge never runs along a fence: the guided saw's rail or a straight-edged carrier leads it.
-    ripRough: (blank) =>
-      onGuidedSaw(blank) ? plain('guided saw') : onTableSaw(blank) ? carried('table saw') : plain('hand saw'),
+    ripRough: (blank, width) => {
+      if (onGuidedSaw(blank)) return plain('guided saw');
+      return onTableSaw({ ...blank, width }) ? carried('table saw') : plain('hand saw');
+    },
     face: (piece) => {
       if (onJointer(piece) && piece.width <= (shop.jointerWidth ?? 0)) return plain('jointer');
       if (shop.planerSled && inPlaner(piece) && piece.length >= limits.carrierLength.mm) return carried('planer');
@@ -82,7 +84,7 @@ export function waysOf(shop: MillingShop, limits: MachineLimits): Ways {
         if (fits(limits.planer, { ...piece, thickness: target })) return plain('planer');
         if (piece.length >= limits.carrierLength.mm && shop.planerWidth !== null) return carried('planer');
       }
-      return railed(piece);
+      return railed({ ...piece, thickness: target });
     },
     ripParallel: rip,
     // Wider or longer than a table saw carries steadily: the saw goes to the panel.

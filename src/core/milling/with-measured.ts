@@ -78,10 +78,10 @@ function follow({ steps, notes }: Followed, reading: Measured): Outcome<Followed
   const oneSetting = passed && dimension === 'thickness' && step.target?.value !== undefined;
   const seeds = new Set(oneSetting ? step.pieces.map(({ id }) => id) : [piece.id]);
   const moved = passed ? under : 0;
-  const here = passed ? [withTarget(step, seeds, dimension, value)] : [step];
+  const here = passed ? withTargets(step, dimension, new Map([...seeds].map((id) => [id, value]))) : step;
   const later = steps.slice(at + 1).map((after) => laterStep(after, seeds, reading, moved));
   return {
-    steps: [...steps.slice(0, at), ...here, ...later.map((one) => one.step)],
+    steps: [...steps.slice(0, at), here, ...later.map((one) => one.step)],
     notes: [
       ...notes,
       ...(oneSetting && step.pieces.length > 1
@@ -99,13 +99,40 @@ function follow({ steps, notes }: Followed, reading: Measured): Outcome<Followed
 const targetOf = (step: MillingStep, piece: StepPiece, dimension: Dimension): number | undefined =>
   step.target?.dimension === dimension ? (piece.target ?? step.target.value) : undefined;
 
-/** The step with the target of these pieces at another value; the step's own target when it is theirs. */
-function withTarget(step: MillingStep, pieces: ReadonlySet<string>, dimension: Dimension, value: number): MillingStep {
-  if (step.target?.dimension !== dimension) return step;
-  const all = step.pieces.every(({ id }) => pieces.has(id));
-  if (step.target.value !== undefined && all) return { ...step, target: { ...step.target, value } };
-  return { ...step, pieces: step.pieces.map((piece) => (pieces.has(piece.id) ? { ...piece, target: value } : piece)) };
+/** The step with these pieces' targets in `dimension` at other values; its own target, and its words, when all agree. */
+function withTargets(step: MillingStep, dimension: Dimension, moved: ReadonlyMap<string, number>): MillingStep {
+  const { target } = step;
+  if (target?.dimension !== dimension || moved.size === 0) return step;
+  const [value = 0] = moved.values();
+  const old = target.value;
+  if (old !== undefined && step.pieces.every(({ id }) => moved.get(id) === value)) {
+    const { title, todo, setting } = step;
+    return {
+      ...step,
+      title: saidAnew(title, old, value),
+      todo: saidAnew(todo, old, value),
+      ...(setting ? { setting: saidAnew(setting, old, value) } : {}),
+      target: { ...target, value },
+    };
+  }
+  const pieces = step.pieces.map((piece) => {
+    const now = moved.get(piece.id);
+    return now === undefined ? piece : { ...piece, target: now };
+  });
+  return { ...step, pieces };
 }
+
+/** The phrase with the old target's figure in it replaced by the new one. */
+const saidAnew = ({ text, quantities }: Phrase, old: number, value: number): Phrase =>
+  phrase(
+    text,
+    Object.fromEntries(
+      Object.entries(quantities).map(([name, said]) => [
+        name,
+        said.value === old && said.unit === 'mm' ? mm(value) : said,
+      ]),
+    ),
+  );
 
 /** A later step: its pieces that come from what was measured are smaller, and so are targets that can't be met now. */
 function laterStep(
@@ -124,7 +151,7 @@ function laterStep(
     const before = piece.size[dimension];
     return resized(piece, dimension, holdsMore ? before - moved : Math.min(before, value));
   });
-  let after: MillingStep = { ...step, pieces };
+  const targets = new Map<string, number>();
   for (const piece of pieces) {
     const target = targetOf(step, piece, dimension);
     if (!seeds.has(piece.id) || target === undefined) continue;
@@ -132,12 +159,12 @@ function laterStep(
     const shifted = step.stage === 'sawn edge' ? target - moved : target;
     const now = Math.min(shifted, piece.size[dimension]);
     if (now > target - 0.005) continue;
-    after = withTarget(after, new Set([piece.id]), dimension, now);
+    targets.set(piece.id, now);
     notes.push(
       phrase(`${piece.label}: ${dimension} comes to {now} instead of {target}.`, { now: mm(now), target: mm(target) }),
     );
   }
-  return { step: after, notes };
+  return { step: withTargets({ ...step, pieces }, dimension, targets), notes };
 }
 
 const resized = (piece: StepPiece, dimension: Dimension, value: number): StepPiece => ({

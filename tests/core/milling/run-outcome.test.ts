@@ -1,0 +1,74 @@
+import { quantileSeq } from 'mathjs';
+import { describe, expect, it } from 'vitest';
+import { isProblem } from '../../../src/core/answer/problem.ts';
+import { runOutcome, type StripRecord } from '../../../src/core/milling/run-outcome.ts';
+import { blank, board, millingInput, part } from './shops-and-stacks.ts';
+
+const input = millingInput({
+  boards: [board('B1', { width: 220, cup: 0, bow: 0 }), board('B2', { width: 220, cup: 0, bow: 0 })],
+  parts: [part('lid', 900, 600, 19, { panel: true })],
+  blanks: [
+    blank('B1', 0, 950, [105, 'lid'], [105, 'lid']),
+    blank('B1', 953.2, 950, [105, 'lid'], [105, 'lid']),
+    blank('B2', 0, 950, [105, 'lid'], [105, 'lid']),
+  ],
+});
+const ids = ['B1@0/1', 'B1@0/2', 'B1@953.2/1', 'B1@953.2/2', 'B2@0/1', 'B2@0/2'];
+const outcome = (records: StripRecord[]) => {
+  const out = runOutcome(input, records);
+  if (isProblem(out)) throw new Error(out.field);
+  return out;
+};
+
+describe('what a run came to', () => {
+  it('as planned without records: the yield is finished against crosscut', () => {
+    const { yield: came, toMake, allowances } = outcome([]);
+    // 900 x 600 of 3 x 220 x 953.2 by hand; nine decimals, rounding only
+    expect(came.planned.value).toBeCloseTo((100 * 900 * 600) / (3 * 220 * 953.2), 9);
+    expect(came.real.value).toBe(came.planned.value);
+    expect(toMake).toEqual([]);
+    expect(allowances).toEqual({});
+  });
+
+  it('a lost strip leaves the panel short: it is to make again and the yield falls', () => {
+    const out = outcome([{ strip: 'B2@0/1', lost: 'a check opened' }]);
+    // six strips of 101.8 less one: 509 of 600
+    expect(out.toMake).toMatchObject([{ part: 'lid', unit: 1, label: 'lid' }]);
+    expect(out.toMake[0]?.missingWidth).toBeCloseTo(91, 9);
+    expect(out.yield.real.value).toBe(0);
+    expect(out.strips.find(({ strip }) => strip === 'B2@0/1')?.lost).toBe('a check opened');
+  });
+
+  it('offers what would have been enough for nine of ten as the next allowance', () => {
+    const widths = [101, 101.4, 101.5, 101.9, 101.2, 100];
+    const out = outcome(ids.map((strip, index) => ({ strip, finishedWidth: widths[index] ?? 0, cleanThickness: 24 })));
+    // rough 105: 3.1 to 5 was lost. The nearest-rank percentile of six is the largest; mathjs interpolates below it.
+    expect(out.allowances.edge?.value).toBe(5);
+    expect(out.allowances.edge?.value).toBeGreaterThanOrEqual(
+      Number(
+        quantileSeq(
+          widths.map((width) => 105 - width),
+          0.9,
+        ),
+      ),
+    );
+    // 27 rough without warp, clean at 24: 1.5 a face
+    expect(out.allowances.face?.value).toBe(1.5);
+    expect(out.allowances.face?.working.sources).toEqual(['assumption']);
+  });
+
+  it('offers nothing from four strips', () => {
+    expect(outcome(ids.slice(0, 4).map((strip) => ({ strip, finishedWidth: 101 }))).allowances).toEqual({});
+  });
+
+  it('refuses strips that are not there or larger than they were', () => {
+    expect(runOutcome(input, [{ strip: 'X@0/1' }])).toMatchObject({ field: 'records.0.strip' });
+    expect(runOutcome(input, [{ strip: 'B1@0/1', finishedWidth: 106 }])).toMatchObject({
+      field: 'records.0.finishedWidth',
+    });
+    expect(runOutcome(input, [{ strip: 'B1@0/1', cleanThickness: 0 }])).toMatchObject({
+      field: 'records.0.cleanThickness',
+    });
+    expect(runOutcome({ ...input, boards: [] }, [])).toMatchObject({ kind: 'problem' });
+  });
+});
