@@ -8,8 +8,8 @@ import './ui/tokens.css';
 import './ui/base.css';
 
 followRoute();
-// When the records can't be read, the shell says why; the screens still open with the default shop.
-await followShop().catch(() => {});
+// When the records can't be read, the shell says why; the screens still open with the shop as last seen.
+followShop().catch(() => {});
 const root = document.getElementById('app');
 if (root) render(<Shell screens={screens} />, root);
 void followUpdates();

@@ -4,6 +4,27 @@ import { defaultShop, type Shop } from '../store/records/shop.ts';
 import { readShop } from '../store/shop.ts';
 import { units } from '../ui/units.ts';
 
+/** What the look hangs on, at hand before the database is open, so that a cold start neither waits for it nor flickers. */
+const lookKey = 'boardwright-look';
+
+type Look = Pick<Shop, 'units' | 'theme' | 'hand'>;
+
+function rememberedLook(): Partial<Look> {
+  try {
+    return JSON.parse(localStorage.getItem(lookKey) ?? '{}') as Partial<Look>;
+  } catch {
+    return {};
+  }
+}
+
+function rememberLook({ units, theme, hand }: Look): void {
+  try {
+    localStorage.setItem(lookKey, JSON.stringify({ units, theme, hand }));
+  } catch {
+    // Without it the next start shows the default look for a moment.
+  }
+}
+
 /** The shop as it stands; the default one until it is read. Its units, theme and hand rule every screen. */
 export const shop = signal<Shop>(defaultShop(0));
 
@@ -16,9 +37,14 @@ function apply(next: Shop): void {
   dataset.hand = next.hand ?? 'right';
 }
 
-/** Reads the shop and follows its changes. */
+/** Shows the look of last time at once, then reads the shop and follows its changes. */
 export async function followShop(): Promise<void> {
-  const read = async () => apply(await readShop());
+  apply({ ...shop.peek(), ...rememberedLook() });
+  const read = async () => {
+    const stored = await readShop();
+    apply(stored);
+    rememberLook(stored);
+  };
   onChange('shop', () => void read());
   await read();
 }

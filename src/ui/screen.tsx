@@ -30,7 +30,7 @@ export function Screen({ question, kicker, action, home = false, children }: Pro
         {children}
       </main>
       {(action || !home) && (
-        <nav class="foot" aria-label="Actions">
+        <nav class={home ? 'foot places' : 'foot'} aria-label={home ? 'Places' : 'Actions'}>
           <div>
             {!home && (
               <a class="button big" href="#/">

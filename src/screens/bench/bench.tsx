@@ -55,11 +55,38 @@ async function readBench(chosen: string | undefined) {
 export default function Bench() {
   const chosen = useDraft<string>('piece-in-hand-1', '');
   const bench = useLive(kinds, () => readBench(chosen.value), chosen.value);
-  if (!bench) return null;
+  return (
+    <Screen question="What next?" kicker="Boardwright" home action={<Places />}>
+      {bench && <Job bench={bench} onChoose={chosen.set} />}
+    </Screen>
+  );
+}
+
+/** What needs no piece, in reach of the thumb from the first moment. */
+function Places() {
+  return (
+    <>
+      <a class="button big" href={routeTo('stock')}>
+        Stock
+      </a>
+      <a class="button big" href={routeTo('square')}>
+        Square
+      </a>
+      <a class="button big" href={routeTo('glue')}>
+        Glue-up
+      </a>
+      <a class="button big" href={routeTo('shop')}>
+        Shop
+      </a>
+    </>
+  );
+}
+
+function Job({ bench, onChoose }: { bench: Awaited<ReturnType<typeof readBench>>; onChoose(id: string): void }) {
   const next = bench.thread && nextStage(bench.thread);
   const { piece } = bench;
   return (
-    <Screen question="What next?" kicker="Boardwright" home>
+    <>
       <RunningTimers timers={bench.timers} />
       {piece ? (
         <>
@@ -94,7 +121,7 @@ export default function Bench() {
       {bench.pieces.length > 1 && (
         <div class="buttons">
           {bench.pieces.map(({ id, name }) => (
-            <button type="button" class="button" aria-pressed={id === piece?.id} onClick={() => chosen.set(id)}>
+            <button type="button" class="button" aria-pressed={id === piece?.id} onClick={() => onChoose(id)}>
               {name}
             </button>
           ))}
@@ -104,23 +131,11 @@ export default function Bench() {
         <a class="button" href={routeTo('piece', 'new')}>
           New piece
         </a>
-        <a class="button" href={routeTo('stock')}>
-          Stock
-        </a>
-        <a class="button" href={routeTo('square')}>
-          Square
-        </a>
-        <a class="button" href={routeTo('glue')}>
-          Glue-up
-        </a>
-        <a class="button" href={routeTo('shop')}>
-          Shop
-        </a>
         <a class="button" href={routeTo('data')}>
           Records and demo
         </a>
       </div>
-    </Screen>
+    </>
   );
 }
 
