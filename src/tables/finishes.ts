@@ -5,6 +5,7 @@ import type { Finish } from '../core/finishing/finish.ts';
 const minutes = (least: number, most: number) => scaled(range(least, most), 60);
 const hours = (least: number, most: number) => scaled(range(least, most), 3600);
 const days = (least: number, most: number) => scaled(range(least, most), 86400);
+const months = (least: number, most: number) => days(least * 30, most * 30);
 
 const sheetFirst = phrase('The can and its safety sheet come first, and so do local rules.');
 const food = phrase('For children and food only after full cure, and only if the can says so.');
@@ -23,6 +24,7 @@ export const finishes: readonly Finish[] = [
     bareGrit: 150,
     useAfterSeconds: days(1, 3),
     cureSeconds: days(7, 21),
+    keepsSeconds: months(6, 12),
     dryingOil: true,
     solvent: false,
     waterBorne: false,
@@ -42,6 +44,7 @@ export const finishes: readonly Finish[] = [
     bareGrit: 220,
     useAfterSeconds: days(2, 4),
     cureSeconds: days(14, 30),
+    keepsSeconds: months(6, 12),
     dryingOil: true,
     solvent: true,
     waterBorne: false,
@@ -60,6 +63,7 @@ export const finishes: readonly Finish[] = [
     bareGrit: 220,
     useAfterSeconds: days(3, 7),
     cureSeconds: days(21, 30),
+    keepsSeconds: months(6, 12),
     dryingOil: true,
     solvent: true,
     waterBorne: false,
@@ -78,6 +82,7 @@ export const finishes: readonly Finish[] = [
     bareGrit: 180,
     useAfterSeconds: days(1, 3),
     cureSeconds: days(14, 30),
+    keepsSeconds: months(6, 12),
     dryingOil: false,
     solvent: false,
     waterBorne: true,
@@ -96,6 +101,7 @@ export const finishes: readonly Finish[] = [
     bareGrit: 220,
     useAfterSeconds: days(1, 2),
     cureSeconds: days(3, 7),
+    keepsSeconds: months(3, 6),
     dryingOil: false,
     solvent: true,
     waterBorne: false,
@@ -114,6 +120,7 @@ export const finishes: readonly Finish[] = [
     bareGrit: 220,
     useAfterSeconds: days(1, 2),
     cureSeconds: days(7, 21),
+    keepsSeconds: months(12, 24),
     dryingOil: false,
     solvent: true,
     waterBorne: false,
@@ -132,6 +139,7 @@ export const finishes: readonly Finish[] = [
     bareGrit: 220,
     useAfterSeconds: days(1, 1),
     cureSeconds: days(1, 7),
+    keepsSeconds: months(12, 36),
     dryingOil: false,
     solvent: true,
     waterBorne: false,
@@ -150,6 +158,7 @@ export const finishes: readonly Finish[] = [
     bareGrit: 150,
     useAfterSeconds: days(2, 4),
     cureSeconds: days(14, 30),
+    keepsSeconds: months(12, 24),
     dryingOil: false,
     solvent: false,
     waterBorne: true,

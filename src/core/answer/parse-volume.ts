@@ -25,7 +25,7 @@ const pattern = /^(?:(?:(\d+)[ -])?(\d+) ?\/ ?(\d+)|([\d.,]+)) ?([a-z. ]*)$/;
  * Reads how much a container holds: `750 ml`, `2,5 l`, `1/2 pt`, `1 qt`, `0.25 gal`.
  *
  * @param text what was typed
- * @param bare what a number without a unit means: quarts for makers who read inches, litres for others
+ * @param bare what a number without a unit means: US measures for makers who read inches
  * @returns litres; US customary measures, not imperial ones
  * Valid for any volume of up to ten digits; 0 is a volume here, limits are checked where it is used.
  * Errors (field ''): empty, not a volume, a unit that is none.
@@ -34,7 +34,7 @@ const pattern = /^(?:(?:(\d+)[ -])?(\d+) ?\/ ?(\d+)|([\d.,]+)) ?([a-z. ]*)$/;
  *
  * Source: 1 US gallon = 3.785 411 784 L exactly, NIST SP 811 appendix B.
  */
-export function parseVolume(text: string, bare: 'qt' | 'l'): Outcome<number> {
+export function parseVolume(text: string, bare: 'qt' | 'l' | 'floz' | 'ml'): Outcome<number> {
   const plain = text.trim().toLowerCase();
   if (plain === '') return problem('', 'Type how much it holds, for example 750 ml or 1 qt.');
   const [, whole = '0', above, below, decimal = '', name = ''] = pattern.exec(plain) ?? [];

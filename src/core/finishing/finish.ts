@@ -21,6 +21,8 @@ export interface Finish {
   readonly bareGrit: number;
   readonly useAfterSeconds: Range;
   readonly cureSeconds: Range;
+  /** What is left keeps this long in a full, shut can; mixed shellac and opened cans. Seconds. */
+  readonly keepsSeconds: Range;
   /** Rags can catch fire by themselves. */
   readonly dryingOil: boolean;
   /** Vapour that burns and harms. */

@@ -1,11 +1,15 @@
 import { isProblem } from '../../core/answer/problem.ts';
-import { litres, m2, money, quantity } from '../../core/answer/quantity.ts';
+import { litres, m2, money } from '../../core/answer/quantity.ts';
 import { m2PerSquareFoot } from '../../core/answer/us-units.ts';
 import { Amount } from '../../ui/amount.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
 import { units } from '../../ui/units.ts';
 import type { FinishPlan } from './plan-finish.ts';
 import type { ReadFinish } from './read-finish-form.ts';
+import { usualRange } from './usual-range.ts';
+
+const keepsUntil = (seconds: number) =>
+  new Date(Date.now() + seconds * 1000).toLocaleDateString([], { month: 'long', year: 'numeric' });
 
 /** How much is likely, between what and what, which cans hold it and what they cost. */
 export function AmountAnswer({ plan, read }: { plan: FinishPlan; read: ReadFinish }) {
@@ -22,11 +26,11 @@ export function AmountAnswer({ plan, read }: { plan: FinishPlan; read: ReadFinis
         <span class="figure">
           <Amount of={litres(total.likely)} />
         </span>
-        {total.least < total.most && (
-          <span class="soft">
-            <Amount of={litres(total.least)} /> to <Amount of={litres(total.most)} />, as the wood drinks
-          </span>
-        )}
+        {total.least < total.most && <span class="soft">{usualRange(total, 'litres')}, as the wood drinks</span>}
+        <span class="soft">
+          At {usualRange(read.finish.coverage, 'm2PerLitre')}
+          {read.label.coverage ? ', as the can says' : ', usual for this kind'}
+        </span>
         {bought && (
           <p>
             {bought.value.buy.length === 0 ? (
@@ -43,6 +47,13 @@ export function AmountAnswer({ plan, read }: { plan: FinishPlan; read: ReadFinis
                   ))}
                 </b>{' '}
                 for <Amount of={money(bought.value.cost)} />; <Amount of={litres(bought.value.left)} /> will be left.
+                {bought.value.left > 0.001 && (
+                  <span class="soft">
+                    {' '}
+                    Opened today and kept full and shut, it is good until about{' '}
+                    {keepsUntil(read.finish.keepsSeconds.least)} at least (common practice).
+                  </span>
+                )}
               </>
             )}
           </p>
@@ -53,16 +64,6 @@ export function AmountAnswer({ plan, read }: { plan: FinishPlan; read: ReadFinis
         <dt>Area that gets finish</dt>
         <dd>
           <Amount of={m2(coatedM2)} />
-        </dd>
-        <dt>Spreading rate, {read.label.coverage ? 'from the can' : 'usual for this kind'}</dt>
-        <dd>
-          <Amount of={quantity(read.finish.coverage.least, 'm2PerLitre')} />
-          {read.finish.coverage.least < read.finish.coverage.most && (
-            <>
-              {' '}
-              to <Amount of={quantity(read.finish.coverage.most, 'm2PerLitre')} />
-            </>
-          )}
         </dd>
         {coats.map((coat, index) => (
           <>

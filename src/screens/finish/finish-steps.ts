@@ -1,5 +1,5 @@
-import type { LikelyRange } from '../../core/finishing/finish-amount.ts';
 import type { FinishStep } from '../../core/finishing/finish-step.ts';
+import type { MixRatio } from '../../core/finishing/two-part-mix.ts';
 import type { Finish } from '../../store/records/finish.ts';
 import type { Json } from '../../store/records/record.ts';
 import type { FlowStep } from '../../ui/steps/flow-step.ts';
@@ -8,23 +8,35 @@ import type { FlowStep } from '../../ui/steps/flow-step.ts';
 export interface KeptStep extends FinishStep {
   readonly pieces: readonly { readonly id: string; readonly label: string }[];
   readonly coatLitres?: number;
+  readonly mix?: StepMix;
 }
 
-/** Which coat a step puts on, counted from 1. */
-const coatOf = ({ id, stage }: FinishStep): number => (stage === 'coat' ? Number(/^coat-(\d+)/.exec(id)?.[1]) : 0);
+/** Two parts that are mixed for one coat, in equal batches. */
+export interface StepMix {
+  readonly ratio: MixRatio;
+  readonly batches: number;
+  readonly potLifeSeconds?: number;
+}
+
+/** What belongs to one coat. */
+export type CoatOf = Pick<KeptStep, 'coatLitres' | 'mix'>;
+
+/** Which coat a step puts on, counted from 1; 0 for other steps. */
+export const coatNumber = ({ id, stage }: FinishStep): number =>
+  stage === 'coat' ? Number(/^coat-(\d+)/.exec(id)?.[1]) : 0;
 
 /** The schedule for these pieces as it is stored. */
 export const keptSteps = (
   steps: readonly FinishStep[],
   pieces: readonly { readonly id: string; readonly name: string }[],
-  coats: readonly LikelyRange[],
+  coats: readonly CoatOf[],
 ): readonly Json[] =>
   steps.map((step) => {
-    const coat = coats[coatOf(step) - 1];
+    const coat = coats[coatNumber(step) - 1];
     return {
       ...step,
       pieces: pieces.map(({ id, name }) => ({ id, label: name })),
-      ...(coat && { coatLitres: coat.likely }),
+      ...coat,
     };
   }) as unknown as readonly Json[];
 

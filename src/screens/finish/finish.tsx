@@ -1,3 +1,4 @@
+import { useState } from 'preact/hooks';
 import { useLive } from '../../app/live.ts';
 import { routeTo } from '../../app/routes.ts';
 import { finishes } from '../../store/finishes.ts';
@@ -15,11 +16,14 @@ async function readAll(id: string) {
 
 /** How much finish, which cans, and what when: the plan of a piece's finish, and then its steps. */
 export default function FinishScreen({ id }: { id: string }) {
+  const [again, setAgain] = useState(false);
   const found = useLive(['finish', 'piece'], () => readAll(id), id);
   if (!found) return null;
   const { finish, piece, allPieces } = found;
-  if (finish) return <RunScreen key={finish.id} finish={finish} pieces={allPieces} />;
-  if (piece) return <PlanScreen key={piece.id} piece={piece} all={allPieces} />;
+  const owner = piece ?? allPieces.find((one) => one.id === finish?.pieceId);
+  if (finish && !(again && owner))
+    return <RunScreen key={finish.id} finish={finish} pieces={allPieces} onAgain={() => setAgain(true)} />;
+  if (owner) return <PlanScreen key={owner.id} piece={owner} all={allPieces} onStarted={() => setAgain(false)} />;
   return (
     <Screen
       question="Finish which piece?"

@@ -1,11 +1,9 @@
-import { formatQuantity } from '../../core/answer/format-quantity.ts';
-import { quantity } from '../../core/answer/quantity.ts';
 import type { FinishMethod } from '../../core/finishing/finish-amount.ts';
 import { finishes } from '../../tables/finishes.ts';
 import { Choice, NumberField, Pick, TextField } from '../../ui/fields.tsx';
-import { units } from '../../ui/units.ts';
 import type { FormProps } from './form-props.ts';
 import { coatsText, insideCoatsText, kindOf } from './read-finish-form.ts';
+import { usualRange } from './usual-range.ts';
 
 const methods: readonly { value: FinishMethod; label: string }[] = [
   { value: 'rag', label: 'Rag' },
@@ -18,11 +16,6 @@ const methods: readonly { value: FinishMethod; label: string }[] = [
 /** Which kind, how many coats, how far a can goes, and how it is put on. */
 export function KindEntries({ form, read, at, change, hasInside }: FormProps & { hasInside: boolean }) {
   const kind = kindOf(form);
-  const { least, most } = kind.coverage;
-  const usual = `${formatQuantity(quantity(least, 'm2PerLitre'), units.value).split(' ')[0]} to ${formatQuantity(
-    quantity(most, 'm2PerLitre'),
-    units.value,
-  )}`;
   return (
     <>
       <Pick
@@ -34,12 +27,12 @@ export function KindEntries({ form, read, at, change, hasInside }: FormProps & {
       <div class="fields">
         <NumberField
           label="Coats"
-          hint={`usually ${kind.coats.least === kind.coats.most ? kind.coats.least : `${kind.coats.least} to ${kind.coats.most}`}`}
+          hint={`usually ${usualRange(kind.coats, 'count')}`}
           value={coatsText(form)}
           problem={at('coats')}
           onInput={(coats) => change({ coats })}
         />
-        {hasInside && (
+        {(hasInside || at('insideCoats')) && (
           <NumberField
             label="Inside coats"
             hint="0 leaves it bare"
@@ -51,7 +44,7 @@ export function KindEntries({ form, read, at, change, hasInside }: FormProps & {
       </div>
       <TextField
         label="Spreading rate"
-        hint={`of the can; left empty, ${usual}`}
+        hint={`on the can; empty: ${usualRange(kind.coverage, 'm2PerLitre')}`}
         value={form.rate}
         problem={at('rate')}
         onInput={(rate) => change({ rate })}

@@ -76,7 +76,7 @@ function amountOf(
 /** The entry at which a problem of the plan belongs; none when it is about the parts. */
 export function entryOf({ field }: Problem): string | undefined {
   if (field.startsWith('coverage')) return 'rate';
-  if (field === 'coats') return 'coats';
+  if (['coats', 'from', 'owned'].includes(field) || field.startsWith('mix.')) return field;
   const shape = /^shapes\.(\d+)/.exec(field)?.[1];
   return shape === undefined ? undefined : `shape.${shape}`;
 }

@@ -2,24 +2,36 @@ import { useState } from 'preact/hooks';
 import { useDraft } from '../../app/draft.ts';
 import { routeTo } from '../../app/routes.ts';
 import { isProblem } from '../../core/answer/problem.ts';
-import { finishCautions } from '../../core/finishing/coat-schedule.ts';
+import { finishCautions, ragsTodo } from '../../core/finishing/coat-schedule.ts';
 import { finishes as kept } from '../../store/finishes.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import { Say } from '../../ui/say.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { Trouble } from '../../ui/trouble.tsx';
 import { units } from '../../ui/units.ts';
+import { AirEntries } from './air-entries.tsx';
 import { AmountAnswer } from './amount-answer.tsx';
 import { CanEntries } from './can-entries.tsx';
 import { Containers } from './containers.tsx';
 import { emptyForm, type FinishForm } from './finish-form.ts';
 import { KindEntries } from './kind-entries.tsx';
+import { MixEntries } from './mix-entries.tsx';
+import { OtherPieces } from './other-pieces.tsx';
 import { entryOf, planFinish } from './plan-finish.ts';
 import { readFinishForm } from './read-finish-form.ts';
+import { ScheduleEntries } from './schedule-entries.tsx';
+import { Shapes } from './shapes.tsx';
+import { Sides } from './sides.tsx';
 import { startedFinish } from './started-finish.ts';
 
+interface Props {
+  piece: Piece;
+  all: readonly Piece[];
+  onStarted(): void;
+}
+
 /** How much of which finish a piece takes, which cans hold it, and what it costs. */
-export function PlanScreen({ piece, all }: { piece: Piece; all: readonly Piece[] }) {
+export function PlanScreen({ piece, all, onStarted }: Props) {
   const draft = useDraft<FinishForm>(`finish-plan-1-${piece.id}`, emptyForm);
   const [busy, setBusy] = useState(false);
   const form = draft.value;
@@ -39,7 +51,8 @@ export function PlanScreen({ piece, all }: { piece: Piece; all: readonly Piece[]
     setBusy(true);
     try {
       await kept.add(started);
-      draft.clear();
+      // The plan stays as typed, for the next time or for starting over.
+      onStarted();
     } catch {
       // The shell keeps and shows what the phone did not take; the plan stays.
       setBusy(false);
@@ -77,11 +90,17 @@ export function PlanScreen({ piece, all }: { piece: Piece; all: readonly Piece[]
       </div>
       <KindEntries {...props} hasInside={!isProblem(plan) && plan.area.value.total.inside > 0} />
       <Containers {...props} />
+      <Sides piece={piece} />
+      <Shapes {...props} />
       <CanEntries {...props} />
+      <AirEntries {...props} />
+      <MixEntries {...props} coatLitres={isProblem(plan) ? undefined : plan.amount.value.coats[0]?.likely} />
+      <ScheduleEntries {...props} />
+      <OtherPieces {...props} piece={piece} all={all} />
       <section class="card">
         <h2>Before you open the can</h2>
         <ul class="cautions">
-          {finishCautions(read.finish).map((say) => (
+          {[...(read.finish.dryingOil ? [ragsTodo] : []), ...finishCautions(read.finish)].map((say) => (
             <li>
               <Say phrase={say} />
             </li>

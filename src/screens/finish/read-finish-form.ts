@@ -15,6 +15,7 @@ import { type FinishLabel, withFinishLabel } from '../../core/finishing/finish-l
 import type { FinishShape } from '../../core/finishing/part-area.ts';
 import { finishById, finishes } from '../../tables/finishes.ts';
 import type { FinishForm } from './finish-form.ts';
+import { type ReadMix, readMix } from './read-mix.ts';
 
 /** A form as read: what could be read, and by entry what could not. */
 export interface ReadFinish {
@@ -35,6 +36,7 @@ export interface ReadFinish {
   readonly airFactor: number;
   readonly firstGrit: number;
   readonly sections: readonly string[];
+  readonly mix: ReadMix;
   readonly problems: ReadonlyMap<string, Problem>;
 }
 
@@ -46,7 +48,9 @@ export const insideCoatsText = (form: FinishForm): string => form.insideCoats ??
 export const methodOf = (form: FinishForm): FinishMethod =>
   form.method ?? (kindOf(form).wipeOffSeconds ? 'rag' : 'brush');
 
-export const gritText = (form: FinishForm): string => form.firstGrit ?? String(Math.min(120, kindOf(form).bareGrit));
+/** Never finer than the kind asks for: the choice may have been made for another kind. */
+export const gritText = (form: FinishForm): string =>
+  String(Math.min(Number(form.firstGrit ?? 120), kindOf(form).bareGrit));
 
 /** Reads what was typed; `unit` says whose units a bare number is in. What can't be read counts as not typed. */
 export function readFinishForm(form: FinishForm, unit: 'in' | 'mm'): ReadFinish {
@@ -81,14 +85,17 @@ export function readFinishForm(form: FinishForm, unit: 'in' | 'mm'): ReadFinish 
     ['use', 'useAfterSeconds', 86400],
     ['cure', 'cureSeconds', 86400],
   ] as const) {
-    if (form.can[entry].trim() === '') continue;
+    if (form.can[entry].trim() === '' || !kind[field]) continue;
     const said = parseRange(form.can[entry]);
     fromCan(entry, field, isProblem(said) ? said : scaled(said, size));
   }
   const finish = read('cure', withFinishLabel(kind, label), kind);
 
   const outside = needed('coats', coatsText(form), 0, 'The number of coats', 'count', coats(1));
-  const inside = needed('insideCoats', insideCoatsText(form), outside, 'The number of coats', 'count', coats(0));
+  const inside =
+    form.insideCoats === undefined
+      ? outside
+      : needed('insideCoats', form.insideCoats, outside, 'The number of coats', 'count', coats(0));
 
   const containers: Container[] = [];
   for (const [at, { size, price }] of form.containers.entries()) {
@@ -115,6 +122,9 @@ export function readFinishForm(form: FinishForm, unit: 'in' | 'mm'): ReadFinish 
   const slower = airFactor(celsius, humidity);
   if (isProblem(slower)) problems.set(slower.field, slower);
 
+  const mix = readMix(form.mix, unit);
+  if (form.mix.on) for (const [entry, trouble] of mix.problems) problems.set(`mix.${entry}`, trouble);
+
   return {
     finish,
     label,
@@ -136,6 +146,7 @@ export function readFinishForm(form: FinishForm, unit: 'in' | 'mm'): ReadFinish 
       .split(/[,;]/)
       .map((section) => section.trim())
       .filter((section) => section !== ''),
+    mix,
     problems,
   };
 }

@@ -1,7 +1,6 @@
 import { useState } from 'preact/hooks';
 import { useFlow } from '../../app/flow.ts';
 import { useLive } from '../../app/live.ts';
-import { routeTo } from '../../app/routes.ts';
 import { litres } from '../../core/answer/quantity.ts';
 import { finishes } from '../../store/finishes.ts';
 import type { Finish } from '../../store/records/finish.ts';
@@ -13,10 +12,19 @@ import type { FlowStep } from '../../ui/steps/flow-step.ts';
 import { StepFlow } from '../../ui/steps/step-flow.tsx';
 import { flowStep, type KeptStep, stepsOf } from './finish-steps.ts';
 import { FinishTimers } from './finish-timers.tsx';
+import { MixBatches } from './mix-batches.tsx';
+import { ThisFinish } from './this-finish.tsx';
 import { begunBy, nextStepAt, overBy, skipStep, throughOf, tickStep, timersOf } from './tick-step.ts';
 
+interface Props {
+  finish: Finish;
+  pieces: readonly Piece[];
+  /** Plans another finish for the same piece. */
+  onAgain(): void;
+}
+
 /** A finish step by step: coats with their waits, and the rags after every one with a drying oil. */
-export function RunScreen({ finish, pieces }: { finish: Finish; pieces: readonly Piece[] }) {
+export function RunScreen({ finish, pieces, onAgain }: Props) {
   useFlow();
   const running = useLive(['timer'], () => timers.where('for.id', finish.id), finish.id) ?? [];
   const [at, setAt] = useState(() => nextStepAt(finish));
@@ -29,7 +37,7 @@ export function RunScreen({ finish, pieces }: { finish: Finish; pieces: readonly
     try {
       if (on) {
         await timers.addMany(timersOf(finish.id, step, pieceIds, now));
-        await timers.putMany(overBy(running, step, now).map((timer) => ({ ...timer, doneAt: now })));
+        await timers.putMany(overBy(running, finish, step, pieceIds, now).map((timer) => ({ ...timer, doneAt: now })));
       } else {
         for (const { id } of begunBy(running, finish.ticks[step.id]?.at)) await timers.remove(id);
       }
@@ -57,33 +65,27 @@ export function RunScreen({ finish, pieces }: { finish: Finish; pieces: readonly
       }}
       onSkip={(step, reason) => skip(kept(step), reason)}
       extra={(step) => {
-        const { coatLitres } = kept(step);
+        const { coatLitres, mix } = kept(step);
         return (
           <>
             <FinishTimers timers={running} />
             {coatLitres !== undefined && (
               <p>
-                This coat takes about{' '}
+                The whole coat takes about{' '}
                 <b>
                   <Amount of={litres(coatLitres)} />
                 </b>
                 .
               </p>
             )}
+            {coatLitres !== undefined && mix && (
+              <MixBatches finishId={finish.id} step={kept(step)} mix={mix} coatLitres={coatLitres} timers={running} />
+            )}
           </>
         );
       }}
     >
-      {finish.finishedAt !== undefined && (
-        <p class="answer">
-          <span class="figure words">All steps are through</span>
-          {piece && (
-            <a class="button" href={routeTo('piece', piece.id)}>
-              {piece.name}
-            </a>
-          )}
-        </p>
-      )}
+      <ThisFinish finish={finish} piece={piece} running={running} onAgain={onAgain} />
     </StepFlow>
   );
 }

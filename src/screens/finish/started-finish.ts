@@ -1,4 +1,4 @@
-import { isProblem, type Outcome } from '../../core/answer/problem.ts';
+import { isProblem, type Outcome, within } from '../../core/answer/problem.ts';
 import { coatSchedule } from '../../core/finishing/coat-schedule.ts';
 import type { FinishLabel } from '../../core/finishing/finish-label.ts';
 import type { Finish } from '../../store/records/finish.ts';
@@ -6,9 +6,10 @@ import type { Piece } from '../../store/records/piece.ts';
 import type { Fields } from '../../store/records/record.ts';
 import { grits } from '../../tables/abrasives.ts';
 import type { FinishForm } from './finish-form.ts';
-import { keptSteps } from './finish-steps.ts';
+import { type CoatOf, keptSteps, type StepMix } from './finish-steps.ts';
 import type { FinishPlan } from './plan-finish.ts';
 import type { ReadFinish } from './read-finish-form.ts';
+import { mixCoat } from './read-mix.ts';
 
 /** The finish as it is kept once it starts: its figures as they are now, and its steps. The first piece owns it. */
 export function startedFinish(
@@ -29,6 +30,12 @@ export function startedFinish(
   });
   if (isProblem(steps)) return steps;
   const { purchase, amount, coatedM2 } = plan;
+  const coats: CoatOf[] = [];
+  for (const { likely: coatLitres } of amount.value.coats) {
+    const mix = form.mix.on ? stepMix(coatLitres, form, read) : undefined;
+    if (isProblem(mix)) return within(mix, 'mix');
+    coats.push({ coatLitres, ...(mix && { mix }) });
+  }
   const buy = purchase && !isProblem(purchase) ? purchase.value.buy : [];
   return {
     pieceId: pieces[0]?.id ?? '',
@@ -40,7 +47,7 @@ export function startedFinish(
       const count = buy.find((can) => can.litres === one.litres && can.price === one.price)?.count;
       return count === undefined ? one : { ...one, count };
     }),
-    steps: keptSteps(steps, pieces, amount.value.coats),
+    steps: keptSteps(steps, pieces, coats),
     ticks: {},
   };
 }
@@ -54,4 +61,13 @@ function labelNumbers(label: FinishLabel): Record<string, number> {
     numbers[`${name}Most`] = value.most;
   }
   return numbers;
+}
+
+function stepMix(coatLitres: number, form: FinishForm, { mix }: ReadFinish): Outcome<StepMix> | undefined {
+  const { ratio, potLifeSeconds } = mix;
+  if (!ratio) return undefined;
+  const coat = mixCoat(coatLitres, ratio, potLifeSeconds, form.mix.pace);
+  if (isProblem(coat)) return coat;
+  const batches = coat.batches?.value.count ?? 1;
+  return { ratio, batches, ...(potLifeSeconds !== undefined && { potLifeSeconds }) };
 }

@@ -1,0 +1,58 @@
+import { isProblem } from '../../core/answer/problem.ts';
+import { mixForTotal } from '../../core/finishing/two-part-mix.ts';
+import type { Timer } from '../../store/records/timer.ts';
+import { timers as kept } from '../../store/timers.ts';
+import { ShowWorking } from '../../ui/show-working.tsx';
+import type { KeptStep, StepMix } from './finish-steps.ts';
+import { MixShown } from './mix-shown.tsx';
+import { potLifePhase } from './tick-step.ts';
+
+interface Props {
+  finishId: string;
+  step: KeptStep;
+  mix: StepMix;
+  coatLitres: number;
+  timers: readonly Timer[];
+}
+
+/** The batches of one coat: what goes into each, and the pot life that runs from its mixing. */
+export function MixBatches({ finishId, step, mix, coatLitres, timers }: Props) {
+  const { ratio, batches, potLifeSeconds } = mix;
+  const each = mixForTotal(coatLitres / batches, ratio);
+  if (isProblem(each)) return null;
+  const mixed = new Set(timers.map(({ phase }) => phase));
+  const phases = Array.from({ length: batches }, (_, index) => potLifePhase(step, index + 1));
+  const next = phases.findIndex((phase) => !mixed.has(phase));
+  const start = () => {
+    const now = Date.now();
+    const name = step.pieces.map(({ label }) => label).join(', ');
+    // A write that fails is kept and shown by the shell.
+    void kept
+      .add({
+        name,
+        for: { kind: 'finish', id: finishId },
+        phase: phases[next] ?? '',
+        startedAt: now,
+        endsAt: now + (potLifeSeconds ?? 0) * 1000,
+      })
+      .catch(() => {});
+  };
+  return (
+    <section class="card" aria-label="Mix">
+      <h3>
+        Mix {batches} {batches === 1 ? 'batch' : 'batches'}
+        {batches > 1 && ', one after the other'}
+      </h3>
+      <MixShown of={each.value} />
+      <ShowWorking of={each.working} />
+      {potLifeSeconds !== undefined &&
+        (next < 0 ? (
+          <p>{batches === 1 ? 'It is mixed.' : 'All are mixed.'}</p>
+        ) : (
+          <button type="button" class="button big" onClick={start}>
+            Batch {next + 1} is mixed
+          </button>
+        ))}
+    </section>
+  );
+}

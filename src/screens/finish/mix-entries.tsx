@@ -1,0 +1,95 @@
+import { isProblem } from '../../core/answer/problem.ts';
+import { Choice, NumberField, Tick } from '../../ui/fields.tsx';
+import { ShowWorking } from '../../ui/show-working.tsx';
+import { units } from '../../ui/units.ts';
+import type { MixText } from './finish-form.ts';
+import type { FormProps } from './form-props.ts';
+import { MixShown } from './mix-shown.tsx';
+import { type CoatMix, mixCoat } from './read-mix.ts';
+
+/** Two parts: how much of each for the first coat, in batches that are used up in time, and what a rest is good for. */
+export function MixEntries({ form, read, at, change, coatLitres }: FormProps & { coatLitres: number | undefined }) {
+  const { mix } = form;
+  const set = (part: Partial<MixText>) => change({ mix: { ...mix, ...part } });
+  const { ratio, potLifeSeconds, rest } = read.mix;
+  const coat = ratio && coatLitres ? mixCoat(coatLitres, ratio, potLifeSeconds, mix.pace) : undefined;
+  const trouble = coat && isProblem(coat) ? coat : undefined;
+  const entry = (
+    name: 'a' | 'b' | 'densityA' | 'densityB' | 'potLife' | 'pace' | 'left',
+    label: string,
+    hint?: string,
+  ) => (
+    <NumberField
+      label={label}
+      hint={hint}
+      value={mix[name]}
+      problem={at(`mix.${name}`) ?? (trouble?.field === name ? trouble : undefined)}
+      onInput={(text) => set({ [name]: text })}
+    />
+  );
+  return (
+    <section class="card">
+      <Tick label="Two parts, mixed before use" checked={mix.on} onInput={(on) => set({ on })} />
+      {mix.on && (
+        <>
+          <div class="fields">
+            {entry('a', 'Parts of A')}
+            {entry('b', 'to parts of B')}
+          </div>
+          <Choice
+            label="Measured"
+            value={mix.by}
+            options={[
+              { value: 'volume', label: 'By volume' },
+              { value: 'mass', label: 'On a scale' },
+            ]}
+            onInput={(by) => set({ by })}
+          />
+          {mix.by === 'mass' && (
+            <div class="fields">
+              {entry('densityA', 'Density of A', 'kg/L')}
+              {entry('densityB', 'Density of B', 'kg/L')}
+            </div>
+          )}
+          <div class="fields">
+            {entry('potLife', 'Pot life', 'minutes')}
+            {entry('pace', 'You need for one coat', 'minutes')}
+          </div>
+          {coat && !isProblem(coat) && <CoatMixShown coat={coat} />}
+          <h3>What is a rest good for?</h3>
+          <Choice
+            label="Left of"
+            value={mix.leftPart}
+            options={[
+              { value: 'A', label: 'Part A' },
+              { value: 'B', label: 'Part B' },
+            ]}
+            onInput={(leftPart) => set({ leftPart })}
+          />
+          {entry('left', 'What is left', units.value.unit === 'in' ? 'fl oz' : 'ml')}
+          {rest && (
+            <div aria-live="polite">
+              <MixShown of={rest.value} />
+              <ShowWorking of={rest.working} />
+            </div>
+          )}
+        </>
+      )}
+    </section>
+  );
+}
+
+function CoatMixShown({ coat }: { coat: CoatMix }) {
+  const count = coat.batches?.value.count ?? 1;
+  return (
+    <div class="answer" aria-live="polite">
+      <span class="soft">For the first coat</span>
+      <span class="figure words">
+        {count} {count === 1 ? 'batch' : 'batches'}, {count === 1 ? 'of' : 'each of'}
+      </span>
+      <MixShown of={coat.each.value} />
+      {coat.batches && <ShowWorking of={coat.batches.working} label="Why so many batches" />}
+      <ShowWorking of={coat.each.working} label="How the parts are worked out" />
+    </div>
+  );
+}

@@ -1,0 +1,52 @@
+import { grits } from '../../tables/abrasives.ts';
+import { Pick, TextField, Tick } from '../../ui/fields.tsx';
+import { Trouble } from '../../ui/trouble.tsx';
+import type { FormProps } from './form-props.ts';
+import { gritText, kindOf } from './read-finish-form.ts';
+
+/** How the wood comes to its first coat, and in which order it is coated. */
+export function ScheduleEntries({ form, at, change }: FormProps) {
+  const { bareGrit } = kindOf(form);
+  const onWay = grits.filter(({ grit }) => grit <= bareGrit);
+  return (
+    <section class="card">
+      <h2>Sanding and order</h2>
+      <Pick
+        label="First grit"
+        value={gritText(form)}
+        options={onWay.map(({ grit, use }) => ({ value: String(grit), label: `${grit}, ${use}` }))}
+        problem={at('from')}
+        onInput={(firstGrit) => change({ firstGrit })}
+      />
+      <Trouble of={at('owned')} />
+      <details class="working">
+        <summary>Grits on your shelf</summary>
+        <div class="grits">
+          {onWay.map(({ grit }) => (
+            <Tick
+              label={String(grit)}
+              checked={!form.gritsMissing.includes(grit)}
+              onInput={(owned) =>
+                change({
+                  gritsMissing: owned ? form.gritsMissing.filter((one) => one !== grit) : [...form.gritsMissing, grit],
+                })
+              }
+            />
+          ))}
+        </div>
+      </details>
+      <TextField
+        label="Coat one after another"
+        hint="for example: Case, Door, Shelves"
+        value={form.sections}
+        onInput={(sections) => change({ sections })}
+      />
+      <Tick
+        label="Finish inside corners before assembly"
+        checked={form.beforeAssembly}
+        onInput={(beforeAssembly) => change({ beforeAssembly })}
+      />
+      {form.beforeAssembly && <p class="soft">The first step will say what to mask for glue.</p>}
+    </section>
+  );
+}

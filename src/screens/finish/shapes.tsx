@@ -1,0 +1,61 @@
+import { NumberField, Pick, TextField } from '../../ui/fields.tsx';
+import { units } from '../../ui/units.ts';
+import type { ShapeText } from './finish-form.ts';
+import type { FormProps } from './form-props.ts';
+
+/** Shapes that no list of sizes tells: turned legs, mouldings. Added by hand. */
+export function Shapes({ form, at, change }: FormProps) {
+  const replace = (index: number, part: Partial<ShapeText>) =>
+    change({ shapes: form.shapes.map((one, other) => (other === index ? { ...one, ...part } : one)) });
+  return (
+    <details class="card" open={form.shapes.length > 0}>
+      <summary>Turned legs, mouldings and other shapes</summary>
+      <p class="soft">Round work: around it times along it. A moulding: along its profile with a strip of paper.</p>
+      {form.shapes.map((shape, index) => (
+        <fieldset class="sides">
+          <legend>{shape.name.trim() || `Shape ${index + 1}`}</legend>
+          <div class="fields">
+            <TextField label="Shape" value={shape.name} onInput={(name) => replace(index, { name })} />
+            <NumberField
+              label="Area of one"
+              hint={units.value.unit === 'in' ? 'ft²' : 'm²'}
+              value={shape.area}
+              problem={at(`shape.${index}`)}
+              onInput={(area) => replace(index, { area })}
+            />
+            <NumberField
+              label="How many"
+              value={shape.count}
+              problem={at(`shapeCount.${index}`)}
+              onInput={(count) => replace(index, { count })}
+            />
+            <Pick
+              label="It is"
+              value={shape.treatment}
+              options={[
+                { value: 'shown', label: 'shown' },
+                { value: 'inside', label: 'inside' },
+                { value: 'bare', label: 'bare' },
+              ]}
+              onInput={(treatment) => replace(index, { treatment })}
+            />
+          </div>
+          <button
+            type="button"
+            class="button"
+            onClick={() => change({ shapes: form.shapes.filter((_, other) => other !== index) })}
+          >
+            Take it off
+          </button>
+        </fieldset>
+      ))}
+      <button
+        type="button"
+        class="button"
+        onClick={() => change({ shapes: [...form.shapes, { name: '', area: '', count: '1', treatment: 'shown' }] })}
+      >
+        Add a shape
+      </button>
+    </details>
+  );
+}

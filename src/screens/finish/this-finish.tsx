@@ -1,0 +1,54 @@
+import { offerUndo } from '../../app/notices.ts';
+import { routeTo } from '../../app/routes.ts';
+import type { Finish } from '../../store/records/finish.ts';
+import type { Piece } from '../../store/records/piece.ts';
+import type { Timer } from '../../store/records/timer.ts';
+import { remove } from '../../store/remove.ts';
+
+interface Props {
+  finish: Finish;
+  piece: Piece | undefined;
+  running: readonly Timer[];
+  onAgain(): void;
+}
+
+/** The finish as a whole: what comes after its last step, and the way to start over. */
+export function ThisFinish({ finish, piece, running, onAgain }: Props) {
+  const discard = async () => {
+    try {
+      const { undo } = await remove([
+        { kind: 'finish', id: finish.id },
+        ...running.map(({ id }) => ({ kind: 'timer' as const, id })),
+      ]);
+      offerUndo('The schedule is gone, with its waits.', undo);
+    } catch {
+      // Not stored: the shell keeps the change and shows it.
+    }
+  };
+  return (
+    <>
+      {finish.finishedAt !== undefined && (
+        <div class="answer">
+          <span class="figure words">All steps are through</span>
+          <div class="buttons">
+            {piece && (
+              <a class="button" href={routeTo('piece', piece.id)}>
+                {piece.name}
+              </a>
+            )}
+            <button type="button" class="button" onClick={onAgain}>
+              Plan another finish
+            </button>
+          </div>
+        </div>
+      )}
+      <details class="working">
+        <summary>Start over</summary>
+        <p>Throws this schedule and its ticks away. What you typed into the plan stays.</p>
+        <button type="button" class="button" onClick={() => void discard()}>
+          Throw the schedule away
+        </button>
+      </details>
+    </>
+  );
+}

@@ -1,0 +1,91 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { emptyForm, type FinishForm } from '../../../src/screens/finish/finish-form.ts';
+import { readFinishForm } from '../../../src/screens/finish/read-finish-form.ts';
+import { finishById } from '../../../src/tables/finishes.ts';
+
+const read = (change: Partial<FinishForm>, unit: 'in' | 'mm' = 'mm') =>
+  readFinishForm({ ...emptyForm, ...change }, unit);
+const wrong = (change: Partial<FinishForm>) => [...read(change).problems.keys()];
+
+test('an untouched form takes what is usual for the kind, and nothing is wrong', () => {
+  const { finish, coats, method, problems, containers, airFactor } = read({});
+  expect(finish).toBe(finishById('oil-varnish'));
+  expect([coats, method, airFactor, containers, problems.size]).toEqual([3, 'brush', 1, [], 0]);
+  expect(read({ kind: 'wiping-varnish' }).method).toBe('rag');
+});
+
+test('the can wins over the table and is marked as its figure', () => {
+  const { finish, label } = read({ rate: '9-11', can: { wait: '4', wipeOff: '', use: '', cure: '5 to 7' } });
+  expect(finish.coverage).toEqual({ least: 9, most: 11 });
+  expect(finish.waitSeconds).toEqual({ least: 14_400, most: 14_400 });
+  expect(finish.cureSeconds).toEqual({ least: 432_000, most: 604_800 });
+  expect(finish.source).toBe('label');
+  expect(Object.keys(label).sort()).toEqual(['coverage', 'cureSeconds', 'waitSeconds']);
+});
+
+test.each<[string, Partial<FinishForm>]>([
+  ['rate', { rate: '0' }],
+  ['rate', { rate: 'far' }],
+  ['coats', { coats: '0' }],
+  ['coats', { coats: '40' }],
+  ['coats', { coats: '' }],
+  ['coats', { coats: '1.5' }],
+  ['insideCoats', { insideCoats: '-1' }],
+  ['price.0', { containers: [{ size: '1 l', price: '' }] }],
+  ['price.0', { containers: [{ size: '1 l', price: '0' }] }],
+  ['container.0', { containers: [{ size: '', price: '5' }] }],
+  ['container.0', { containers: [{ size: '900 l', price: '5' }] }],
+  ['shape.0', { shapes: [{ name: '', area: '', count: '1', treatment: 'shown' }] }],
+  ['shapeCount.0', { shapes: [{ name: '', area: '1', count: '0', treatment: 'shown' }] }],
+  ['celsius', { celsius: '2' }],
+  ['humidity', { humidity: '99' }],
+  ['wait', { can: { ...emptyForm.can, wait: '24-2' } }],
+  ['cure', { can: { ...emptyForm.can, use: '20', cure: '2' } }],
+  ['onShelf', { onShelf: 'some' }],
+  ['mix.a', { mix: { ...emptyForm.mix, on: true, a: '0' } }],
+  ['mix.a', { mix: { ...emptyForm.mix, on: true, a: '' } }],
+  ['mix.densityA', { mix: { ...emptyForm.mix, on: true, a: '3', by: 'mass' } }],
+  ['mix.potLife', { mix: { ...emptyForm.mix, on: true, a: '3', potLife: '0' } }],
+  ['mix.left', { mix: { ...emptyForm.mix, on: true, a: '3', left: '0' } }],
+])('says at %s what is wrong with %j', (entry, change) => {
+  expect(wrong(change)).toEqual([entry]);
+});
+
+test('a mix that is not wanted is not complained about', () => {
+  expect(wrong({ mix: { ...emptyForm.mix, on: false, a: 'x' } })).toEqual([]);
+});
+
+test('Fahrenheit for makers who read inches', () => {
+  // 59 °F is 15 °C exactly; 2 ^ 0.5 by the rule of the air.
+  expect(read({ celsius: '59' }, 'in').airFactor).toBeCloseTo(2 ** 0.5, 9);
+});
+
+const numbersIn = (value: unknown): number[] =>
+  typeof value === 'number'
+    ? [value]
+    : typeof value === 'object' && value !== null
+      ? Object.values(value).flatMap(numbersIn)
+      : [];
+
+test('whatever is typed, no number comes out that is none', () => {
+  const text = fc.oneof(fc.string({ maxLength: 8 }), fc.constantFrom('', '0', '12', '1/0', '1e9', 'NaN', '-3', '2,5'));
+  fc.assert(
+    fc.property(fc.array(text, { minLength: 9, maxLength: 9 }), (texts) => {
+      const [rate = '', coats = '', size = '', price = '', area = '', wait = '', a = '', left = '', celsius = ''] =
+        texts;
+      const form: FinishForm = {
+        ...emptyForm,
+        rate,
+        coats,
+        celsius,
+        containers: [{ size, price }],
+        shapes: [{ name: '', area, count: coats, treatment: 'shown' }],
+        can: { ...emptyForm.can, wait },
+        mix: { ...emptyForm.mix, on: true, a, left },
+      };
+      const { problems: _, ...values } = readFinishForm(form, 'mm');
+      expect(numbersIn(values).filter((number) => !Number.isFinite(number))).toEqual([]);
+    }),
+  );
+});
