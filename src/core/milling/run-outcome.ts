@@ -1,10 +1,11 @@
 import { phrase } from '../answer/phrase.ts';
 import { isProblem, type Outcome, problem, within } from '../answer/problem.ts';
-import { count, mm, percent } from '../answer/quantity.ts';
+import { mm, percent } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
 import { checkMillingInput } from './check-milling-input.ts';
 import { layBlanks } from './lay-blanks.ts';
 import type { MillingInput } from './milling-input.ts';
+import { ownAllowance } from './own-allowance.ts';
 import { warpCost } from './reachable-thickness.ts';
 import { unitName } from './workpiece.ts';
 
@@ -44,9 +45,6 @@ export interface RunOutcome {
   /** What would have been allowance enough for nine strips of ten; absent with too few measured. */
   readonly allowances: { readonly edge?: Worked; readonly face?: Worked };
 }
-
-/** Fewer measured strips than this say nothing about a habit. */
-const enoughStrips = 5;
 
 /**
  * What a milling run really came to: each strip, the yield against the plan, what must be made again, and the maker's
@@ -88,8 +86,8 @@ export function runOutcome(input: MillingInput, records: readonly StripRecord[])
       faces.push(Math.max(0, off) / 2);
     }
   }
-  const edge = allowance(edges, 'rough width - finished width');
-  const face = allowance(faces, '(rough thickness - warp - clean thickness) / 2');
+  const edge = ownAllowance(edges, 'rough width - finished width');
+  const face = ownAllowance(faces, '(rough thickness - warp - clean thickness) / 2');
 
   const toMake = unitsToMake(
     strips.map(({ strip }) => strip),
@@ -180,24 +178,3 @@ const share = (finished: number, started: number): Worked => {
     },
   };
 };
-
-/** The nearest-rank 90th percentile, to a tenth of a millimetre upward. */
-function allowance(taken: readonly number[], by: string): Worked | null {
-  if (taken.length < enoughStrips) return null;
-  const order = [...taken].sort((one, other) => one - other);
-  const value = Math.ceil((order[Math.ceil(order.length * 0.9) - 1] as number) * 10 - 1e-6) / 10;
-  return {
-    value,
-    working: {
-      steps: [
-        {
-          finds: 'allowance',
-          by: phrase(`${by}: enough for nine of ten of {strips} measured strips`, { strips: count(taken.length) }),
-          gives: mm(value),
-        },
-      ],
-      holds: phrase('From {least} measured strips on.', { least: count(enoughStrips) }),
-      sources: ['assumption'],
-    },
-  };
-}
