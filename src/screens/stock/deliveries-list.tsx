@@ -30,9 +30,14 @@ export function DeliveriesList() {
           <Rows of={sorted.slice(few)} />
         </details>
       )}
-      <button type="button" class="button" onClick={() => void begin()}>
-        A delivery has come
-      </button>
+      <div class="buttons">
+        <button type="button" class="button" onClick={() => void begin()}>
+          A delivery has come
+        </button>
+        <a class="button" href={routeTo('stock', 'list')}>
+          List out and in
+        </a>
+      </div>
     </section>
   );
 }

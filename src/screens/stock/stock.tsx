@@ -4,13 +4,17 @@ import { deliveries } from '../../store/deliveries.ts';
 import { BoardDetail } from './board-detail.tsx';
 import { DeliveryScreen } from './delivery.tsx';
 import { Gone } from './gone.tsx';
+import { Later } from './later.tsx';
 import { Rack } from './rack.tsx';
 import './stock.css';
 
-/** The rack; or one board of it, or one delivery. */
+/** The rack; its list out and in; or one board of it, or one delivery. */
 export default function StockScreen({ id }: { id: string }) {
-  return id === '' ? <Rack /> : <One id={id} />;
+  if (id === '') return <Rack />;
+  return id === 'list' ? <Later load={files} /> : <One id={id} />;
 }
+
+const files = () => import('./files/rack-files.tsx');
 
 function One({ id }: { id: string }) {
   const found = useLive(['board', 'delivery'], async () => ({

@@ -1,0 +1,63 @@
+import type { Board } from '../../../store/records/board.ts';
+import { Length } from '../../../ui/length.tsx';
+import { speciesName } from '../../../ui/species-name.ts';
+import { latestMoisture } from '../rack-filter.ts';
+import { stateNames } from '../state-names.ts';
+
+/** On paper only: the rack list as a table, or a label for each board's end. */
+export function PrintSheet({ what, boards }: { what: 'list' | 'labels'; boards: readonly Board[] }) {
+  if (what === 'labels') {
+    return (
+      <ul class="print-sheet labels">
+        {boards.map((board) => (
+          <li>
+            <b>{board.chalk}</b>
+            <span>{speciesName(board.species)}</span>
+            <Size board={board} />
+          </li>
+        ))}
+      </ul>
+    );
+  }
+  return (
+    <table class="print-sheet">
+      <caption>Rack list, {new Date().toLocaleDateString()}</caption>
+      <thead>
+        <tr>
+          {['Mark', 'Wood', 'Size', 'Moisture', 'Where', 'Note'].map((name) => (
+            <th scope="col">{name}</th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {boards.map((board) => (
+          <tr>
+            <th scope="row">{board.chalk}</th>
+            <td>{speciesName(board.species)}</td>
+            <td>
+              <Size board={board} />
+            </td>
+            <td>{Number.isFinite(latestMoisture(board)) && `${latestMoisture(board).toFixed(1)}%`}</td>
+            <td>{stateNames[board.state]}</td>
+            <td>{board.note}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+function Size({ board: { thickness, width, farWidth, length } }: { board: Board }) {
+  return (
+    <span>
+      {'quarters' in thickness ? `${thickness.quarters}/4` : <Length mm={thickness.mm} bare />} ×{' '}
+      <Length mm={width} bare />
+      {farWidth !== undefined && (
+        <>
+          –<Length mm={farWidth} bare />
+        </>
+      )}{' '}
+      × <Length mm={length} />
+    </span>
+  );
+}

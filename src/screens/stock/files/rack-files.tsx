@@ -1,0 +1,120 @@
+import { useState } from 'preact/hooks';
+import { notify, offerUndo } from '../../../app/notices.ts';
+import { go, routeTo } from '../../../app/routes.ts';
+import { saveFile } from '../../../app/save-file.ts';
+import { isProblem, type Outcome } from '../../../core/answer/problem.ts';
+import { writeRackCsv } from '../../../core/lumber/write-rack-csv.ts';
+import { boards as store } from '../../../store/boards.ts';
+import type { Board } from '../../../store/records/board.ts';
+import { remove } from '../../../store/remove.ts';
+import { Say } from '../../../ui/say.tsx';
+import { Screen } from '../../../ui/screen.tsx';
+import { units } from '../../../ui/units.ts';
+import { filterRack, wholeRack } from '../rack-filter.ts';
+import { today } from '../today.ts';
+import { useRack } from '../use-rack.ts';
+import { ImportPreview } from './import-preview.tsx';
+import { PrintSheet } from './print-sheet.tsx';
+import './rack-files.css';
+import { type RackImport, rackRow, readRackImport } from './rack-rows.ts';
+
+/** The rack list: out as CSV or on paper, and in again with everything checked first. */
+export default function RackFiles() {
+  const all = useRack();
+  const [found, setFound] = useState<Outcome<RackImport>>();
+  const [busy, setBusy] = useState('');
+  const [sheet, setSheet] = useState<'list' | 'labels'>();
+  if (!all) return null;
+  const shown = filterRack(all, { ...wholeRack, sort: 'mark' });
+
+  const takeOut = () =>
+    saveFile(`rack-${today(Date.now())}.csv`, 'text/csv', writeRackCsv(all.map(rackRow), units.value.unit));
+
+  const read = async (file: File | undefined) => {
+    if (!file) return;
+    setBusy('Reading the file');
+    const text = await file.text();
+    setFound(readRackImport(text, all, Date.now()));
+    setBusy('');
+  };
+
+  const takeIn = async ({ boards }: RackImport) => {
+    setBusy('Storing the boards');
+    try {
+      const stored: readonly Board[] = await store.addMany(boards);
+      go('stock');
+      offerUndo(`${stored.length} boards are in the rack.`, async () => {
+        await remove(stored.map(({ id }) => ({ kind: 'board', id })));
+      });
+    } catch {
+      notify('The boards are not stored yet; the app tries again.');
+    }
+    setBusy('');
+  };
+
+  const print = (what: 'list' | 'labels') => {
+    setSheet(what);
+    // Once the sheet stands on the page.
+    requestAnimationFrame(() => requestAnimationFrame(() => window.print()));
+  };
+
+  return (
+    <Screen
+      question="Take the list out, or in?"
+      kicker="Stock"
+      action={
+        <a class="button big" href={routeTo('stock')}>
+          To the rack
+        </a>
+      }
+    >
+      <section class="card no-print" aria-label="Out">
+        <h2>Out</h2>
+        <p class="soft">{all.length} boards are logged. A spreadsheet reads the list as CSV.</p>
+        <div class="buttons">
+          <button type="button" class="button" onClick={() => void takeOut()}>
+            Save as CSV
+          </button>
+          <button type="button" class="button" onClick={() => print('list')}>
+            Print the list
+          </button>
+          <button type="button" class="button" onClick={() => print('labels')}>
+            Print end labels
+          </button>
+        </div>
+      </section>
+      <section class="card no-print" aria-label="In">
+        <h2>In</h2>
+        <p class="soft">
+          The first line names the columns: species, thickness (quarters) or thickness (in), width (in), length (in); if
+          you like, chalk mark, far width (in), moisture (%), state, note. Write mm in place of in for millimetres.
+        </p>
+        <label class="button">
+          Choose a CSV file
+          <input
+            class="hidden-visually"
+            type="file"
+            accept=".csv,text/csv,text/plain"
+            onChange={(event) => {
+              const { currentTarget } = event;
+              void read(currentTarget.files?.[0]).finally(() => {
+                // The same file, put right, may be chosen again.
+                currentTarget.value = '';
+              });
+            }}
+          />
+        </label>
+        <p role="status">{busy}</p>
+        {found &&
+          (isProblem(found) ? (
+            <p class="trouble" role="alert">
+              <Say phrase={found.message} />
+            </p>
+          ) : (
+            <ImportPreview found={found} onTake={() => void takeIn(found)} onLeave={() => setFound(undefined)} />
+          ))}
+      </section>
+      {sheet && <PrintSheet what={sheet} boards={shown} />}
+    </Screen>
+  );
+}
