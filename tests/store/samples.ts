@@ -94,9 +94,11 @@ export const oneOfEach: { readonly [K in keyof Kinds]: Kinds[K] } = {
     ...stamps('milling-1'),
     pieceId: 'piece-1',
     planId: 'plan-1',
+    input: { boards: [], parts: [] },
     steps: [{ id: 'joint-face', say: 'Joint one face.' }],
     ticks: { 'joint-face': { pieces: ['lid-1'], skipped: 'by hand', at: 1_700_000_000_000 } },
-    measured: { thickness: 24.1 },
+    measured: [{ step: 'joint-face', piece: 'lid-1', dimension: 'thickness', value: 24.1, accepted: true }],
+    lost: { 'lid-1': 'split' },
     finishedAt: 1_700_000_000_000,
   },
   square: {

@@ -32,7 +32,7 @@ const meeting = object({
 });
 const ticks = byName(object({ pieces: list(text), skipped: may(text), at: instant }));
 const saw = object({ owned: v.boolean(), kerf: amount });
-const limit = may(object({ length: may(amount), width: may(amount), thickness: may(amount) }));
+const limit = may(object({ length: may(amount), width: may(amount), thickness: may(amount), depth: may(amount) }));
 const air = may(object({ celsius: number, humidity: amount }));
 
 /** The shape of each kind of record. Unknown properties are allowed: a newer app may have put them there. */
@@ -165,9 +165,21 @@ export const schemas: { readonly [K in Kind]: v.GenericSchema<unknown, Kinds[K]>
     ...stamps,
     pieceId: id,
     planId: id,
+    input: json,
     steps: list(json),
     ticks,
-    measured: may(byName(number)),
+    measured: may(
+      list(
+        object({
+          step: text,
+          piece: text,
+          dimension: v.picklist(['thickness', 'width', 'length']),
+          value: amount,
+          accepted: may(v.boolean()),
+        }),
+      ),
+    ),
+    lost: may(byName(text)),
     finishedAt: may(instant),
   }),
   square: object({
@@ -227,6 +239,7 @@ export const schemas: { readonly [K in Kind]: v.GenericSchema<unknown, Kinds[K]>
     name: text,
     for: object({ kind: v.picklist(kinds), id }),
     phase: text,
+    step: may(text),
     startedAt: instant,
     endsAt: instant,
     doneAt: may(instant),

@@ -23,11 +23,12 @@ export interface Machines {
 
 export type Machine = keyof Machines;
 
-/** The smallest piece that a machine's own manual allows. */
+/** What a machine's own manual allows: the smallest piece, and the deepest pass or cut. */
 export interface ManualLimit {
   readonly length?: number;
   readonly width?: number;
   readonly thickness?: number;
+  readonly depth?: number;
 }
 
 export interface Clamps {

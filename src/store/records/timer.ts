@@ -6,6 +6,8 @@ export interface Timer extends StoredRecord {
   readonly name: string;
   readonly for: { readonly kind: Kind; readonly id: string };
   readonly phase: string;
+  /** The step of a list that waits for it. */
+  readonly step?: string;
   readonly startedAt: number;
   readonly endsAt: number;
   readonly doneAt?: number;
