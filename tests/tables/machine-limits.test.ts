@@ -1,0 +1,25 @@
+import { describe, expect, it } from 'vitest';
+import { machineLimits, millingPractice } from '../../src/tables/machine-limits.ts';
+import { sources } from '../../src/tables/sources.ts';
+
+describe('limits of machines', () => {
+  const { jointer, planer, tableSaw, guidedSaw, router, ...others } = machineLimits;
+  const limits = [jointer, planer, tableSaw, guidedSaw, router].flatMap((machine) => Object.values(machine));
+
+  it('are above zero and never claim to have been read where they were not', () => {
+    for (const { mm, source } of [...limits, ...Object.values(others)]) {
+      expect(mm).toBeGreaterThan(0);
+      expect(['common-practice', 'from-memory']).toContain(sources[source].kind);
+    }
+    for (const { value, source } of Object.values(millingPractice)) {
+      expect(value).toBeGreaterThan(0);
+      expect(sources[source].kind).toBe('common-practice');
+    }
+  });
+
+  // OSHA 3157 (from memory): push blocks when jointing wood narrower than 3 in; 1/8 in a pass is common practice.
+  it('ask for push blocks below 3 in and passes of no more than 1/8 in', () => {
+    expect(machineLimits.pushBlockWidth.mm).toBeGreaterThanOrEqual(76);
+    expect(jointer.depthPerPass.mm).toBeLessThanOrEqual(25.4 / 8 + 0.05);
+  });
+});
