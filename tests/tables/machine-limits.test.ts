@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import type { Limit } from '../../src/core/milling/machine-limits.ts';
 import { machineLimits, millingPractice } from '../../src/tables/machine-limits.ts';
 import { sources } from '../../src/tables/sources.ts';
 
 describe('limits of machines', () => {
   const { jointer, planer, tableSaw, guidedSaw, router, ...others } = machineLimits;
-  const limits = [jointer, planer, tableSaw, guidedSaw, router].flatMap((machine) => Object.values(machine));
+  const limits = [jointer, planer, tableSaw, guidedSaw, router].flatMap((machine): Limit[] => Object.values(machine));
 
   it('are above zero and never claim to have been read where they were not', () => {
     for (const { mm, source } of [...limits, ...Object.values(others)]) {
