@@ -12,6 +12,7 @@ export const screens: Screens = {
     stock: () => import('./stock/stock.tsx'),
     breakdown: () => import('./breakdown/breakdown.tsx'),
     mill: () => import('./mill/mill.tsx'),
+    glue: () => import('./glue/glue.tsx'),
     data: () => import('./data/data.tsx'),
     finish: () => import('./finish/finish.tsx'),
   },

@@ -1,0 +1,36 @@
+import { useLive } from '../../app/live.ts';
+import { routeTo } from '../../app/routes.ts';
+import { glueups } from '../../store/glueups.ts';
+import { pieces } from '../../store/pieces.ts';
+import { Screen } from '../../ui/screen.tsx';
+import './glue.css';
+import { ListScreen } from './list-screen.tsx';
+import { RunScreen } from './run-screen.tsx';
+import { SetupScreen } from './setup-screen.tsx';
+
+async function find(id: string) {
+  const [glueup, piece] = await Promise.all([glueups.get(id), pieces.get(id)]);
+  return { glueup, piece };
+}
+
+/** All glue-ups; or the next one of a piece; or one that runs: the address names which. */
+export default function GlueScreen({ id }: { id: string }) {
+  const found = useLive(['glueup', 'piece'], () => find(id), id);
+  if (id === '') return <ListScreen />;
+  if (!found) return null;
+  if (found.glueup) return <RunScreen glueup={found.glueup} />;
+  if (found.piece || id === 'new') return <SetupScreen key={id} piece={found.piece} />;
+  return (
+    <Screen
+      question="This glue-up is gone"
+      kicker="Glue-up"
+      action={
+        <a class="button big now" href={routeTo('glue')}>
+          All glue-ups
+        </a>
+      }
+    >
+      <p>It was deleted, or never was on this phone.</p>
+    </Screen>
+  );
+}

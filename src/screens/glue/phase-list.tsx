@@ -1,0 +1,46 @@
+import { seconds } from '../../core/answer/quantity.ts';
+import type { GluePhase } from '../../core/gluing/glue-up.ts';
+import type { Glueup } from '../../store/records/glueup.ts';
+import { findAdhesive } from '../../tables/adhesives.ts';
+import { Amount } from '../../ui/amount.tsx';
+import { clockTime } from './clock-time.ts';
+import { timesOf } from './glue-events.ts';
+
+interface Props {
+  phases: readonly GluePhase[];
+  now: number;
+  glueup: Glueup;
+}
+
+/** What comes when, along the clock. */
+export function PhaseList({ phases, now, glueup }: Props) {
+  const times = timesOf(glueup);
+  const { adhesive, celsius, label } = glueup;
+  return (
+    <section class="card" aria-label="What comes when">
+      <dl class="facts">
+        {phases.map(({ id, title, until, over }) => (
+          <>
+            <dt class={over ? 'soft' : ''}>
+              {title}{' '}
+              <span class="soft small">
+                <Amount of={seconds(times[id].least)} />
+                {times[id].most > times[id].least && (
+                  <>
+                    {' to '}
+                    <Amount of={seconds(times[id].most)} />
+                  </>
+                )}
+                {label?.seconds?.[id] && ', from the label'}
+              </span>
+            </dt>
+            <dd class={over ? 'soft' : ''}>{over ? 'over' : clockTime(until, now)}</dd>
+          </>
+        ))}
+      </dl>
+      <p class="soft small">
+        {findAdhesive(adhesive)?.name ?? adhesive} at <Amount of={{ value: celsius, unit: 'celsius' }} />.
+      </p>
+    </section>
+  );
+}

@@ -1,0 +1,93 @@
+import { count, seconds } from '../../core/answer/quantity.ts';
+import type { GluePhase } from '../../core/gluing/glue-up.ts';
+import { sunkenSeams } from '../../core/gluing/glue-up.ts';
+import type { PhaseAt } from '../../core/gluing/phase-at.ts';
+import type { Glueup } from '../../store/records/glueup.ts';
+import { findAdhesive } from '../../tables/adhesives.ts';
+import { Amount } from '../../ui/amount.tsx';
+import { Say } from '../../ui/say.tsx';
+import { clockTime } from './clock-time.ts';
+
+interface Props {
+  glueup: Glueup;
+  at: PhaseAt<GluePhase>;
+  now: number;
+}
+
+/** The phase that runs: what is left of it, or how long ago it ended. */
+export function PhaseNow({ glueup, at: { phase, remainingSeconds, overdueSeconds }, now }: Props) {
+  if (!phase)
+    return (
+      <p class="answer">
+        <span class="figure words">Full strength</span>
+      </p>
+    );
+  const overdue = overdueSeconds > 0;
+  const hurry = phase.kind === 'hurry';
+  return (
+    <div class={hurry || overdue ? 'answer now' : 'answer wait'}>
+      <p class="soft" aria-live="polite">
+        {phase.title}
+      </p>
+      <p class="figure countdown" role="timer">
+        {overdue ? (
+          <>
+            Ended <Amount of={seconds(overdueSeconds)} /> ago
+          </>
+        ) : (
+          <>
+            <Amount of={seconds(remainingSeconds)} /> left
+          </>
+        )}
+      </p>
+      <p>{advice(phase, glueup, now)}</p>
+    </div>
+  );
+}
+
+function advice({ id, until, other }: GluePhase, { seams, clamps, adhesive }: Glueup, now: number) {
+  const by = (at: number) => <b class="nowrap">{clockTime(at, now)}</b>;
+  switch (id) {
+    case 'open':
+      return (
+        <>
+          {seams.length === 1 ? 'The seam' : `All ${seams.length} seams`} together by {by(until)}; past {by(other)} the
+          glue has surely skinned over.
+        </>
+      );
+    case 'closed':
+      return (
+        <>
+          {clamps ? (
+            <>
+              All <Amount of={count(clamps)} /> clamps
+            </>
+          ) : (
+            'All clamps'
+          )}{' '}
+          tight by {by(until)}.
+        </>
+      );
+    case 'clamp': {
+      const squeezeOut = findAdhesive(adhesive)?.squeezeOut;
+      return (
+        <>
+          Clamps off at {by(until)}; at the earliest {by(other)}.{' '}
+          {squeezeOut && (
+            <>
+              Squeeze-out: <Say phrase={squeezeOut} />
+            </>
+          )}
+        </>
+      );
+    }
+    case 'rest':
+      return (
+        <>
+          Plane, scrape or sand from {by(until)}; at the earliest {by(other)}. <Say phrase={sunkenSeams} />
+        </>
+      );
+    case 'cure':
+      return <>Full strength at {by(until)}: load it only then.</>;
+  }
+}

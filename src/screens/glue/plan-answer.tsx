@@ -1,0 +1,62 @@
+import { isProblem } from '../../core/answer/problem.ts';
+import { grams, m2, mm, quantity, seconds } from '../../core/answer/quantity.ts';
+import { Amount } from '../../ui/amount.tsx';
+import { Say } from '../../ui/say.tsx';
+import type { GluePlan } from './plan-glue-up.ts';
+
+const fits = { fits: 'Enough time', tight: 'Tight', late: 'Too slow for this glue' } as const;
+
+/** The answer in short: does it fit the open time, how much glue, how many clamps. */
+export function PlanAnswer({ plan: { times, amount, clamps, time } }: { plan: GluePlan }) {
+  if (isProblem(times)) {
+    return (
+      <div class="answer now" aria-live="polite">
+        <p class="figure words">{times.field === 'celsius' ? "Don't glue yet" : 'Check the label'}</p>
+        <p>
+          <Say phrase={times.message} />
+        </p>
+      </div>
+    );
+  }
+  if (isProblem(amount) || isProblem(time)) {
+    return (
+      <div class="answer" aria-live="polite">
+        <p class="figure words">
+          <Amount of={seconds(times.value.open.least)} /> open
+        </p>
+        <p>Type in the seams: how long, how thick, how many.</p>
+      </div>
+    );
+  }
+  const { fit, openSeconds } = time.spread.value;
+  const count = clamps && !isProblem(clamps) ? clamps.needed.value : undefined;
+  return (
+    <div class={fit === 'fits' ? 'answer' : 'answer now'} aria-live="polite">
+      <p>
+        <span class="figure words">{fits[fit]}</span>
+        <br />
+        <Amount of={seconds(openSeconds)} /> to spread and close; the glue stays open{' '}
+        <Amount of={seconds(times.value.open.least)} /> to <Amount of={seconds(times.value.open.most)} />.
+      </p>
+      <dl class="facts">
+        <dt>Glue to pour out</dt>
+        <dd>
+          <Amount of={grams(amount.value.likelyGrams)} /> ·{' '}
+          <Amount of={quantity(amount.value.likelyMillilitres / 1000, 'litres')} />
+        </dd>
+        <dt>Joint area</dt>
+        <dd>
+          <Amount of={m2(amount.value.areaM2)} />
+        </dd>
+        {count && (
+          <>
+            <dt>Clamps</dt>
+            <dd>
+              {count.clamps}, every <Amount of={mm(count.spacing)} />
+            </dd>
+          </>
+        )}
+      </dl>
+    </div>
+  );
+}

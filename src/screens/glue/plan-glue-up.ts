@@ -1,0 +1,97 @@
+import { isProblem, type Outcome } from '../../core/answer/problem.ts';
+import type { Worked } from '../../core/answer/worked.ts';
+import type { Adhesive, AdhesiveTimes } from '../../core/gluing/adhesive.ts';
+import { adhesiveTimes } from '../../core/gluing/adhesive-times.ts';
+import { type ClampCount, clampCount } from '../../core/gluing/clamp-count.ts';
+import { clampPressure } from '../../core/gluing/clamp-pressure.ts';
+import { type ClampsCompared, compareClamps } from '../../core/gluing/clamps-owned.ts';
+import { type GlueAmount, type GlueTool, glueAmount, glueLoss } from '../../core/gluing/glue-amount.ts';
+import { type Split, type SpreadTime, slowerKinds, splitStages, spreadTime } from '../../core/gluing/spread-time.ts';
+import type { Shop } from '../../store/records/shop.ts';
+import { adhesives } from '../../tables/adhesives.ts';
+import { speciesById } from '../../tables/species.ts';
+import { clampForceFor, ownedClamps } from './clamp-force.ts';
+import type { Meets } from './glue-form.ts';
+import { paceOf } from './glue-pace.ts';
+import type { ReadGlue } from './read-glue-form.ts';
+
+export interface ClampPlan {
+  readonly pressure: Worked;
+  readonly needed: Worked<ClampCount>;
+  readonly owned: ClampsCompared;
+}
+
+export interface TimePlan {
+  readonly spread: Worked<SpreadTime>;
+  /** Where it doesn't fit: the seams of each of the stages that do, and the kinds slow enough for all at once. */
+  readonly split: Split | undefined;
+  readonly slower: readonly Adhesive[];
+}
+
+export interface GluePlan {
+  readonly times: Outcome<Worked<AdhesiveTimes>>;
+  readonly amount: Outcome<Worked<GlueAmount>>;
+  /** Undefined for mitres, which are pressed otherwise, and for a wood whose density isn't known. */
+  readonly clamps: Outcome<ClampPlan> | undefined;
+  readonly time: Outcome<TimePlan>;
+}
+
+type Asked = Pick<ReadGlue, 'seams' | 'across' | 'outerBoard' | 'caul' | 'adhesive' | 'celsius' | 'hands' | 'label'> & {
+  readonly tool: GlueTool;
+  readonly meets: Meets;
+  readonly species: string;
+};
+
+/** All that is worked out before the glue is opened. */
+export function planGlueUp(asked: Asked, shop: Pick<Shop, 'clamps' | 'pace'>): GluePlan {
+  const { adhesive, celsius, label, seams, tool } = asked;
+  const times = adhesiveTimes(adhesive, celsius, label);
+  const { gramsPerM2, kgPerM3, source } = adhesive;
+  const clamps = clampPlan(asked, shop);
+  const setting = clamps && !isProblem(clamps) ? clamps.needed.value.clamps : 0;
+  return {
+    times,
+    amount: glueAmount({ seams, gramsPerM2, kgPerM3, loss: glueLoss[tool], source }),
+    clamps,
+    time: isProblem(times) ? times : timePlan(asked, setting, times.value, shop),
+  };
+}
+
+function clampPlan({ seams, meets, species, adhesive, across, outerBoard, caul }: Asked, shop: Pick<Shop, 'clamps'>) {
+  const gravity = speciesById(species)?.specificGravity?.value;
+  if (gravity === undefined || meets === 'mitre-case' || meets === 'mitre-frame') return undefined;
+  const pressure = clampPressure(gravity, adhesive.pressureShare);
+  if (isProblem(pressure)) return pressure;
+  const owned = ownedClamps(shop.clamps);
+  const clampForce = clampForceFor(owned, across);
+  const asked = { kPa: pressure.value, clampForce, caul, ...(outerBoard !== undefined && { outerBoard }) };
+  // Joints other than parallel seams are pressed one by one: the longest tells the clamps for each.
+  const needed = clampCount({ seams, ...asked });
+  if (isProblem(needed)) return needed;
+  // A width that isn't known shuts out no clamp.
+  const compared = compareClamps(needed.value, across ?? 1, owned);
+  return isProblem(compared) ? compared : { pressure, needed, owned: compared };
+}
+
+function timePlan(
+  { seams, hands, celsius }: Asked,
+  clamps: number,
+  times: AdhesiveTimes,
+  shop: Pick<Shop, 'pace'>,
+): Outcome<TimePlan> {
+  const work = { seams, clamps, hands, pace: paceOf(shop) };
+  const spread = spreadTime(work, times);
+  if (isProblem(spread)) return spread;
+  if (spread.value.fit === 'fits') return { spread, split: undefined, slower: [] };
+  const split = splitStages(work, times);
+  // Kinds that may not be used at this temperature are left out.
+  const today = adhesives.flatMap((kind) => {
+    const its = adhesiveTimes(kind, celsius);
+    return isProblem(its) ? [] : [{ kind, times: its.value }];
+  });
+  return {
+    spread,
+    split: isProblem(split) ? undefined : split.stages,
+    slower: slowerKinds(work, today).map(({ kind }) => kind),
+  };
+}

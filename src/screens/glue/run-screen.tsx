@@ -1,0 +1,80 @@
+import { useFlow } from '../../app/flow.ts';
+import { notify, offerUndo } from '../../app/notices.ts';
+import { useNow } from '../../app/now.ts';
+import { routeTo } from '../../app/routes.ts';
+import { useWakeLock } from '../../app/wake-lock.ts';
+import { isProblem } from '../../core/answer/problem.ts';
+import { phaseAt } from '../../core/gluing/phase-at.ts';
+import { Stale } from '../../store/commit.ts';
+import type { Glueup } from '../../store/records/glueup.ts';
+import { Say } from '../../ui/say.tsx';
+import { Screen } from '../../ui/screen.tsx';
+import { type GlueEvent, runOf, stepOf } from './glue-events.ts';
+import { PhaseList } from './phase-list.tsx';
+import { PhaseNow } from './phase-now.tsx';
+import { RunLog } from './run-log.tsx';
+import { storeEvent } from './write-glue-up.ts';
+
+const nextEvents: readonly { readonly event: GlueEvent; readonly label: string }[] = [
+  { event: 'closed', label: 'All closed' },
+  { event: 'clamped', label: 'All clamped' },
+  { event: 'unclamped', label: 'Unclamped' },
+  { event: 'rested', label: 'Rest is over' },
+];
+
+/** One glue-up while it runs: how long is left, large, and the one thing to say next. */
+export function RunScreen({ glueup }: { glueup: Glueup }) {
+  const now = useNow();
+  const step = stepOf(glueup);
+  useFlow(step < 2);
+  useWakeLock(step < 2);
+  const run = runOf(glueup);
+  const at = isProblem(run) ? run : phaseAt(run.phases, now);
+  const next = nextEvents[step];
+
+  const tell = async (event: GlueEvent, label: string) => {
+    try {
+      const undo = await storeEvent(glueup, event, Date.now());
+      offerUndo(`${label}: noted.`, undo);
+    } catch (error) {
+      // Told in another tab already: what is stored comes up by itself. A failed write is kept and shown by the shell.
+      if (error instanceof Stale) notify('This was noted already.');
+    }
+  };
+  const button = ({ event, label }: (typeof nextEvents)[number], now: boolean) => (
+    <button type="button" class={now ? 'button big now' : 'button big'} onClick={() => void tell(event, label)}>
+      {label}
+    </button>
+  );
+  const early = !isProblem(at) && at.phase?.kind === 'wait' && now < at.phase.other;
+
+  return (
+    <Screen
+      question={glueup.name}
+      kicker="Glue-up"
+      action={
+        next ? (
+          button(next, !early)
+        ) : (
+          <a class="button big now" href={routeTo('glue', glueup.pieceId ?? '')}>
+            What next?
+          </a>
+        )
+      }
+    >
+      {isProblem(at) ? (
+        <div class="answer now" role="alert">
+          <p class="figure words">Look at the clock</p>
+          <p>
+            <Say phrase={at.message} />
+          </p>
+        </div>
+      ) : (
+        <PhaseNow glueup={glueup} at={at} now={now} />
+      )}
+      {step === 0 && nextEvents[1] && button(nextEvents[1], false)}
+      {!isProblem(run) && <PhaseList phases={run.phases} now={now} glueup={glueup} />}
+      <RunLog glueup={glueup} now={now} />
+    </Screen>
+  );
+}

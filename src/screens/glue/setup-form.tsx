@@ -1,0 +1,95 @@
+import { useState } from 'preact/hooks';
+import { useDraft } from '../../app/draft.ts';
+import { go } from '../../app/routes.ts';
+import { shop } from '../../app/shop.ts';
+import { isProblem, type Problem } from '../../core/answer/problem.ts';
+import type { Glueup } from '../../store/records/glueup.ts';
+import type { Piece } from '../../store/records/piece.ts';
+import { Say } from '../../ui/say.tsx';
+import { Screen } from '../../ui/screen.tsx';
+import { AdhesiveEntries } from './adhesive-entries.tsx';
+import type { GlueForm } from './glue-form.ts';
+import { PlanAnswer } from './plan-answer.tsx';
+import { PlanDetails } from './plan-details.tsx';
+import { planGlueUp } from './plan-glue-up.ts';
+import { readGlueForm } from './read-glue-form.ts';
+import { SeamEntries } from './seam-entries.tsx';
+import { StagePick } from './stage-pick.tsx';
+import type { Progress } from './stage-progress.ts';
+import type { PieceStage } from './stages-of-piece.ts';
+import { startedGlueUp } from './started-glue-up.ts';
+import { storeStart } from './write-glue-up.ts';
+
+export interface FormProps {
+  readonly form: GlueForm;
+  change(part: Partial<GlueForm>): void;
+  /** What is wrong with one entry, by its path. */
+  trouble(field: string): Problem | undefined;
+}
+
+interface Props {
+  piece: Piece | undefined;
+  stages: readonly PieceStage[];
+  progress: Progress;
+  glueups: readonly Glueup[];
+  initial: GlueForm;
+}
+
+/** Before the glue: what is glued, with what, and whether time, glue and clamps are enough. */
+export function SetupForm({ piece, stages, progress, glueups, initial }: Props) {
+  const draft = useDraft<GlueForm>(`glue-form-1-${piece?.id ?? 'new'}`, initial);
+  const [tried, setTried] = useState(false);
+  const form = draft.value;
+  if (!form) return null;
+  const read = readGlueForm(form);
+  const plan = planGlueUp({ ...read, tool: form.tool, meets: form.meets, species: form.species }, shop.value);
+  const troubles = new Map([...(tried ? read.missing : []), ...read.problems]);
+  if (isProblem(plan.times)) {
+    const { field } = plan.times;
+    const entry =
+      field === 'celsius' ? 'temperature' : field.replace('label.seconds.', 'label.').replace(/\.(least|most)$/, '');
+    if (!troubles.has(entry)) troubles.set(entry, plan.times);
+  }
+
+  const start = async () => {
+    setTried(true);
+    if (read.problems.size + read.missing.size > 0) return;
+    const glueup = startedGlueUp(form, read, plan, piece, Date.now());
+    if (isProblem(glueup)) return;
+    try {
+      await storeStart(glueup);
+      draft.clear();
+      go('glue', glueup.id);
+    } catch {
+      // Not stored: the shell keeps and shows it; the form stays as it is.
+    }
+  };
+
+  const props: FormProps = {
+    form,
+    change: (part) => draft.set({ ...form, ...part }),
+    trouble: (field) => troubles.get(field),
+  };
+  return (
+    <Screen
+      question="Enough glue, time and clamps?"
+      kicker={piece ? `Glue-up · ${piece.name}` : 'Glue-up'}
+      action={
+        <button type="button" class="button big now" disabled={isProblem(plan.times)} onClick={() => void start()}>
+          Start spreading
+        </button>
+      }
+    >
+      <PlanAnswer plan={plan} />
+      {tried && troubles.size > 0 && (
+        <p class="trouble" role="alert">
+          <Say phrase={([...troubles.values()][0] as Problem).message} />
+        </p>
+      )}
+      <StagePick {...props} piece={piece} stages={stages} progress={progress} glueups={glueups} />
+      <SeamEntries {...props} />
+      <AdhesiveEntries {...props} glueups={glueups} />
+      <PlanDetails {...props} read={read} plan={plan} />
+    </Screen>
+  );
+}

@@ -1,0 +1,65 @@
+import { routeTo } from '../../app/routes.ts';
+import type { Glueup } from '../../store/records/glueup.ts';
+import type { Piece } from '../../store/records/piece.ts';
+import { Pick, TextField } from '../../ui/fields.tsx';
+import { emptySeam, withStage } from './glue-form.ts';
+import type { FormProps } from './setup-form.tsx';
+import type { Progress } from './stage-progress.ts';
+import type { PieceStage } from './stages-of-piece.ts';
+
+interface Props extends FormProps {
+  piece: Piece | undefined;
+  stages: readonly PieceStage[];
+  progress: Progress;
+  glueups: readonly Glueup[];
+}
+
+/** Which stage is glued: those of the piece in their order, or one by another name. */
+export function StagePick({ form, change, piece, stages, progress, glueups }: Props) {
+  const chosen = stages.find(({ id }) => id === form.stage);
+  const waitsFor = (stage: PieceStage) =>
+    stages.filter(({ id }) => stage.needs.includes(id) && !progress.ready.has(id)).map(({ name }) => name);
+  const note = (stage: PieceStage) => {
+    if (progress.ready.has(stage.id)) return ' (done)';
+    if (progress.begun.has(stage.id)) return ' (begun)';
+    return waitsFor(stage).length > 0 ? ' (waits)' : '';
+  };
+  const open = glueups.filter((one) => piece && one.pieceId === piece.id && one.restedAt === undefined);
+  return (
+    <>
+      {open.length > 0 && (
+        <ul class="rows" aria-label="Begun for this piece">
+          {open.map(({ id, name, unclampedAt }) => (
+            <li>
+              <a href={routeTo('glue', id)}>{name}</a>
+              <span class="soft small">{unclampedAt === undefined ? 'in the glue' : 'resting'}</span>
+            </li>
+          ))}
+        </ul>
+      )}
+      {stages.length > 0 && (
+        <Pick
+          label="What is glued"
+          value={form.stage}
+          options={[
+            ...stages.map((stage) => ({ value: stage.id, label: stage.name + note(stage) })),
+            { value: '', label: 'Something else' },
+          ]}
+          onInput={(id) => {
+            const stage = stages.find((one) => one.id === id);
+            change(
+              stage ? withStage(form, stage) : { stage: '', name: '', seams: [emptySeam], across: '', outerBoard: '' },
+            );
+          }}
+        />
+      )}
+      {chosen && waitsFor(chosen).length > 0 && (
+        <p class="soft">Waits for {waitsFor(chosen).join(', ')}: glued, rested and planed first.</p>
+      )}
+      {chosen?.guessed && (
+        <p class="soft">There is no breakdown plan yet: the strips are taken as wide as your shop rips them.</p>
+      )}
+      {!chosen && <TextField label="Name of the glue-up" value={form.name} onInput={(name) => change({ name })} />}
+    </>
+  );
+}

@@ -1,0 +1,30 @@
+import { isProblem } from '../../core/answer/problem.ts';
+import { canBeginNow } from '../../core/gluing/can-begin-now.ts';
+import type { Glueup } from '../../store/records/glueup.ts';
+import { runOf } from './glue-events.ts';
+import type { PieceStage } from './stages-of-piece.ts';
+
+export interface Progress {
+  /** Stages that can be glued now, in order. */
+  readonly now: readonly PieceStage[];
+  /** Ids of stages that are in the clamps or at rest, or done. */
+  readonly begun: ReadonlySet<string>;
+  /** Ids of stages that what needs them may use. */
+  readonly ready: ReadonlySet<string>;
+}
+
+/** Whether it may go on: the maker has said so, or the rest has passed. */
+export function isReady(glueup: Glueup, now: number): boolean {
+  if (glueup.restedAt !== undefined) return true;
+  const run = runOf(glueup);
+  if (glueup.unclampedAt === undefined || isProblem(run)) return false;
+  const rest = run.phases.find(({ id }) => id === 'rest');
+  return rest !== undefined && now >= rest.until;
+}
+
+/** How far the stages of one piece are, by its glue-ups; ms since the epoch. */
+export function progressOf(stages: readonly PieceStage[], glueups: readonly Glueup[], now: number): Progress {
+  const begun = new Set(glueups.map(({ stage }) => stage));
+  const ready = new Set(glueups.filter((one) => isReady(one, now)).map(({ stage }) => stage));
+  return { now: canBeginNow(stages, begun, ready), begun, ready };
+}

@@ -1,0 +1,89 @@
+import { isProblem } from '../../core/answer/problem.ts';
+import { panelLayout } from '../../core/breakdown/panel-layout.ts';
+import type { BreakdownProblem } from '../../core/breakdown/problem-types.ts';
+import { panelStages } from '../../core/gluing/panel-stages.ts';
+import type { Seam } from '../../core/gluing/seam.ts';
+import type { Needing } from '../../core/gluing/stage-order.ts';
+import type { Part, Piece } from '../../store/records/piece.ts';
+import type { Plan } from '../../store/records/plan.ts';
+import type { Shop } from '../../store/records/shop.ts';
+import { assemblyStages } from './assembly-stages.ts';
+import type { Meets } from './glue-form.ts';
+
+/** One glue-up of a piece, before it is done. */
+export interface PieceStage extends Needing {
+  readonly seams: readonly Seam[];
+  readonly meets: Meets;
+  /** mm across, and of the outermost board, where the stage is a panel. */
+  readonly width?: number;
+  readonly outerBoard?: number;
+  readonly species: string;
+  /** The strips are guessed from the widest that the shop rips: there is no plan yet. */
+  readonly guessed: boolean;
+}
+
+/** The plan that counts for a piece: the chosen one, or else the newest. */
+export const planOf = (plans: readonly Plan[]): Plan | undefined =>
+  plans.find(({ chosen }) => chosen) ?? [...plans].sort((a, b) => b.updated - a.updated)[0];
+
+interface Laid {
+  readonly widths: readonly number[];
+  /** How many neighbouring strips make each sub-panel. */
+  readonly groups: readonly number[];
+  /** mm that each strip is longer than the part. */
+  readonly extra: number;
+  readonly guessed: boolean;
+}
+
+function laidBy(plan: Plan, part: Part, unit: number): Laid | undefined {
+  // The plan holds the problem that it solved, as the planner wrote it.
+  const { shop } = plan.problem as unknown as BreakdownProblem;
+  const { strips, groups } = panelLayout(shop, plan, part.id, unit);
+  if (strips.length === 0) return undefined;
+  return {
+    widths: strips.map(({ jointed }) => jointed),
+    groups: groups.map((group) => group.length),
+    extra: shop.lengthAllowance,
+    guessed: false,
+  };
+}
+
+function guessed({ width }: Part, { strips, allowances, machines }: Shop): Laid {
+  const jointed = Math.max(10, strips.max - allowances.edge);
+  const number = Math.max(1, Math.ceil(width / jointed));
+  const each = width / number;
+  const perGroup = machines.planer.owned ? Math.max(1, Math.floor(machines.planer.width / each)) : number;
+  const many = Math.ceil(number / perGroup);
+  // As even as can be: five strips in two groups are three and two.
+  const groups = Array.from(
+    { length: many },
+    (_, at) => Math.ceil(((at + 1) * number) / many) - Math.ceil((at * number) / many),
+  );
+  return { widths: Array.from({ length: number }, () => each), groups, extra: allowances.length, guessed: true };
+}
+
+function stagesOfPanel(part: Part, unit: number, plan: Plan | undefined, shop: Shop): PieceStage[] {
+  const laid = (plan && laidBy(plan, part, unit)) ?? guessed(part, shop);
+  const stages = panelStages(
+    {
+      id: `${part.id}/${unit}`,
+      name: part.quantity > 1 ? `${part.name} ${unit}` : part.name,
+      length: part.length + laid.extra,
+      thickness: part.thickness,
+      strips: laid.widths.map((width, at) => ({ id: String(at), width })),
+    },
+    laid.groups,
+  );
+  if (isProblem(stages)) return [];
+  return stages.map((stage) => ({ ...stage, meets: 'edge', species: part.species, guessed: laid.guessed }));
+}
+
+/** Every glue-up of a piece, none before what it needs: sub-panels, then panels, then what is put together from them. */
+export function stagesOfPiece(piece: Piece, plan: Plan | undefined, shop: Shop): PieceStage[] {
+  const panels = piece.parts
+    .filter(({ panel }) => panel)
+    .flatMap((part) =>
+      Array.from({ length: part.quantity }, (_, at) => stagesOfPanel(part, at + 1, plan, shop)).flat(),
+    );
+  return [...panels, ...assemblyStages(piece, panels)];
+}

@@ -1,0 +1,39 @@
+import { isProblem, type Outcome } from '../../core/answer/problem.ts';
+import type { Glueup } from '../../store/records/glueup.ts';
+import type { Piece } from '../../store/records/piece.ts';
+import { phasesOf } from './glue-events.ts';
+import type { GlueForm } from './glue-form.ts';
+import type { GluePlan } from './plan-glue-up.ts';
+import type { ReadGlue } from './read-glue-form.ts';
+
+/** The glue-up as it is kept from the moment the first glue is spread; a Problem when it must not or can't begin. */
+export function startedGlueUp(
+  form: GlueForm,
+  read: ReadGlue,
+  plan: GluePlan,
+  piece: Piece | undefined,
+  now: number,
+): Outcome<Glueup> {
+  const { times, amount, clamps } = plan;
+  if (isProblem(times)) return times;
+  if (isProblem(amount)) return amount;
+  const name = form.name.trim() || 'Glue-up';
+  const { label } = read;
+  return {
+    id: crypto.randomUUID(),
+    created: now,
+    updated: now,
+    revision: 0,
+    ...(piece && { pieceId: piece.id }),
+    name: piece ? `${piece.name}: ${name}` : name,
+    stage: form.stage || name,
+    adhesive: read.adhesive.id,
+    celsius: read.celsius,
+    seams: read.seams,
+    ...(Object.keys(label).length > 0 && { label }),
+    ...(clamps && !isProblem(clamps) && { clamps: clamps.needed.value.clamps }),
+    startedAt: now,
+    phases: phasesOf(times.value).map((phase) => (phase.name === 'open' ? { ...phase, startedAt: now } : phase)),
+    log: [{ at: now, text: 'Spreading begun.' }],
+  };
+}
