@@ -1,68 +1,114 @@
+import { useId } from 'preact/hooks';
 import type { ExaggeratedOutline } from '../../core/square/exaggerated-outline.ts';
-import type { Point, Quadrilateral } from '../../core/square/quadrilateral.ts';
-import type { CornerName } from '../../core/square/readings.ts';
+import type { Quadrilateral } from '../../core/square/quadrilateral.ts';
+import { type CornerName, type ReadingName, readingNames } from '../../core/square/readings.ts';
 import { Drawing } from '../../ui/drawing/drawing.tsx';
+import {
+  cornerNames,
+  drawingWidth,
+  lineEnds,
+  type PlacedOutline,
+  placeArrow,
+  placeOutline,
+  placeValue,
+} from './place-outline.ts';
 
-const width = 328;
-const edge = 34;
-const names: readonly CornerName[] = ['A', 'B', 'C', 'D'];
+/** A corner that has to move along the line to another. */
+export interface Arrow {
+  readonly corner: CornerName;
+  readonly other: CornerName;
+  readonly towards: boolean;
+}
 
-/** The piece to scale, its error exaggerated, over the square that it should be. The front edge is at the bottom. */
-export function Outline({ outline, say }: { outline: ExaggeratedOutline; say: string }) {
-  const all = names.flatMap((name) => [outline.corners[name], outline.square[name]]);
-  const across = [Math.min(...all.map(({ x }) => x)), Math.max(...all.map(({ x }) => x))] as const;
-  const deep = [Math.min(...all.map(({ y }) => y)), Math.max(...all.map(({ y }) => y))] as const;
-  const scale = Math.min((width - 2 * edge) / (across[1] - across[0]), 240 / (deep[1] - deep[0]));
-  const left = (width - scale * (across[1] - across[0])) / 2;
-  const height = scale * (deep[1] - deep[0]) + 2 * edge;
-  const at = ({ x, y }: Point): Point => ({
-    x: left + scale * (x - across[0]),
-    y: height - edge - scale * (y - deep[0]),
-  });
-  const path = (shape: Quadrilateral) =>
-    `${names.map((name, n) => `${n === 0 ? 'M' : 'L'}${at(shape[name]).x.toFixed(1)} ${at(shape[name]).y.toFixed(1)}`).join('')}Z`;
-  const middle = { x: width / 2, y: height / 2 };
+interface Props {
+  outline: ExaggeratedOutline;
+  /** What the drawing shows, in words. */
+  say: string;
+  /** What was read on each line, as it is written along it. */
+  values: Readonly<Partial<Record<ReadingName, string>>>;
+  arrows: readonly Arrow[];
+  /** The lines that are being measured, or have to be measured again. */
+  lit: readonly ReadingName[];
+  /** A line was tapped. Its entry does the same, so the lines stay out of the tab order. */
+  onLine(line: ReadingName): void;
+}
+
+/** The piece to scale, its error exaggerated, over the square that it should be. */
+export function Outline({ outline, say, values, arrows, lit, onLine }: Props) {
+  const id = useId();
+  const placed = placeOutline(outline);
   return (
-    <figure>
-      <Drawing width={width} height={height} alternative={say}>
-        {(hatch) => {
-          const { A, B, C, D } = outline.corners;
-          return (
-            <>
-              <path d={path(outline.corners)} class="wood" stroke-width="2.5" />
-              <path d={path(outline.corners)} fill={hatch.longGrain} />
-              <path d={path(outline.square)} class="thin" stroke-dasharray="5 4" />
-              {[
-                [A, C],
-                [B, D],
-              ].map(([from, to]) => {
-                const start = at(from as Point);
-                const end = at(to as Point);
-                return <path d={`M${start.x} ${start.y}L${end.x} ${end.y}`} class="thin" />;
-              })}
-              {names.map((name) => {
-                const corner = at(outline.corners[name]);
-                return (
-                  <text
-                    x={corner.x + (corner.x < middle.x ? -13 : 13)}
-                    y={corner.y + (corner.y < middle.y ? -8 : 18)}
-                    text-anchor="middle"
-                    font-size="16"
-                  >
-                    {name}
-                  </text>
-                );
-              })}
-            </>
-          );
-        }}
+    <figure class="square-outline">
+      <Drawing width={drawingWidth} height={placed.height} alternative={say}>
+        {(hatch) => (
+          <>
+            <defs>
+              <marker id={id} viewBox="0 0 10 10" refX="9" refY="5" markerWidth="5" markerHeight="5" orient="auto">
+                <path d="M0 0 10 5 0 10z" class="head" />
+              </marker>
+            </defs>
+            <path d={closed(placed.corners)} class="wood" stroke="none" />
+            <path d={closed(placed.corners)} fill={hatch.longGrain} />
+            {outline.factor > 1 && <path d={closed(placed.square)} class="thin" stroke-dasharray="5 4" />}
+            {readingNames.map((line) => (
+              <Line line={line} placed={placed} value={values[line]} lit={lit.includes(line)} onTap={onLine} />
+            ))}
+            {cornerNames.map((name) => (
+              <Letter name={name} placed={placed} />
+            ))}
+            {arrows.map(({ corner, other, towards }) => {
+              const { from, to } = placeArrow(corner, other, towards, placed);
+              return <path d={`M${from.x} ${from.y}L${to.x} ${to.y}`} class="arrow" marker-end={`url(#${id})`} />;
+            })}
+          </>
+        )}
       </Drawing>
       <figcaption class="soft small">
         {outline.factor > 1
-          ? `To scale, its error drawn ${outline.factor} times as large. Dashed: the square it should be.`
-          : 'To scale. Dashed: the square it should be.'}{' '}
-        The front edge A to B is at the bottom.
+          ? `Front edge A–B nearest you. Error drawn ${outline.factor} times as large; dashed: square.`
+          : 'Front edge A–B nearest you. Tap the line you measure.'}
       </figcaption>
     </figure>
+  );
+}
+
+function closed(shape: Quadrilateral): string {
+  return `${cornerNames.map((name, n) => `${n === 0 ? 'M' : 'L'}${shape[name].x.toFixed(1)} ${shape[name].y.toFixed(1)}`).join('')}Z`;
+}
+
+interface LineProps {
+  line: ReadingName;
+  placed: PlacedOutline;
+  value: string | undefined;
+  lit: boolean;
+  onTap(line: ReadingName): void;
+}
+
+function Line({ line, placed, value, lit, onTap }: LineProps) {
+  const [from, to] = lineEnds[line].map((name) => placed.corners[name]);
+  const path = `M${from?.x} ${from?.y}L${to?.x} ${to?.y}`;
+  const { x, y, turn } = placeValue(line, placed);
+  return (
+    <>
+      <path d={path} class={`line${value === undefined ? ' open' : ''}${lit ? ' lit' : ''}`} />
+      {value !== undefined && (
+        <text x={x} y={y} text-anchor="middle" font-size="14" transform={`rotate(${turn.toFixed(1)} ${x} ${y})`}>
+          {value}
+        </text>
+      )}
+      {/* biome-ignore lint/a11y/noStaticElementInteractions: the entry below is the same thing for the keyboard */}
+      <path d={path} class="tap" data-line={line} onClick={() => onTap(line)} />
+    </>
+  );
+}
+
+function Letter({ name, placed }: { name: CornerName; placed: PlacedOutline }) {
+  const { x, y } = placed.corners[name];
+  const left = name === 'A' || name === 'D';
+  const front = name === 'A' || name === 'B';
+  return (
+    <text x={x + (left ? -14 : 14)} y={y + (front ? 18 : -8)} text-anchor="middle" font-size="16">
+      {name}
+    </text>
   );
 }

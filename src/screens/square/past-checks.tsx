@@ -7,6 +7,12 @@ import { squares } from '../../store/squares.ts';
 import { Say } from '../../ui/say.tsx';
 import { measuredOf } from './measured-of.ts';
 
+const remove = async (id: string) => {
+  // A write that fails is kept and shown by the shell.
+  const removed = await squares.remove(id).catch(() => undefined);
+  if (removed) offerUndo('Check deleted.', removed.undo);
+};
+
 /** Checks kept with the piece (or with none), the latest first: before and after. */
 export function PastChecks({ pieceId }: { pieceId: string }) {
   const kept = useLive(
@@ -15,31 +21,33 @@ export function PastChecks({ pieceId }: { pieceId: string }) {
     pieceId,
   );
   if (!kept || kept.length === 0) return null;
+  const latestFirst = [...kept].sort((a, b) => b.at - a.at);
+  const mark = (n: number) =>
+    kept.length === 1 ? '' : n === 0 ? 'After · ' : n === kept.length - 1 ? 'Before · ' : '';
   return (
-    <section>
+    <section aria-label="Checks kept">
       <h2>Checks kept</h2>
       <ul class="rows">
-        {[...kept]
-          .sort((a, b) => b.at - a.at)
-          .map((check) => (
-            <li key={check.id}>
-              <span>
-                <span class="soft small">{new Date(check.at).toLocaleString()}</span>
-                <br />
-                <Outcome check={check} />
+        {latestFirst.map((check, n) => (
+          <li key={check.id}>
+            <span>
+              <span class="soft small">
+                {mark(n)}
+                {new Date(check.at).toLocaleString([], { dateStyle: 'medium', timeStyle: 'short' })}
               </span>
-              <button
-                type="button"
-                class="button"
-                onClick={async () => {
-                  const { undo } = await squares.remove(check.id);
-                  offerUndo('Check deleted.', undo);
-                }}
-              >
-                Delete
-              </button>
-            </li>
-          ))}
+              <br />
+              <Outcome check={check} />
+            </span>
+            <button
+              type="button"
+              class="button"
+              aria-label={`Delete check ${kept.length - n}`}
+              onClick={() => void remove(check.id)}
+            >
+              Delete
+            </button>
+          </li>
+        ))}
       </ul>
     </section>
   );

@@ -14,6 +14,8 @@ export interface SquareForm {
   readonly situation: Situation;
   readonly use: string;
   readonly farEnd: FarEnd;
+  /** The try square that found the left end square; empty when it is not said. */
+  readonly tool: string;
   /** For the stick: the diagonal that is longer. */
   readonly longer: 'diagonalAC' | 'diagonalBD';
   readonly texts: Readonly<Partial<Record<Entry, string>>>;
@@ -24,16 +26,28 @@ export const emptyForm: SquareForm = {
   situation: 'line',
   use: 'drawers',
   farEnd: 'parallel',
+  tool: '',
   longer: 'diagonalAC',
   texts: {},
 };
 
-/** What is entered for each way to measure, in the order of entry. */
-export const entriesOf: Readonly<Record<Way, readonly Entry[]>> = {
+const ofWay: Readonly<Record<Way, readonly Entry[]>> = {
   readings: ['front', 'right', 'back', 'left', 'diagonalAC', 'diagonalBD'],
   diagonals: ['length', 'width', 'diagonalAC', 'diagonalBD'],
   stick: ['length', 'width', 'difference'],
 };
+
+/** What is entered, in the order of entry. Who lays out from nothing has only a size. */
+export function entriesOf({ way, situation }: Pick<SquareForm, 'way' | 'situation'>): readonly Entry[] {
+  return situation === 'layout' ? ['length', 'width'] : ofWay[way];
+}
+
+/** The entry for a line of the drawing: where only one length is taken, both edges lead to it. */
+export function entryOfLine(line: ReadingName, form: Pick<SquareForm, 'way' | 'situation'>): Entry | undefined {
+  const size = { front: 'length', back: 'length', right: 'width', left: 'width' } as const;
+  const likely = [line, line in size ? size[line as keyof typeof size] : 'difference'] as const;
+  return entriesOf(form).find((entry) => (likely as readonly Entry[]).includes(entry));
+}
 
 export interface ReadForm {
   readonly values: Readonly<Partial<Record<Entry, number>>>;
@@ -46,7 +60,7 @@ export interface ReadForm {
 export function readSquareForm(form: SquareForm, unit: 'in' | 'mm'): ReadForm {
   const values: Partial<Record<Entry, number>> = {};
   const problems = new Map<Entry, Problem>();
-  for (const entry of entriesOf[form.way]) {
+  for (const entry of entriesOf(form)) {
     const text = form.texts[entry] ?? '';
     if (text.trim() === '') continue;
     const value = parseLength(text, unit);
@@ -55,14 +69,15 @@ export function readSquareForm(form: SquareForm, unit: 'in' | 'mm'): ReadForm {
       problems.set(entry, problem(entry, 'Nothing is 0 long. Measure it again, or leave this empty.'));
     else values[entry] = value;
   }
-  return { values, problems, measured: problems.size > 0 ? undefined : measuredOf(form, values) };
+  const complete = problems.size === 0 && form.situation !== 'layout';
+  return { values, problems, measured: complete ? measuredOf(form, values) : undefined };
 }
 
 function measuredOf(form: SquareForm, values: ReadForm['values']): Measured | undefined {
   const { farEnd } = form;
   const { length, width, difference, diagonalAC, diagonalBD } = values;
   if (form.way === 'readings') {
-    const readings = Object.fromEntries(entriesOf.readings.map((name) => [name, values[name]]).filter(([, mm]) => mm));
+    const readings = Object.fromEntries(ofWay.readings.map((name) => [name, values[name]]).filter(([, mm]) => mm));
     return Object.keys(readings).length > 0 ? { way: 'readings', readings } : undefined;
   }
   if (length === undefined || width === undefined) return undefined;

@@ -1,10 +1,15 @@
+import { badNumber } from '../../core/answer/bad-number.ts';
 import { isProblem } from '../../core/answer/problem.ts';
 import { lengthsOf } from '../../core/square/quadrilateral.ts';
 import type { Squareness } from '../../core/square/squareness.ts';
 import { tolerance } from '../../core/square/tolerance.ts';
 import { squarenessTolerances } from '../../tables/squareness-tolerances.ts';
+import { Pick } from '../../ui/fields.tsx';
 import { Length } from '../../ui/length.tsx';
+import { SettledNumber } from '../../ui/settled.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
+import { units } from '../../ui/units.ts';
+import type { Habits } from './habits.ts';
 
 const words = {
   within: 'Near enough for this use.',
@@ -12,21 +17,55 @@ const words = {
   unseen: 'These readings are too coarse to say whether it is near enough.',
 };
 
-/** Whether the worse end is near enough to square for what it is for. */
-export function Tolerance({ of, use }: { of: Squareness; use: string }) {
-  const row = squarenessTolerances.find(({ id }) => id === use) ?? squarenessTolerances[0];
-  if (!row || of.shape === 'undetermined' || !of.closing.consistent) return null;
+interface Props {
+  of: Squareness | undefined;
+  use: string;
+  /** Known error of the square that was used, mm for each metre; 0 for a tape. */
+  toolPerMetre: number;
+  habits: Habits;
+  onUse(use: string): void;
+  onHabits(part: Partial<Habits>): void;
+}
+
+/** Whether the worse end is near enough to square for what it is for, and how near that has to be. */
+export function Tolerance({ of, use, toolPerMetre, habits, onUse, onHabits }: Props) {
+  const perMetre = habits.allowed[use] ?? squarenessTolerances[0]?.perMetre ?? 1;
+  return (
+    <section class="card" aria-label="Near enough">
+      {of && <Verdict of={of} perMetre={perMetre} toolPerMetre={toolPerMetre} />}
+      <Pick
+        label="What it is for"
+        value={use}
+        options={squarenessTolerances.map(({ id: value, label }) => ({ value, label }))}
+        onInput={onUse}
+      />
+      <SettledNumber
+        key={use}
+        label="How far out an end may be"
+        // The same number either way: a slope by the thousand.
+        hint={units.value.unit === 'in' ? 'thousandths of an inch for each inch of it' : 'mm for each metre of it'}
+        value={perMetre}
+        check={(value) => badNumber('', 'This', value, 'factor', { above: 0, most: 100 })}
+        onAccept={(value) => onHabits({ allowed: { ...habits.allowed, [use]: value } })}
+      />
+    </section>
+  );
+}
+
+function Verdict({ of, perMetre, toolPerMetre }: { of: Squareness; perMetre: number; toolPerMetre: number }) {
+  if (of.shape === 'undetermined' || !of.closing.consistent) return null;
   const { right, left } = lengthsOf(of.fitted);
   const [slide, end] =
     Math.abs(of.slide.C ?? 0) >= Math.abs(of.slide.D ?? 0) ? [of.slide.C ?? 0, right] : [of.slide.D ?? 0, left];
-  const result = tolerance(slide, end, row.perMetre, of.detectable ?? Number.POSITIVE_INFINITY);
+  const result = tolerance(slide, end, perMetre, of.detectable ?? Number.POSITIVE_INFINITY, toolPerMetre);
   if (isProblem(result)) return null;
   return (
-    <section class="card" aria-label="Tolerance">
+    <div aria-live="polite">
       <p>
-        <b>{words[result.value.verdict]}</b> Allowed: <Length mm={result.value.allowed} />.
+        <b>{words[result.value.verdict]}</b> Allowed: <Length mm={result.value.allowed} /> over an end of{' '}
+        <Length mm={end} />.
       </p>
       <ShowWorking of={result.working} label="What is allowed" />
-    </section>
+    </div>
   );
 }

@@ -1,0 +1,73 @@
+import { degrees } from '../../core/answer/quantity.ts';
+import type { Worked } from '../../core/answer/worked.ts';
+import type { Squareness } from '../../core/square/squareness.ts';
+import { Amount } from '../../ui/amount.tsx';
+import { Length } from '../../ui/length.tsx';
+import { Say } from '../../ui/say.tsx';
+import { ShowWorking } from '../../ui/show-working.tsx';
+import type { Correction } from './correction-of.ts';
+import { cornerNames } from './place-outline.ts';
+
+const shapes: Readonly<Record<Squareness['shape'], string>> = {
+  square: 'Square',
+  racked: 'Racked: sides equal, corners off',
+  tapered: 'Tapered: equal diagonals prove nothing',
+  irregular: 'Irregular',
+  undetermined: 'Not known yet',
+};
+
+/** What the answer rests on: the shape that the readings make, and how far they can be trusted. */
+export function Found({ of: { value, working }, correction }: { of: Worked<Squareness>; correction: Correction }) {
+  const { shape, corners, closing, detectable } = value;
+  const known = cornerNames.filter((name) => corners[name] !== null);
+  return (
+    <section class="card" aria-label="What the readings say">
+      <h2>{shapes[shape]}</h2>
+      <dl class="facts">
+        {known.map((name) => (
+          <>
+            <dt>Corner {name}</dt>
+            <dd>
+              <Amount of={degrees(corners[name] ?? 90)} />
+            </dd>
+          </>
+        ))}
+        {closing.spare > 0 && (
+          <>
+            <dt>Readings disagree by</dt>
+            <dd>
+              <Length mm={closing.closing} />
+            </dd>
+          </>
+        )}
+        {detectable !== null && (
+          <>
+            <dt>Least lean these readings show</dt>
+            <dd>
+              <Length mm={detectable} />
+            </dd>
+          </>
+        )}
+      </dl>
+      <ShowWorking of={working} />
+      {correction.kind === 'squeeze' && <ShowWorking of={correction.clamps.working} label="How far to squeeze" />}
+      {correction.kind === 'cuts' &&
+        correction.ends.map(({ end, cut }) => (
+          <>
+            <h3>The {end}-hand cut</h3>
+            {cut.value.sayShared && (
+              <p>
+                <Say phrase={cut.value.sayShared} />
+              </p>
+            )}
+            {cut.value.lost > 0 && (
+              <p>
+                Moving one end takes <Length mm={cut.value.lost} /> off the longer edge.
+              </p>
+            )}
+            <ShowWorking of={cut.working} label={`How the ${end}-hand cut is worked out`} />
+          </>
+        ))}
+    </section>
+  );
+}

@@ -1,0 +1,48 @@
+import { lengthText } from '../../core/length/format-length.ts';
+import type { LengthUnits } from '../../core/length/length-units.ts';
+import { shownLength } from '../../core/length/shown-length.ts';
+import type { ExaggeratedOutline } from '../../core/square/exaggerated-outline.ts';
+import { type ReadingName, readingNames } from '../../core/square/readings.ts';
+import type { Correction } from './correction-of.ts';
+import type { Arrow } from './outline.tsx';
+import { entryOfLine, type ReadForm, type SquareForm } from './square-form.ts';
+
+/** A rectangle to tap on before there is a shape: as long and wide as typed, else two by one. */
+export function plainOutline({ values }: Pick<ReadForm, 'values'>): ExaggeratedOutline {
+  const length = values.front ?? values.back ?? values.length ?? 2;
+  const width = values.left ?? values.right ?? values.width ?? 1;
+  const ratio = length / width;
+  // One size alone, or one that has slipped, says nothing of the shape.
+  const wide = ratio > 1 / 6 && ratio < 6 ? ratio : 2;
+  const square = { A: { x: 0, y: 0 }, B: { x: wide, y: 0 }, C: { x: wide, y: 1 }, D: { x: 0, y: 1 } };
+  return { corners: square, square, factor: 1 };
+}
+
+/** What is written along each line: the reading, or with a stick which diagonal is the longer one and by how much. */
+export function lineValues(
+  form: SquareForm,
+  values: ReadForm['values'],
+  units: LengthUnits,
+): Partial<Record<ReadingName, string>> {
+  const written: Partial<Record<ReadingName, string>> = {};
+  for (const line of readingNames) {
+    const entry = entryOfLine(line, form);
+    const value = entry && values[entry];
+    if (value === undefined) continue;
+    const text = lengthText(shownLength(value, units));
+    if (entry !== 'difference') written[line] = text;
+    else if (line === form.longer) written[line] = `+${text}`;
+  }
+  return written;
+}
+
+/** Where the drawing points: the corner that moves, or both ends of the diagonal that is squeezed. */
+export function arrowsOf(correction: Correction | undefined): readonly Arrow[] {
+  if (correction?.kind === 'cuts') return correction.ends.map(({ move }) => move);
+  if (correction?.kind !== 'squeeze') return [];
+  const [one, other] = correction.clamps.value.squeeze === 'diagonalAC' ? (['A', 'C'] as const) : (['B', 'D'] as const);
+  return [
+    { corner: one, other, towards: true },
+    { corner: other, other: one, towards: true },
+  ];
+}

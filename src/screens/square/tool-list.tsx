@@ -1,0 +1,58 @@
+import { offerUndo } from '../../app/notices.ts';
+import { phrase } from '../../core/answer/phrase.ts';
+import { degrees, mm } from '../../core/answer/quantity.ts';
+import type { Reference } from '../../store/records/shop.ts';
+import { changeShop } from '../../store/shop.ts';
+import { Say } from '../../ui/say.tsx';
+
+function errorOf({ kind, error, length }: Reference) {
+  const size = Math.abs(error);
+  if (kind === undefined || kind === 'square')
+    return phrase(error < 0 ? 'inside {by} under square' : 'inside {by} over square', { by: degrees(size) });
+  const word = kind === 'sticks' ? 'apart' : error < 0 ? 'hollow' : 'crowned';
+  return length
+    ? phrase(`{by} ${word} over {length}`, { by: mm(size), length: mm(length) })
+    : phrase(`{by} ${word}`, { by: mm(size) });
+}
+
+/** Writes the tools; a write that fails is kept and shown by the shell. */
+const setTools = (edit: (tools: readonly Reference[]) => readonly Reference[]) =>
+  changeShop((now) => ({ ...now, references: edit(now.references ?? []) })).then(
+    () => true,
+    () => false,
+  );
+
+/** The tools that were tested, each with its own error. */
+export function ToolList({ references }: { references: readonly Reference[] }) {
+  if (references.length === 0) return null;
+  const forget = async (gone: Reference) => {
+    if (!(await setTools((tools) => tools.filter(({ tool }) => tool !== gone.tool)))) return;
+    offerUndo(`${gone.tool} is forgotten.`, async () => {
+      await setTools((tools) => [...tools, gone]);
+    });
+  };
+  return (
+    <section aria-label="Tools tested">
+      <h2>Tools tested</h2>
+      <ul class="rows">
+        {references.map((reference) => (
+          <li key={reference.tool}>
+            <span>
+              <b>{reference.tool}</b>: <Say phrase={errorOf(reference)} />
+              <br />
+              <span class="soft small">{new Date(reference.at).toLocaleDateString([], { dateStyle: 'medium' })}</span>
+            </span>
+            <button
+              type="button"
+              class="button"
+              aria-label={`Forget ${reference.tool}`}
+              onClick={() => void forget(reference)}
+            >
+              Forget
+            </button>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}

@@ -1,0 +1,148 @@
+import { useDraft } from '../../app/draft.ts';
+import { notify } from '../../app/notices.ts';
+import { routeTo } from '../../app/routes.ts';
+import { shop } from '../../app/shop.ts';
+import { isProblem, type Problem } from '../../core/answer/problem.ts';
+import { parseLength } from '../../core/length/parse-length.ts';
+import { changeShop } from '../../store/shop.ts';
+import { Choice, TextField } from '../../ui/fields.tsx';
+import { LengthField } from '../../ui/pad/length-field.tsx';
+import { Say } from '../../ui/say.tsx';
+import { Screen } from '../../ui/screen.tsx';
+import { ShowWorking } from '../../ui/show-working.tsx';
+import { units } from '../../ui/units.ts';
+import { withReference } from './tool-error.ts';
+import { ToolList } from './tool-list.tsx';
+import { entriesOfKind, type ToolEntry, type ToolKind, toolTest } from './tool-test.ts';
+import { kindWords } from './tool-words.ts';
+
+interface ToolForm {
+  readonly kind: ToolKind;
+  readonly name: string;
+  readonly texts: Readonly<Partial<Record<ToolEntry, string>>>;
+  readonly way: 'plus' | 'minus';
+  readonly swappedWay: 'plus' | 'minus';
+}
+
+const emptyForm: ToolForm = { kind: 'square', name: '', texts: {}, way: 'plus', swappedWay: 'plus' };
+
+/** How far the tools that say what is square are out themselves. */
+export function Tools() {
+  const { value: form, set } = useDraft<ToolForm>('square-tool-form-1', emptyForm);
+  if (!form) return null;
+  const change = (part: Partial<ToolForm>) => set({ ...form, ...part });
+  const words = kindWords[form.kind];
+  const values: Partial<Record<ToolEntry, number>> = {};
+  const problems = new Map<string, Problem>();
+  for (const entry of entriesOfKind[form.kind]) {
+    const text = form.texts[entry] ?? '';
+    if (text.trim() === '') continue;
+    const value = parseLength(text, units.value.unit);
+    if (isProblem(value)) problems.set(entry, value);
+    else values[entry] = value;
+  }
+  const { references } = shop.value;
+  const name = form.name.trim();
+  const known = references?.find(({ tool, kind }) => tool === name && kind === 'sticks');
+  const test =
+    problems.size > 0
+      ? undefined
+      : toolTest({
+          kind: form.kind,
+          values,
+          positive: form.way === 'plus',
+          swappedPositive: form.swappedWay === 'plus',
+          known: known?.length ? { error: known.error, length: known.length } : undefined,
+        });
+  const good = test && !isProblem(test) ? test : undefined;
+  if (isProblem(test)) {
+    const field = { seen: 'gap', stickLength: 'length' }[test.field] ?? test.field;
+    problems.set(field, test);
+  }
+  const own = good?.own;
+
+  const remember = async () => {
+    if (!own || name === '') return;
+    try {
+      const at = Date.now();
+      await changeShop((now) => ({
+        ...now,
+        references: withReference(now.references, { tool: name, kind: form.kind, at, ...own }),
+      }));
+      notify(`${name} is remembered with its error.`);
+    } catch {
+      // The shell keeps and shows what the phone did not take; the form stays.
+    }
+  };
+
+  return (
+    <Screen
+      question="Can you trust your square?"
+      kicker="Square"
+      action={
+        <button type="button" class="button big now" disabled={!own || name === ''} onClick={() => void remember()}>
+          Remember its error
+        </button>
+      }
+    >
+      <div aria-live="polite" class="square-answer">
+        {good && (
+          <div class="answer">
+            <p class="figure">
+              <Say phrase={good.large} />
+            </p>
+            <p>
+              <Say phrase={good.say} />
+            </p>
+            <ShowWorking of={good.working} />
+          </div>
+        )}
+      </div>
+      <Choice
+        label="What you test"
+        value={form.kind}
+        options={[
+          { value: 'square', label: 'Try square' },
+          { value: 'straightedge', label: 'Straightedge' },
+          { value: 'sticks', label: 'Winding sticks' },
+        ]}
+        onInput={(kind) => change({ kind })}
+      />
+      <ol class="parts-in-order">
+        {words.steps.map((step) => (
+          <li>{step}</li>
+        ))}
+      </ol>
+      <div class="fields">
+        {entriesOfKind[form.kind].map((entry) => (
+          <LengthField
+            key={`${form.kind}/${entry}`}
+            label={words.entries[entry] ?? entry}
+            value={form.texts[entry] ?? ''}
+            problem={problems.get(entry)}
+            onInput={(text) => change({ texts: { ...form.texts, [entry]: text } })}
+          />
+        ))}
+      </div>
+      <Choice label={words.way} value={form.way} options={words.ways} onInput={(way) => change({ way })} />
+      {form.kind === 'sticks' && values.swapped !== undefined && (
+        <Choice
+          label="And with the sticks swapped"
+          value={form.swappedWay}
+          options={words.ways}
+          onInput={(swappedWay) => change({ swappedWay })}
+        />
+      )}
+      <TextField
+        label="Which tool"
+        hint="so that you find it again"
+        value={form.name}
+        onInput={(next) => change({ name: next })}
+      />
+      <ToolList references={references ?? []} />
+      <a class="button" href={routeTo('square')}>
+        Is it square?
+      </a>
+    </Screen>
+  );
+}
