@@ -192,7 +192,9 @@ async function logOne(mark: string, width: string, length: string) {
 
 async function openBoard(mark: string) {
   // The pad goes first: the page is shorter without it, and a mouse would miss the row that moves.
+  await pad('Next').waitFor();
   await phone.page.keyboard.press('Escape');
+  await pad('Next').waitFor({ state: 'detached' });
   await phone.page.locator('.board-row', { hasText: mark }).first().click();
   await phone.page.getByRole('heading', { level: 1, name: `What is in board ${mark}?` }).waitFor();
 }

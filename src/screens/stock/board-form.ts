@@ -39,11 +39,11 @@ export interface ReadBoard {
 
 export const quarterNames = ['4', '5', '6', '8', '10', '12', '16'];
 
-/** Reads and checks what was typed; `unit` is what a bare number means, `taken` are the marks of the other boards. */
+/** Reads and checks what was typed; `unit` is what a bare number means, `isTaken` knows the other boards' marks. */
 export function readBoardForm(
   form: BoardForm,
   proposedMark: string,
-  taken: ReadonlySet<string>,
+  isTaken: (mark: string) => boolean,
   unit: 'in' | 'mm',
 ): ReadBoard {
   const problems = new Map<BoardField, Problem>();
@@ -54,7 +54,8 @@ export function readBoardForm(
   };
   const chalk = (form.chalk ?? proposedMark).trim();
   if (chalk === '') problems.set('chalk', problem('chalk', 'Give it a mark, for example C1.'));
-  else if (taken.has(plainMark(chalk))) problems.set('chalk', problem('chalk', 'Another board has this mark.'));
+  else if (form.chalk !== undefined && isTaken(chalk))
+    problems.set('chalk', problem('chalk', 'Another board has this mark.'));
   if (form.species === '') problems.set('species', problem('species', 'Choose the wood.'));
   const thickness: BoardThickness =
     form.thickness === 'measured'

@@ -6,6 +6,7 @@ import { Pick, Tick } from '../../ui/fields.tsx';
 import { SettledLength } from '../../ui/settled.tsx';
 import { SpeciesPick } from '../../ui/species-pick.tsx';
 import { quarterNames } from './board-form.ts';
+import { KeptText } from './kept-text.tsx';
 
 /** A board's sizes and wood, kept as they are typed. */
 export function BoardSizes({ board }: { board: Board }) {
@@ -60,6 +61,14 @@ export function BoardSizes({ board }: { board: Board }) {
           void boards
             .change(board.id, ({ farWidth: _, ...now }) => (tapers ? { ...now, farWidth: now.width } : now))
             .catch(() => {})
+        }
+      />
+      <KeptText
+        key={board.id}
+        label="Note"
+        value={board.note ?? ''}
+        onAccept={(note) =>
+          void boards.change(board.id, ({ note: _, ...now }) => (note === '' ? now : { ...now, note })).catch(() => {})
         }
       />
       <SpeciesPick label="Wood" value={board.species} first={[board.species]} onInput={(species) => set({ species })} />

@@ -5,6 +5,7 @@ import type { Board } from '../../store/records/board.ts';
 import type { Delivery } from '../../store/records/delivery.ts';
 import { Screen } from '../../ui/screen.tsx';
 import { BoardEntryFields } from './board-entry.tsx';
+import { DeliveryMore } from './delivery-more.tsx';
 import { DeliveryRecord } from './delivery-record.tsx';
 import { InvoiceCheck } from './invoice-check.tsx';
 import { BoardList } from './rack.tsx';
@@ -41,6 +42,7 @@ function Boards({ delivery, all }: { delivery: Delivery; all: readonly Board[] }
       )}
       <InvoiceCheck delivery={delivery} boards={own} />
       <BoardEntryFields entry={entry} last={own.at(-1)} soFar={<SoFar boards={own} />} />
+      {own.length > 0 && <DeliveryMore delivery={delivery} boards={own} />}
       <DeliveryRecord delivery={delivery} boards={own} />
       <BoardList boards={newestFirst} />
     </Screen>

@@ -4,25 +4,25 @@ import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 interface Props<T> {
   items: readonly T[];
   label: string;
-  keyOf(item: T): string;
   children(item: T): ComponentChildren;
 }
 
 /** Rows kept ready above and below what is in sight. */
-const spare = 12;
+const spare = 8;
 /** Until a row is measured. */
 const guess = 60;
 
 /** A list of any length, of rows of one height: only what is in sight (and a little more) is on the page. */
-export function LongList<T>({ items, label, keyOf, children }: Props<T>) {
+export function LongList<T>({ items, label, children }: Props<T>) {
   const list = useRef<HTMLUListElement>(null);
   const [height, setHeight] = useState(guess);
   const [at, setAt] = useState({ from: 0, to: 30 });
 
+  const any = items.length > 0;
   useLayoutEffect(() => {
     const row = list.current?.querySelector('li')?.getBoundingClientRect().height;
-    if (row && Math.abs(row - height) > 0.5) setHeight(row);
-  });
+    if (row) setHeight(row);
+  }, [any]);
 
   useEffect(() => {
     let frame = 0;
@@ -49,6 +49,7 @@ export function LongList<T>({ items, label, keyOf, children }: Props<T>) {
   const from = Math.min(at.from, Math.max(0, items.length - 1));
   const shown = items.slice(from, at.to);
   const after = items.length - from - shown.length;
+  const slots = Math.max(1, at.to - from);
   return (
     <ul
       ref={list}
@@ -57,7 +58,8 @@ export function LongList<T>({ items, label, keyOf, children }: Props<T>) {
       style={{ paddingTop: `${from * height}px`, paddingBottom: `${after * height}px` }}
     >
       {shown.map((item, n) => (
-        <li key={keyOf(item)} aria-setsize={items.length} aria-posinset={from + n + 1}>
+        // A row that leaves on one side comes back on the other with the next item: changing a text costs less than a new row.
+        <li key={(from + n) % slots} aria-setsize={items.length} aria-posinset={from + n + 1}>
           {children(item)}
         </li>
       ))}

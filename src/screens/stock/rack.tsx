@@ -56,7 +56,7 @@ function Boards({ all }: { all: readonly Board[] }) {
 
 export function BoardList({ boards }: { boards: readonly Board[] }) {
   return (
-    <LongList items={boards} label="Boards" keyOf={({ id }) => id}>
+    <LongList items={boards} label="Boards">
       {(board) => <BoardRow board={board} />}
     </LongList>
   );

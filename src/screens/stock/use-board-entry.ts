@@ -15,12 +15,12 @@ export function useBoardEntry(logged: readonly Board[], common: readonly string[
   const entries = useRef<HTMLElement>(null);
   const form = draft.value;
   const fixing = form?.fixing ?? '';
-  const { marks, taken, proposedMark } = useMemo(
+  const { marks, isTaken, proposedMark } = useMemo(
     () => marksOf(logged, deliveryId, fixing),
     [logged, deliveryId, fixing],
   );
   const unit = units.value.unit;
-  const read = form && readBoardForm(form, proposedMark, taken, unit);
+  const read = form && readBoardForm(form, proposedMark, isTaken, unit);
 
   const focus = (selector: string) =>
     requestAnimationFrame(() => entries.current?.querySelector<HTMLElement>(selector)?.focus());
@@ -68,7 +68,16 @@ function marksOf(logged: readonly Board[], deliveryId: string | undefined, fixin
   const others = logged.filter(({ id }) => id !== fixing);
   const ofDelivery = others.filter((board) => deliveryId !== undefined && board.deliveryId === deliveryId);
   const marks = [...others, ...ofDelivery].map(({ chalk }) => chalk);
-  return { marks, taken: new Set(marks.map(plainMark)), proposedMark: nextChalkMark(marks) };
+  let taken: ReadonlySet<string> | undefined;
+  return {
+    marks,
+    proposedMark: nextChalkMark(marks),
+    /** Gathered only once a mark is typed: the proposed one is free. */
+    isTaken(mark: string): boolean {
+      taken ??= new Set(marks.map(plainMark));
+      return taken.has(plainMark(mark));
+    },
+  };
 }
 
 export type BoardEntryState = ReturnType<typeof useBoardEntry>;

@@ -4,6 +4,7 @@ import { onChange } from '../../store/changes.ts';
 import { readInPages } from '../../store/read-in-pages.ts';
 import type { Board } from '../../store/records/board.ts';
 import { inLoggedOrder } from './board-order.ts';
+import { pause } from './pause.ts';
 
 /** More changed boards than this are read afresh, all of them. */
 const few = 200;
@@ -28,7 +29,14 @@ export function useRack(): readonly Board[] | undefined {
       }, undefined);
       turn = turn.catch(() => {});
     };
-    const all = async () => inLoggedOrder(await readInPages('board'));
+    const all = async () => {
+      const read = await readInPages('board');
+      // Sorting thousands, and drawing them, is each a task of its own.
+      await pause();
+      const sorted = inLoggedOrder(read);
+      await pause();
+      return sorted;
+    };
     next(all);
     const stop = onChange('board', ({ ids }) => {
       if (ids.length === 0 || ids.length > few) return next(all);
