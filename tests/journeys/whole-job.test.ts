@@ -165,6 +165,30 @@ describe('a chest, from rough boards to the last coat', () => {
     await home();
   });
 
+  test('glue-up: from the first glue to unclamping, timed', async () => {
+    await page().clock.install();
+    await page()
+      .getByRole('link', { name: /^Glue-up.*Glue up/ })
+      .click();
+    await page().getByLabel('Adhesive').selectOption({ index: 1 });
+    await press('Start spreading');
+    await page().getByRole('button', { name: 'All closed' }).waitFor();
+    await page().clock.fastForward('03:00');
+    await press('All closed');
+    await page().clock.fastForward('02:00');
+    await press('All clamped');
+    await home();
+    // The home screen shows the timer that runs.
+    await page()
+      .getByRole('link', { name: /In the clamps/ })
+      .click();
+    await page().clock.fastForward('06:00:00');
+    await page().getByText(/ago/).first().waitFor();
+    await press('Unclamped');
+    await page().getByRole('button', { name: 'Rest is over' }).waitFor();
+    await home();
+  });
+
   test('finish: how much, in which cans, and the first coat on its way', async () => {
     await page()
       .getByRole('link', { name: /^Finish/ })
@@ -197,7 +221,16 @@ describe('a chest, from rough boards to the last coat', () => {
     await phone.host.stop();
     phone = await phone.restart();
     await page().getByText('9 boards logged').waitFor();
-    await page().getByText('6 parts').waitFor();
+    const thread = page().getByRole('navigation', { name: 'Stages of Blanket chest' });
+    expect(await thread.getByRole('link').allTextContents()).toEqual([
+      'Stock9 boards logged',
+      'Piece6 parts',
+      'BreakdownPlanned',
+      'MillMilled',
+      'Glue-up1 unclamped',
+      'SquareChecked',
+      expect.stringMatching(/^FinishStep 2 of /),
+    ]);
     expect(phone.errors).toEqual([]);
   });
 });
