@@ -4,7 +4,7 @@ import type { Finish } from '../../store/records/finish.ts';
 import type { Json } from '../../store/records/record.ts';
 import type { FlowStep } from '../../ui/steps/flow-step.ts';
 
-/** A step as it is kept: with the pieces that it is ticked for, and for a coat what that coat is likely to take. */
+/** A step as it is kept: with the pieces that it is ticked for where there are several, and for a coat what that coat is likely to take. */
 export interface KeptStep extends FinishStep {
   readonly pieces: readonly { readonly id: string; readonly label: string }[];
   readonly coatLitres?: number;
@@ -35,7 +35,7 @@ export const keptSteps = (
     const coat = coats[coatNumber(step) - 1];
     return {
       ...step,
-      pieces: pieces.map(({ id, name }) => ({ id, label: name })),
+      pieces: pieces.length > 1 ? pieces.map(({ id, name }) => ({ id, label: name })) : [],
       ...coat,
     };
   }) as unknown as readonly Json[];

@@ -3,12 +3,14 @@ import { mixForTotal } from '../../core/finishing/two-part-mix.ts';
 import type { Timer } from '../../store/records/timer.ts';
 import { timers as kept } from '../../store/timers.ts';
 import { ShowWorking } from '../../ui/show-working.tsx';
+import { potLifePhase } from './coat-timers.ts';
 import type { KeptStep, StepMix } from './finish-steps.ts';
 import { MixShown } from './mix-shown.tsx';
-import { potLifePhase } from './tick-step.ts';
 
 interface Props {
   finishId: string;
+  /** What is coated. */
+  name: string;
   step: KeptStep;
   mix: StepMix;
   coatLitres: number;
@@ -16,7 +18,7 @@ interface Props {
 }
 
 /** The batches of one coat: what goes into each, and the pot life that runs from its mixing. */
-export function MixBatches({ finishId, step, mix, coatLitres, timers }: Props) {
+export function MixBatches({ finishId, name, step, mix, coatLitres, timers }: Props) {
   const { ratio, batches, potLifeSeconds } = mix;
   const each = mixForTotal(coatLitres / batches, ratio);
   if (isProblem(each)) return null;
@@ -25,7 +27,6 @@ export function MixBatches({ finishId, step, mix, coatLitres, timers }: Props) {
   const next = phases.findIndex((phase) => !mixed.has(phase));
   const start = () => {
     const now = Date.now();
-    const name = step.pieces.map(({ label }) => label).join(', ');
     // A write that fails is kept and shown by the shell.
     void kept
       .add({

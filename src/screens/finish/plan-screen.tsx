@@ -99,7 +99,7 @@ export function PlanScreen({ piece, all, onStarted }: Props) {
       <OtherPieces {...props} piece={piece} all={all} />
       <section class="card">
         <h2>Before you open the can</h2>
-        <ul class="cautions">
+        <ul class="before-can">
           {[...(read.finish.dryingOil ? [ragsTodo] : []), ...finishCautions(read.finish)].map((say) => (
             <li>
               <Say phrase={say} />

@@ -1,7 +1,9 @@
 import { useState } from 'preact/hooks';
 import { useFlow } from '../../app/flow.ts';
 import { useLive } from '../../app/live.ts';
+import { isProblem, type Outcome } from '../../core/answer/problem.ts';
 import { litres } from '../../core/answer/quantity.ts';
+import { nextPlace, skip, type Ticks, takeBack, throughOf, tick, tickAll, untick } from '../../core/steps/progress.ts';
 import { finishes } from '../../store/finishes.ts';
 import type { Finish } from '../../store/records/finish.ts';
 import type { Piece } from '../../store/records/piece.ts';
@@ -10,11 +12,12 @@ import { finishById } from '../../tables/finishes.ts';
 import { Amount } from '../../ui/amount.tsx';
 import type { FlowStep } from '../../ui/steps/flow-step.ts';
 import { StepFlow } from '../../ui/steps/step-flow.tsx';
+import { begunBy, overBy, timersOf } from './coat-timers.ts';
 import { flowStep, type KeptStep, stepsOf } from './finish-steps.ts';
 import { FinishTimers } from './finish-timers.tsx';
 import { MixBatches } from './mix-batches.tsx';
 import { ThisFinish } from './this-finish.tsx';
-import { begunBy, nextStepAt, overBy, skipStep, throughOf, tickStep, timersOf } from './tick-step.ts';
+import { withTicks } from './with-ticks.ts';
 
 interface Props {
   finish: Finish;
@@ -27,43 +30,71 @@ interface Props {
 export function RunScreen({ finish, pieces, onAgain }: Props) {
   useFlow();
   const running = useLive(['timer'], () => timers.where('for.id', finish.id), finish.id) ?? [];
-  const [at, setAt] = useState(() => nextStepAt(finish));
   const steps = stepsOf(finish);
+  const [at, setAt] = useState(() => nextPlace(finish.ticks, steps));
   const piece = pieces.find(({ id }) => id === finish.pieceId);
   const kept = ({ id }: FlowStep) => steps.find((step) => step.id === id) as KeptStep;
 
-  const tick = async (step: KeptStep, pieceIds: readonly string[], on: boolean) => {
+  /** Keeps progress as it is stored now; a write that fails is kept and shown by the shell. */
+  const keep = (edit: (ticks: Ticks) => Outcome<Ticks>, now: number) =>
+    finishes.change(finish.id, (record) => {
+      const ticks = edit(record.ticks);
+      return isProblem(ticks) ? record : withTicks(record, ticks, now);
+    });
+
+  const done = async (step: KeptStep, pieceIds: readonly string[]) => {
     const now = Date.now();
+    const names = step.pieces.filter(({ id }) => pieceIds.includes(id)).map(({ label }) => label);
     try {
-      if (on) {
-        await timers.addMany(timersOf(finish.id, step, pieceIds, now));
-        await timers.putMany(overBy(running, finish, step, pieceIds, now).map((timer) => ({ ...timer, doneAt: now })));
-      } else {
-        for (const { id } of begunBy(running, finish.ticks[step.id]?.at)) await timers.remove(id);
-      }
-      await finishes.change(finish.id, (record) => tickStep(record, step, pieceIds, on, now));
+      await timers.addMany(timersOf(finish.id, step, names.join(', ') || (piece?.name ?? ''), now));
+      await timers.putMany(overBy(running, finish, step, pieceIds, now).map((timer) => ({ ...timer, doneAt: now })));
+      await keep(
+        (ticks) =>
+          step.pieces.length === 0
+            ? tickAll(ticks, step, now)
+            : pieceIds.reduce<Ticks>((so, id) => {
+                const next = tick(so, step, id, now);
+                return isProblem(next) ? so : next;
+              }, ticks),
+        now,
+      );
     } catch {
       // Not stored: the shell keeps the change and shows it.
     }
   };
-  const skip = (step: KeptStep, reason: string) =>
-    void finishes.change(finish.id, (record) => skipStep(record, step, reason, Date.now())).catch(() => {});
+  const undone = async (step: KeptStep, edit: (ticks: Ticks) => Ticks) => {
+    try {
+      for (const { id } of begunBy(running, finish.ticks[step.id]?.at)) await timers.remove(id);
+      await keep(edit, Date.now());
+    } catch {
+      // Not stored: the shell keeps the change and shows it.
+    }
+  };
 
   return (
     <StepFlow
       kicker={`${finishById(finish.kind)?.name ?? finish.kind} · ${piece?.name ?? 'piece deleted'}`}
       steps={steps.map(flowStep)}
+      ticks={finish.ticks}
       at={at}
       onAt={setAt}
-      through={({ id }) => throughOf(finish.ticks, id)}
-      skipped={({ id }) => finish.ticks[id]?.skipped}
-      onTick={(step, pieceIds, on) => void tick(kept(step), pieceIds, on)}
+      onTick={(step, pieceIds, on) =>
+        void (on
+          ? done(kept(step), pieceIds)
+          : undone(kept(step), (ticks) => pieceIds.reduce((so, id) => untick(so, step, id), ticks)))
+      }
       onDone={(step) => {
-        const through = throughOf(finish.ticks, step.id);
-        const left = step.pieces.map(({ id }) => id).filter((id) => !through.has(id));
-        void tick(kept(step), left, true);
+        const through = throughOf(finish.ticks, step);
+        void done(
+          kept(step),
+          step.pieces.map(({ id }) => id).filter((id) => !through.has(id)),
+        );
       }}
-      onSkip={(step, reason) => skip(kept(step), reason)}
+      onSkip={(step, reason) => {
+        const now = Date.now();
+        void keep((ticks) => skip(ticks, step, reason, now), now).catch(() => {});
+      }}
+      onTakeBack={(step) => void undone(kept(step), (ticks) => takeBack(ticks, step))}
       extra={(step) => {
         const { coatLitres, mix } = kept(step);
         return (
@@ -79,7 +110,14 @@ export function RunScreen({ finish, pieces, onAgain }: Props) {
               </p>
             )}
             {coatLitres !== undefined && mix && (
-              <MixBatches finishId={finish.id} step={kept(step)} mix={mix} coatLitres={coatLitres} timers={running} />
+              <MixBatches
+                finishId={finish.id}
+                name={piece?.name ?? ''}
+                step={kept(step)}
+                mix={mix}
+                coatLitres={coatLitres}
+                timers={running}
+              />
             )}
           </>
         );

@@ -6,9 +6,15 @@ import { pairOf, sideKinds, sidePairs } from '../piece/side-pairs.ts';
 
 /** What each part's faces, edges and ends get; kept with the piece. */
 export function Sides({ piece }: { piece: Piece }) {
-  // A write that fails is kept and shown by the shell.
-  const set = (partId: string, change: Partial<Part>) =>
-    void pieces.change(piece.id, (now) => changePart(now, partId, change)).catch(() => {});
+  // From the part as it is stored now: two choices in quick succession must not undo each other. A write that fails is
+  // kept and shown by the shell.
+  const set = (partId: string, sides: Part['surfaces']) =>
+    void pieces
+      .change(piece.id, (now) => {
+        const before = now.parts.find(({ id }) => id === partId)?.surfaces;
+        return changePart(now, partId, { surfaces: { ...before, ...sides } });
+      })
+      .catch(() => {});
   return (
     <details class="card">
       <summary>Which surfaces: shown, inside or bare</summary>
@@ -23,7 +29,7 @@ export function Sides({ piece }: { piece: Piece }) {
                 options={sidePairs}
                 onInput={(pair) => {
                   const sides = sidePairs.find(({ value }) => value === pair)?.sides;
-                  if (sides) set(part.id, { surfaces: { ...part.surfaces, [kind]: sides } });
+                  if (sides) set(part.id, { [kind]: sides });
                 }}
               />
             ))}
@@ -31,9 +37,7 @@ export function Sides({ piece }: { piece: Piece }) {
           <button
             type="button"
             class="button"
-            onClick={() =>
-              set(part.id, { surfaces: { faces: ['bare', 'bare'], edges: ['bare', 'bare'], ends: ['bare', 'bare'] } })
-            }
+            onClick={() => set(part.id, { faces: ['bare', 'bare'], edges: ['bare', 'bare'], ends: ['bare', 'bare'] })}
           >
             All of it bare
           </button>

@@ -1,17 +1,10 @@
 import { expect, test } from 'vitest';
 import { coatSchedule } from '../../../src/core/finishing/coat-schedule.ts';
+import { skip, tickAll, untickAll } from '../../../src/core/steps/progress.ts';
+import { begunBy, overBy, potLifePhase, timersOf } from '../../../src/screens/finish/coat-timers.ts';
 import { findFinish } from '../../../src/screens/finish/find-finish.ts';
 import { keptSteps, stepsOf } from '../../../src/screens/finish/finish-steps.ts';
-import {
-  begunBy,
-  nextStepAt,
-  overBy,
-  potLifePhase,
-  skipStep,
-  throughOf,
-  tickStep,
-  timersOf,
-} from '../../../src/screens/finish/tick-step.ts';
+import { withTicks } from '../../../src/screens/finish/with-ticks.ts';
 import type { Finish } from '../../../src/store/records/finish.ts';
 import type { Timer } from '../../../src/store/records/timer.ts';
 import { finishById } from '../../../src/tables/finishes.ts';
@@ -51,27 +44,25 @@ const step = (finish: Finish, id: string) => {
 const stored = (fields: ReturnType<typeof timersOf>): Timer[] =>
   fields.map((one, at) => ({ ...one, id: `timer-${at}`, created: 0, updated: 0, revision: 1 }));
 
-test('a step is through once all its pieces are; unticking opens it again', () => {
-  const finish = finishOf(two);
-  const first = step(finish, 'sand-220');
-  const one = tickStep(finish, first, ['chest'], true, 5);
-  expect(nextStepAt(one)).toBe(0);
-  const both = tickStep(one, first, ['box'], true, 6);
-  expect(nextStepAt(both)).toBe(1);
-  expect(throughOf(both.ticks, 'sand-220')).toEqual(new Set(['chest', 'box']));
-  expect(nextStepAt(tickStep(both, first, ['chest', 'box'], false, 7))).toBe(0);
-  expect(tickStep(both, first, ['chest', 'box'], false, 7).ticks).toEqual({});
+test('it is finished with the last step, skipped ones count, and taking one back opens it again', () => {
+  const start = finishOf(two);
+  const steps = stepsOf(start);
+  const ticks = steps.reduce(
+    (so, one, at) => (at === 1 ? solved(skip(so, one, 'no scrap', 8)) : tickAll(so, one, 9)),
+    start.ticks,
+  );
+  const [first] = steps;
+  if (!first) throw new Error('no steps');
+  expect(withTicks(start, untickAll(ticks, first), 9).finishedAt).toBeUndefined();
+  const all = withTicks(start, ticks, 9);
+  expect(all.finishedAt).toBe(9);
+  expect(withTicks(all, ticks, 99).finishedAt).toBe(9);
+  expect(withTicks(all, untickAll(ticks, first), 10).finishedAt).toBeUndefined();
 });
 
-test('it is finished with the last step, skipped ones count, and an untick takes that back', () => {
-  const start = finishOf(two.slice(0, 1));
-  const all = stepsOf(start).reduce(
-    (so, one, at) => (at === 1 ? skipStep(so, one, 'no scrap', 8) : tickStep(so, one, ['chest'], true, 9)),
-    start,
-  );
-  expect(all.finishedAt).toBe(9);
-  const last = stepsOf(start).at(-1);
-  expect(last && tickStep(all, last, ['chest'], false, 10).finishedAt).toBeUndefined();
+test('one piece is ticked step by step, several are ticked one by one', () => {
+  expect(step(finishOf(two.slice(0, 1)), 'coat-1').pieces).toEqual([]);
+  expect(step(finishOf(two), 'coat-1').pieces.map(({ label }) => label)).toEqual(['Chest', 'Box']);
 });
 
 test('rags stand after every coat with a drying oil, and a coat knows what it takes', () => {
@@ -87,7 +78,7 @@ test('rags stand after every coat with a drying oil, and a coat knows what it ta
 test('ticking a coat starts its waits; wiping off is over with the rags, the wait with the next coat', () => {
   const finish = finishOf(two);
   const coat = step(finish, 'coat-1');
-  const timers = stored(timersOf('finish', coat, ['box'], 1000));
+  const timers = stored(timersOf('finish', coat, 'Box', 1000));
   // The table: wipe off after 5 min, 6 h between coats.
   expect(timers.map(({ name, phase, endsAt }) => [name, phase, endsAt])).toEqual([
     ['Box', 'Wipe off', 1000 + 300_000],
@@ -104,13 +95,13 @@ test('ticking a coat starts its waits; wiping off is over with the rags, the wai
 
 test('a batch’s pot life is over once its coat is on every piece and section', () => {
   const finish = finishOf(two, ['Case', 'Door']);
-  const [waits] = stored(timersOf('finish', step(finish, 'coat-1-1'), ['chest'], 0));
+  const [waits] = stored(timersOf('finish', step(finish, 'coat-1-1'), 'Chest', 0));
   if (!waits) throw new Error('no wait');
   const potLife: Timer = { ...waits, phase: potLifePhase(step(finish, 'coat-1-1'), 1), endsAt: hour };
   const over = (now: Finish, id: string, pieces: string[]) => overBy([potLife], now, step(now, id), pieces, 5).length;
   expect(over(finish, 'coat-1-1', ['chest', 'box'])).toBe(0);
   expect(over(finish, 'coat-1-2', ['chest'])).toBe(0);
-  const chest = tickStep(finish, step(finish, 'coat-1-2'), ['chest'], true, 1);
+  const chest = { ...finish, ticks: { 'coat-1-2': { pieces: ['chest'], at: 1 } } };
   expect(over(chest, 'coat-1-2', ['box'])).toBe(1);
   expect(potLifePhase(step(finish, 'coat-1-2'), 2)).toBe('Pot life, coat 1, batch 2');
 });
