@@ -1,0 +1,73 @@
+import { describe, expect, test } from 'vitest';
+import { keptOf, measuredOf } from '../../../src/screens/square/measured-of.ts';
+import {
+  emptyForm,
+  entriesOf,
+  entryOfLine,
+  readSquareForm,
+  type SquareForm,
+} from '../../../src/screens/square/square-form.ts';
+
+const typed = (texts: SquareForm['texts'], part: Partial<SquareForm> = {}): SquareForm => ({
+  ...emptyForm,
+  ...part,
+  texts,
+});
+
+describe('what is measured', () => {
+  test('readings are taken as soon as there is one, mixed units and all', () => {
+    const { measured, problems } = readSquareForm(typed({ front: '3 ft', right: '45.7 cm', back: ' ' }), 'in');
+    expect(problems.size).toBe(0);
+    // 1 ft = 304.8 mm exactly: NIST SP 811, appendix B.
+    expect(measured).toEqual({ way: 'readings', readings: { front: 914.4, right: 457 } });
+  });
+
+  test('the longer diagonal gives the difference its sign', () => {
+    const texts = { length: '1800', width: '800', difference: '2' };
+    const stick = { way: 'stick', longer: 'diagonalBD' } as const;
+    expect(readSquareForm(typed(texts, stick), 'mm').measured).toMatchObject({ way: 'stick', difference: -2 });
+    expect(readSquareForm(typed({ ...texts, width: '' }, stick), 'mm').measured).toBeUndefined();
+  });
+
+  test('a difference may be 0, a side may not', () => {
+    const texts = { length: '1800', width: '800', difference: '0' };
+    expect(readSquareForm(typed(texts, { way: 'stick' }), 'mm').measured).toMatchObject({ difference: 0 });
+    expect([...readSquareForm(typed({ front: '0' }), 'mm').problems.keys()]).toEqual(['front']);
+  });
+
+  test('what can’t be read is a problem at its entry, and nothing is answered', () => {
+    const { measured, problems, values } = readSquareForm(typed({ front: '48', right: '24 x' }), 'in');
+    expect([...problems.keys()]).toEqual(['right']);
+    expect(values).toEqual({ front: 1219.2 });
+    expect(measured).toBeUndefined();
+  });
+
+  test('who lays out from nothing has only a size', () => {
+    const form = typed({ length: '48', width: '24' }, { situation: 'layout' });
+    expect(entriesOf(form)).toEqual(['length', 'width']);
+    expect(readSquareForm(form, 'in')).toMatchObject({ values: { length: 1219.2, width: 609.6 }, measured: undefined });
+  });
+});
+
+test('every line of the drawing leads to the entry that it is typed in', () => {
+  const lead = (form: Pick<SquareForm, 'way' | 'situation'>) =>
+    (['front', 'right', 'back', 'left', 'diagonalAC', 'diagonalBD'] as const).map((line) => entryOfLine(line, form));
+  expect(lead({ way: 'readings', situation: 'line' })).toEqual([
+    ...['front', 'right', 'back', 'left', 'diagonalAC', 'diagonalBD'],
+  ]);
+  expect(lead({ way: 'diagonals', situation: 'line' })).toEqual([
+    ...['length', 'width', 'length', 'width', 'diagonalAC', 'diagonalBD'],
+  ]);
+  expect(lead({ way: 'stick', situation: 'line' })).toEqual([
+    ...['length', 'width', 'length', 'width', 'difference', 'difference'],
+  ]);
+  expect(lead({ way: 'stick', situation: 'layout' }).slice(4)).toEqual([undefined, undefined]);
+});
+
+test.each([
+  { way: 'readings', readings: { front: 1800, diagonalAC: 1970 } },
+  { way: 'stick', length: 1800, width: 800, difference: -2, farEnd: 'parallel' },
+  { way: 'diagonals', length: 1800, width: 800, diagonalAC: 1970, diagonalBD: 1969, farEnd: 'square' },
+] as const)('a check is kept and read again as it was: $way', (measured) => {
+  expect(measuredOf(keptOf(measured))).toEqual(measured);
+});
