@@ -54,6 +54,7 @@ export default function Check({ id }: { id: string }) {
   const correction = found && settled ? correctionOf(found, form.situation, habits.springBack) : undefined;
   const { length, width } = values;
   const layout = form.situation === 'layout' && length && width ? { length, width } : undefined;
+  const keepable = found?.closing.consistent && found.shape !== 'undetermined';
   const toolPerMetre =
     form.way !== 'readings' && form.farEnd === 'square' ? perMetreOf(form.tool, shop.value.references) : 0;
 
@@ -81,7 +82,7 @@ export default function Check({ id }: { id: string }) {
         <button
           type="button"
           class="button big now"
-          disabled={!answer || layout !== undefined}
+          disabled={!keepable}
           onClick={() => void keep()}
         >
           Keep this check
