@@ -11,6 +11,8 @@ export interface Measured {
   readonly value: number;
   /** The maker knows that it is under the target and goes on with it. */
   readonly accepted?: boolean;
+  /** A thickness at which both faces have just come clean. */
+  readonly clean?: boolean;
 }
 
 /** The steps after what was measured, and what changed in words. */

@@ -80,6 +80,10 @@ export function unskip(ticks: Ticks, step: Step): Ticks {
   return open.pieces.length === 0 ? untickAll(ticks, step) : { ...ticks, [step.id]: open };
 }
 
+/** Takes back what settled a step: its skip, or else all its ticks. */
+export const takeBack = (ticks: Ticks, step: Step): Ticks =>
+  ticks[step.id]?.skipped === undefined ? untickAll(ticks, step) : unskip(ticks, step);
+
 /** How many of the steps are settled. */
 export const settledCount = (ticks: Ticks, steps: readonly Step[]): number =>
   steps.filter((step) => isSettled(ticks, step)).length;

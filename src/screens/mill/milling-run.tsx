@@ -1,78 +1,114 @@
-import { useState } from 'preact/hooks';
+import { useMemo } from 'preact/hooks';
+import { useDraft } from '../../app/draft.ts';
 import { useFlow } from '../../app/flow.ts';
-import { routeTo } from '../../app/routes.ts';
+import { useLive } from '../../app/live.ts';
 import { isProblem } from '../../core/answer/problem.ts';
 import type { MillingStep } from '../../core/milling/milling-step.ts';
-import { isThrough, nextPlace, skip, type Ticks, throughOf, tick, tickAll, untick } from '../../core/steps/progress.ts';
+import { thicknessBudget } from '../../core/milling/thickness-budget.ts';
+import { nextPlace, skip, type Ticks, takeBack, tick, tickAll, untick } from '../../core/steps/progress.ts';
 import { millings } from '../../store/millings.ts';
 import type { Milling } from '../../store/records/milling.ts';
 import type { Piece } from '../../store/records/piece.ts';
+import type { Plan } from '../../store/records/plan.ts';
+import { withTicks } from '../../store/records/with-ticks.ts';
+import { timers } from '../../store/timers.ts';
 import type { FlowStep } from '../../ui/steps/flow-step.ts';
 import { StepFlow } from '../../ui/steps/step-flow.tsx';
+import { BudgetList } from './budget.tsx';
+import { followReadings } from './follow-readings.ts';
+import { MeasureEntry } from './measure-entry.tsx';
+import './mill.css';
+import { NewPlan } from './new-plan.tsx';
+import { endWaits, RestTimer } from './rest-timer.tsx';
+import { StepsByMachine } from './steps-by-machine.tsx';
+import { inputOfRun, stepsOfRun } from './steps-of-run.ts';
+import { StockCard } from './stock-card.tsx';
 
 interface Props {
   run: Milling;
   piece: Piece;
-  /** There is a newer plan than the one this run follows. */
-  outdated: boolean;
-  onAgain(): void;
+  /** The plan that is chosen now, which may be newer than the one that the run follows. */
+  plan: Plan | undefined;
+  /** The maker has seen enough of the steps of a finished run. */
+  onFinished(): void;
 }
 
-/** A run, one step at a time; where it stands is on the phone after every tick. */
-export function MillingRun({ run, piece, outdated, onAgain }: Props) {
-  useFlow();
-  const steps = run.steps as unknown as readonly MillingStep[];
-  const [at, setAt] = useState(() => nextPlace(run.ticks, steps));
+/** Where a thin blank shows itself, and can still be helped. */
+const budgetStages: readonly MillingStep['stage'][] = ['decide', 'rip rough', 'first flattening', 'face'];
 
-  const change = (edit: (ticks: Ticks) => Ticks) =>
+/** A run, one step at a time; where it stands is on the phone after every tick. */
+export function MillingRun({ run, piece, plan, onFinished }: Props) {
+  useFlow();
+  const place = useDraft(`mill-place-1-${run.id}`, '');
+  const waits = useLive(['timer'], () => timers.where('for.id', run.id), run.id);
+  const budgets = useMemo(() => thicknessBudget(inputOfRun(run)), [run.planId]);
+  if (place.value === undefined || !waits) return null;
+  const { steps, readings } = followReadings(stepsOfRun(run), run.measured ?? []);
+  const left = steps.findIndex(({ id }) => id === place.value);
+  const at = left < 0 ? nextPlace(run.ticks, steps) : left;
+
+  const change = (edit: (ticks: Ticks, now: number) => ReturnType<typeof tick>) =>
     void millings
-      .change(run.id, (now) => {
-        const { finishedAt: _, ...open } = now;
-        const ticks = edit(now.ticks);
-        return isThrough(ticks, steps) ? { ...open, ticks, finishedAt: Date.now() } : { ...open, ticks };
+      .change(run.id, (record) => {
+        const now = Date.now();
+        const ticks = edit(record.ticks, now);
+        return isProblem(ticks) ? record : withTicks(record, ticks, now);
       })
       // The shell keeps and shows what the phone did not take.
       .catch(() => {});
+  const millingStep = ({ id }: FlowStep) => steps.find((step) => step.id === id) as MillingStep;
+  const goTo = (next: number) => place.set(steps[next]?.id ?? '');
 
   return (
     <StepFlow
       kicker={`Mill · ${piece.name}`}
       steps={steps}
+      ticks={run.ticks}
       at={at}
-      onAt={setAt}
-      through={(step) => throughOf(run.ticks, step)}
-      skipped={(step: FlowStep) => run.ticks[step.id]?.skipped}
-      onTick={(step, ids, on) => change((ticks) => ids.reduce((now, id) => ticked(now, step, id, on), ticks))}
-      onDone={(step) => change((ticks) => tickAll(ticks, step, Date.now()))}
-      onSkip={(step, reason) =>
-        change((ticks) => {
-          const after = skip(ticks, step, reason, Date.now());
-          return isProblem(after) ? ticks : after;
-        })
+      onAt={goTo}
+      onTick={(step, ids, on) =>
+        change((ticks, now) =>
+          ids.reduce<ReturnType<typeof tick>>(
+            (before, id) => (isProblem(before) ? before : on ? tick(before, step, id, now) : untick(before, step, id)),
+            ticks,
+          ),
+        )
       }
+      onDone={(step) => {
+        change((ticks, now) => tickAll(ticks, step, now));
+        endWaits(waits, step.id);
+      }}
+      onSkip={(step, reason) => {
+        change((ticks, now) => skip(ticks, step, reason, now));
+        endWaits(waits, step.id);
+      }}
+      onTakeBack={(step) => change((ticks) => takeBack(ticks, step))}
+      extra={(flow) => {
+        const step = millingStep(flow);
+        const scarce = isProblem(budgets) || !budgetStages.includes(step.stage) ? [] : budgets;
+        const here = scarce.filter((budget) => step.pieces.some(({ id }) => id === budget.id));
+        return (
+          <>
+            {step.waits !== undefined && <RestTimer run={run} piece={piece} step={step} timers={waits} />}
+            {step.target && <MeasureEntry key={step.id} run={run} step={step} steps={steps} readings={readings} />}
+            {here.length > 0 && (
+              <details class="working">
+                <summary>Thickness still in each blank</summary>
+                <BudgetList of={here} />
+              </details>
+            )}
+            {step.stage === 'crosscut rough' && <StockCard run={run} />}
+          </>
+        );
+      }}
     >
+      <StepsByMachine steps={steps} ticks={run.ticks} at={at} onAt={goTo} />
+      {plan && plan.id !== run.planId && <NewPlan run={run} piece={piece} plan={plan} />}
       {run.finishedAt !== undefined && (
-        <p class="answer">
-          <span class="figure words">All milled</span>
-          <a class="button" href={routeTo('glue', piece.id)}>
-            Glue up
-          </a>
-        </p>
-      )}
-      {(outdated || run.finishedAt !== undefined) && (
-        <p>
-          {outdated && 'There is a newer plan than the one these steps follow. '}
-          <button type="button" class="button" onClick={onAgain}>
-            Begin a new run
-          </button>
-        </p>
+        <button type="button" class="button big" onClick={onFinished}>
+          What it came to
+        </button>
       )}
     </StepFlow>
   );
-}
-
-function ticked(ticks: Ticks, step: FlowStep, piece: string, on: boolean): Ticks {
-  if (!on) return untick(ticks, step, piece);
-  const after = tick(ticks, step, piece, Date.now());
-  return isProblem(after) ? ticks : after;
 }

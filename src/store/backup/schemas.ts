@@ -176,6 +176,7 @@ export const schemas: { readonly [K in Kind]: v.GenericSchema<unknown, Kinds[K]>
           dimension: v.picklist(['thickness', 'width', 'length']),
           value: amount,
           accepted: may(v.boolean()),
+          clean: may(v.boolean()),
         }),
       ),
     ),

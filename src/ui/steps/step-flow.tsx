@@ -1,28 +1,29 @@
 import type { ComponentChildren } from 'preact';
-import { useState } from 'preact/hooks';
-import { sources } from '../../tables/sources.ts';
-import { TextField } from '../fields.tsx';
+import { useEffect } from 'preact/hooks';
+import { isSettled, type Ticks, throughOf } from '../../core/steps/progress.ts';
 import { Length } from '../length.tsx';
 import { Say } from '../say.tsx';
 import { Screen } from '../screen.tsx';
+import { Cautions } from './cautions.tsx';
 import type { FlowStep } from './flow-step.ts';
+import { SkipStep } from './skip-step.tsx';
 import './step-flow.css';
+import { StepStick } from './step-stick.tsx';
 
 interface Props {
   /** What is worked on: stands above the step. */
   kicker: string;
   steps: readonly FlowStep[];
+  ticks: Ticks;
   /** The place of the step that is shown. */
   at: number;
   onAt(at: number): void;
-  /** The pieces of a step that are through. */
-  through(step: FlowStep): ReadonlySet<string>;
-  /** Why a step was skipped. */
-  skipped(step: FlowStep): string | undefined;
   onTick(step: FlowStep, pieceIds: readonly string[], on: boolean): void;
   /** Ticks what is left of the step. */
   onDone(step: FlowStep): void;
   onSkip(step: FlowStep, reason: string): void;
+  /** Takes a skip, or the tick of a step without pieces, back. */
+  onTakeBack(step: FlowStep): void;
   /** What a screen adds to the step: a timer, a measured value. */
   extra?(step: FlowStep): ComponentChildren;
   /** Stands below the step: for example what is to be done when the list is through. */
@@ -31,16 +32,15 @@ interface Props {
 
 /** One step at a time, large; ticked piece by piece, or all at once with the thumb. */
 export function StepFlow(props: Props) {
-  const { kicker, steps, at, onAt, through, skipped, onTick, onDone, onSkip, extra, children } = props;
+  const { kicker, steps, ticks, at, onAt, onDone, onSkip, onTakeBack, extra, children } = props;
+  useEffect(() => scrollTo(0, 0), [at]);
   const step = steps[at];
   if (!step) return null;
-  const done = through(step);
-  const left = step.pieces.filter(({ id }) => !done.has(id));
-  const reason = skipped(step);
+  const reason = ticks[step.id]?.skipped;
+  const settled = isSettled(ticks, step);
   const last = at === steps.length - 1;
-  const finished = reason !== undefined || (left.length === 0 && done.size > 0);
   const next = () => {
-    if (!finished) onDone(step);
+    if (!settled) onDone(step);
     if (!last) onAt(at + 1);
   };
   return (
@@ -52,13 +52,13 @@ export function StepFlow(props: Props) {
           <button type="button" class="button big" disabled={at === 0} onClick={() => onAt(at - 1)}>
             Back
           </button>
-          <button type="button" class="button big now" onClick={next} disabled={finished && last}>
-            {finished ? (last ? 'All done' : 'Next step') : last ? 'Done' : 'Done, next'}
+          <button type="button" class="button big now" onClick={next} disabled={settled && last}>
+            {settled ? (last ? 'All done' : 'Next step') : last ? 'Done' : 'Done, next'}
           </button>
         </>
       }
     >
-      <StepStick steps={steps} at={at} through={through} skipped={skipped} />
+      <StepStick steps={steps} at={at} ticks={ticks} />
       <section class="step" aria-live="polite">
         {step.machine && <p class="kicker">At the {step.machine}</p>}
         <h2>
@@ -67,56 +67,20 @@ export function StepFlow(props: Props) {
         <p class="todo">
           <Say phrase={step.todo} />
         </p>
-        {step.target?.value !== undefined && (
-          <p class="answer">
-            <span class="soft">{step.target.dimension}</span>
-            <span class="figure">
-              <Length mm={step.target.value} />
-            </span>
-            <span class="soft small">
-              give or take <Length mm={step.target.tolerance} />
-            </span>
-          </p>
-        )}
+        <StepTarget of={step.target} />
         {step.setting && (
           <p>
             <b>Set once:</b> <Say phrase={step.setting} />
           </p>
         )}
-        {step.cautions.map(({ say, source }) => (
-          <p class="caution">
-            <span>
-              <b>Caution.</b> <Say phrase={say} /> <span class="soft small">({sources[source].title})</span>
-            </span>
-          </p>
-        ))}
-        {reason !== undefined && (
-          <p class="answer wait">
-            <span>Skipped: {reason}</span>
-          </p>
-        )}
+        <Cautions of={step.cautions} />
+        {reason !== undefined && <p class="answer wait">Skipped: {reason}</p>}
         {extra?.(step)}
-        {step.pieces.length > 0 && (
-          <fieldset class="pieces">
-            <legend>
-              {done.size} of {step.pieces.length} through
-            </legend>
-            {step.pieces.map((piece) => (
-              <label class="tick">
-                <input
-                  type="checkbox"
-                  checked={done.has(piece.id)}
-                  onChange={(event) => onTick(step, [piece.id], event.currentTarget.checked)}
-                />
-                <span>{piece.label}</span>
-                {piece.target !== undefined && (
-                  <b>
-                    <Length mm={piece.target} />
-                  </b>
-                )}
-              </label>
-            ))}
-          </fieldset>
+        <StepPieces {...props} step={step} />
+        {(reason !== undefined || (settled && step.pieces.length === 0)) && (
+          <button type="button" class="button" onClick={() => onTakeBack(step)}>
+            {reason === undefined ? 'Not done yet' : 'Do it after all'}
+          </button>
         )}
         {step.why && (
           <details class="working">
@@ -126,47 +90,61 @@ export function StepFlow(props: Props) {
             </p>
           </details>
         )}
-        {!finished && <Skip key={step.id} onSkip={(why) => onSkip(step, why)} />}
+        {!settled && <SkipStep key={step.id} onSkip={(why) => onSkip(step, why)} />}
       </section>
       {children}
     </Screen>
   );
 }
 
-function Skip({ onSkip }: { onSkip(reason: string): void }) {
-  const [reason, setReason] = useState('');
+function StepTarget({ of: target }: { of: FlowStep['target'] }) {
+  if (!target) return null;
+  const tolerance = (
+    <span class="soft small">
+      give or take <Length mm={target.tolerance} />
+    </span>
+  );
+  if (target.value === undefined) {
+    return (
+      <p class="soft">
+        Each piece to its own {target.dimension}, {tolerance}.
+      </p>
+    );
+  }
   return (
-    <details class="working">
-      <summary>Skip this step</summary>
-      <div class="fields">
-        <TextField label="Reason" value={reason} onInput={setReason} />
-        <button type="button" class="button" disabled={reason.trim() === ''} onClick={() => onSkip(reason.trim())}>
-          Skip it
-        </button>
-      </div>
-    </details>
+    <p class="answer">
+      <span class="soft">{target.dimension}</span>
+      <span class="figure">
+        <Length mm={target.value} />
+      </span>
+      {tolerance}
+    </p>
   );
 }
 
-/** The whole sequence as marks on a story stick: ticked, here, still to come. */
-function StepStick({ steps, at, through, skipped }: Pick<Props, 'steps' | 'at' | 'through' | 'skipped'>) {
-  const width = 328;
-  const gap = width / steps.length;
+function StepPieces({ step, ticks, onTick }: Pick<Props, 'ticks' | 'onTick'> & { step: FlowStep }) {
+  if (step.pieces.length === 0) return null;
+  const through = throughOf(ticks, step);
   return (
-    <svg class="drawing step-stick" viewBox={`0 0 ${width} 22`} aria-hidden="true">
-      <path d={`M0 11H${width}`} class="thin" />
-      {steps.map((step, index) => {
-        const x = gap * (index + 0.5);
-        const done = skipped(step) !== undefined || through(step).size >= Math.max(1, step.pieces.length);
-        const half = index === at ? 10 : done ? 6 : 3;
-        return (
-          <path
-            d={`M${x} ${11 - half}V${11 + half}`}
-            class={index === at ? 'here' : done ? 'outline' : 'thin'}
-            stroke-width={index === at ? 4 : 2}
+    <fieldset class="pieces">
+      <legend>
+        {through.size} of {step.pieces.length} through
+      </legend>
+      {step.pieces.map((piece) => (
+        <label class="tick" key={piece.id}>
+          <input
+            type="checkbox"
+            checked={through.has(piece.id)}
+            onChange={(event) => onTick(step, [piece.id], event.currentTarget.checked)}
           />
-        );
-      })}
-    </svg>
+          <span>{piece.label}</span>
+          {piece.target !== undefined && (
+            <b>
+              <Length mm={piece.target} />
+            </b>
+          )}
+        </label>
+      ))}
+    </fieldset>
   );
 }

@@ -9,6 +9,7 @@ import {
   settledCount,
   skip,
   type Ticks,
+  takeBack,
   throughOf,
   tick,
   tickAll,
@@ -84,6 +85,12 @@ describe('a skip', () => {
     expect(unskip(skipped, face)).toEqual(one);
     expect(unskip(one, face)).toBe(one);
     expect(unskip(sure(skip({}, coat, 'no need', now)), coat)).toEqual({});
+  });
+
+  test('or a tick as a whole: what settled the step is taken back', () => {
+    const one = sure(tick({}, face, 'a', now));
+    expect(takeBack(sure(skip(one, face, 'no power', now)), face)).toEqual(one);
+    expect(takeBack(tickAll({}, coat, now), coat)).toEqual({});
   });
 
   test('is over when the step is done after all', () => {

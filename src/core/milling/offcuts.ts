@@ -1,0 +1,42 @@
+import { layBlanks } from './lay-blanks.ts';
+import type { MillingInput } from './milling-input.ts';
+
+/** What is left of a board once its blanks are cut, in mm. */
+export interface Offcut {
+  readonly board: string;
+  readonly length: number;
+  readonly width: number;
+}
+
+/** Smaller than this nobody puts back into the rack, in mm. */
+const least = { length: 300, width: 50 };
+
+/**
+ * What goes back into the rack: the end of each board beyond its last blank, and beside the strips of a blank what is
+ * wide enough.
+ *
+ * - `input`: a checked milling input, mm
+ *
+ * Result: offcuts of 300 by 50 and more, in the order of the boards. Valid for a plan that holds. Errors: none.
+ *
+ * Example: a board of 200 x 2400 with one blank of 1000, ripped into strips of 60 and 60 with a kerf of 3: 1397 x 200
+ * from its end, and 1000 x 74 from beside the strips.
+ *
+ * Source: arithmetic; the least size is common practice.
+ */
+export function offcuts(input: MillingInput): Offcut[] {
+  const { ripKerf, crosscutKerf } = input.shop;
+  const blanks = layBlanks(input);
+  return input.boards.flatMap((board) => {
+    const own = blanks.filter((blank) => blank.board.id === board.id);
+    if (own.length === 0) return [];
+    const end = Math.max(...own.map(({ start, length }) => start + length));
+    const beside = own.map(({ length, strips }) => ({
+      length,
+      width: board.width - strips.reduce((sum, { width }) => sum + width + ripKerf, 0),
+    }));
+    return [...beside, { length: board.length - end - crosscutKerf, width: board.width }]
+      .filter(({ length, width }) => length >= least.length && width >= least.width)
+      .map((rest) => ({ board: board.id, ...rest }));
+  });
+}

@@ -1,0 +1,76 @@
+import { isProblem, type Outcome } from '../../core/answer/problem.ts';
+import type { ThicknessBudget } from '../../core/milling/thickness-budget.ts';
+import { Length } from '../../ui/length.tsx';
+import { Say } from '../../ui/say.tsx';
+import { ShowWorking } from '../../ui/show-working.tsx';
+
+const bySpare = (budgets: readonly ThicknessBudget[]) => [...budgets].sort((a, b) => a.spare - b.spare);
+
+/** Whether the thickness is in the boards: the answer large, then blank by blank, the scarcest first. */
+export function BudgetAnswer({ of }: { of: Outcome<readonly ThicknessBudget[]> }) {
+  if (isProblem(of)) {
+    return (
+      <p class="answer now" role="alert">
+        <span>
+          <Say phrase={of.message} />
+        </span>
+      </p>
+    );
+  }
+  const [scarcest] = bySpare(of);
+  if (!scarcest) return null;
+  const thin = of.filter(({ spare }) => spare < 0).length;
+  return (
+    <>
+      <div class={thin > 0 ? 'answer now' : 'answer'}>
+        <p class="figure words">
+          {thin > 0
+            ? `${thin} of ${of.length} too thin`
+            : of.length === 1
+              ? 'It makes its thickness'
+              : `All ${of.length} make their thickness`}
+        </p>
+        <p>
+          Scarcest: {scarcest.label}, <Spare mm={scarcest.spare} />.
+        </p>
+      </div>
+      <details class="working" open={thin > 0}>
+        <summary>Thickness still in each blank</summary>
+        <BudgetList of={of} />
+      </details>
+    </>
+  );
+}
+
+/** What each blank reaches against what its part needs, with what to do first. */
+export function BudgetList({ of }: { of: readonly ThicknessBudget[] }) {
+  return (
+    <ul class="budgets">
+      {bySpare(of).map(({ id, label, need, reachable, spare, remedies }) => (
+        <li key={id}>
+          <p>
+            <b>{label}</b>: <Spare mm={spare} />
+          </p>
+          <p class="soft">
+            Reaches <Length mm={reachable.value} />, needs <Length mm={need} />.
+          </p>
+          {remedies.map(({ say, enough }) => (
+            <p>
+              <Say phrase={say} />
+              {spare < 0 && enough && <b> Enough.</b>}
+            </p>
+          ))}
+          <ShowWorking of={reachable.working} />
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function Spare({ mm }: { mm: number }) {
+  return (
+    <>
+      <Length mm={Math.abs(mm)} /> {mm < 0 ? 'too thin' : 'to spare'}
+    </>
+  );
+}

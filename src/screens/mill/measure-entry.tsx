@@ -1,0 +1,156 @@
+import { useState } from 'preact/hooks';
+import { useDraft } from '../../app/draft.ts';
+import { offerUndo } from '../../app/notices.ts';
+import { isProblem, type Problem } from '../../core/answer/problem.ts';
+import { parseLength } from '../../core/length/parse-length.ts';
+import type { MillingStep } from '../../core/milling/milling-step.ts';
+import { type Measured, withMeasured } from '../../core/milling/with-measured.ts';
+import { millings } from '../../store/millings.ts';
+import type { Milling } from '../../store/records/milling.ts';
+import { Pick, Tick } from '../../ui/fields.tsx';
+import { Length } from '../../ui/length.tsx';
+import { LengthField } from '../../ui/pad/length-field.tsx';
+import { Say } from '../../ui/say.tsx';
+import { units } from '../../ui/units.ts';
+import type { FollowedReading } from './follow-readings.ts';
+import { PassesLeft } from './passes-left.tsx';
+import { inputOfRun } from './steps-of-run.ts';
+
+interface Props {
+  run: Milling;
+  step: MillingStep;
+  /** All steps as they stand after the readings so far. */
+  steps: readonly MillingStep[];
+  readings: readonly FollowedReading[];
+}
+
+const empty = { piece: '', text: '', clean: false };
+
+const setReadings = (id: string, edit: (now: readonly Measured[]) => readonly Measured[]) =>
+  millings.change(id, (run) => ({ ...run, measured: edit(run.measured ?? []) }));
+
+/** What was really measured on a piece: later targets follow it. */
+export function MeasureEntry({ run, step, steps, readings }: Props) {
+  const draft = useDraft(`measured-1-${run.id}-${step.id}`, empty);
+  const [refused, setRefused] = useState<{ problem: Problem; acceptable: boolean }>();
+  const form = draft.value;
+  const dimension = step.target?.dimension;
+  if (!form || !dimension) return null;
+  const piece = step.pieces.find(({ id }) => id === form.piece) ?? step.pieces[0];
+  const value = parseLength(form.text, units.value.unit);
+  const set = (part: Partial<typeof empty>) => {
+    setRefused(undefined);
+    draft.set({ ...form, ...part });
+  };
+
+  const keep = async (accepted: boolean) => {
+    if (!piece) return;
+    if (isProblem(value)) {
+      setRefused({ problem: value, acceptable: false });
+      return;
+    }
+    const reading: Measured = {
+      step: step.id,
+      piece: piece.id,
+      dimension,
+      value,
+      ...(accepted && { accepted }),
+      ...(form.clean && { clean: true }),
+    };
+    const followed = withMeasured(steps, [reading]);
+    if (isProblem(followed)) {
+      const acceptable = !isProblem(withMeasured(steps, [{ ...reading, accepted: true }]));
+      setRefused({ problem: followed, acceptable });
+      return;
+    }
+    try {
+      await setReadings(run.id, (now) => [...now, reading]);
+      setRefused(undefined);
+      draft.clear({ ...empty, piece: piece.id });
+    } catch {
+      // Not stored: the shell keeps the change and shows it, and the entry stays as it was typed.
+    }
+  };
+  const drop = async (reading: Measured) => {
+    try {
+      await setReadings(run.id, (now) => now.filter((one) => JSON.stringify(one) !== JSON.stringify(reading)));
+      offerUndo('The reading is taken out.', async () => {
+        await setReadings(run.id, (now) => [...now, reading]);
+      });
+    } catch {
+      // The shell keeps and shows what the phone did not take.
+    }
+  };
+
+  const target = piece?.target ?? step.target?.value;
+  return (
+    <section class="measured" aria-label="Measured">
+      <details class="working" open={form.text !== ''}>
+        <summary>Measured something?</summary>
+        <div class="fields">
+          {step.pieces.length > 1 && (
+            <Pick
+              label="Piece"
+              value={piece?.id ?? ''}
+              options={step.pieces.map(({ id, label }) => ({ value: id, label }))}
+              onInput={(id) => set({ piece: id })}
+            />
+          )}
+          <LengthField
+            label={`Measured ${dimension}`}
+            value={form.text}
+            problem={refused?.problem}
+            onInput={(text) => set({ text })}
+            done={{ label: 'Keep it', run: () => void keep(false) }}
+          />
+        </div>
+        {dimension === 'thickness' && (
+          <Tick label="Both faces are just clean at this" checked={form.clean} onInput={(clean) => set({ clean })} />
+        )}
+        <div class="buttons">
+          <button type="button" class="button" onClick={() => void keep(false)}>
+            Keep it
+          </button>
+          {refused?.acceptable && (
+            <button type="button" class="button" onClick={() => void keep(true)}>
+              Go on with what it is
+            </button>
+          )}
+        </div>
+        {dimension === 'thickness' && target !== undefined && (
+          <PassesLeft machine={step.machine} thickness={value} target={target} limits={inputOfRun(run).limits} />
+        )}
+      </details>
+      <ul class="rows" aria-live="polite">
+        {readings
+          .filter(({ reading }) => reading.step === step.id)
+          .map(({ reading, notes, problem }) => (
+            <li key={`${reading.piece} ${reading.value}`}>
+              <div>
+                <p>
+                  {step.pieces.find(({ id }) => id === reading.piece)?.label}:{' '}
+                  <b>
+                    <Length mm={reading.value} />
+                  </b>
+                  {reading.clean && ', clean'}
+                </p>
+                {notes.map((note) => (
+                  <p>
+                    <Say phrase={note} />
+                  </p>
+                ))}
+                {problem && (
+                  <p class="soft">
+                    Doesn’t count: <Say phrase={problem.message} />
+                  </p>
+                )}
+              </div>
+              <button type="button" class="button plain" onClick={() => void drop(reading)}>
+                Take out
+              </button>
+            </li>
+          ))}
+      </ul>
+    </section>
+  );
+}

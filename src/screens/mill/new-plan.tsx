@@ -1,0 +1,43 @@
+import { useState } from 'preact/hooks';
+import { offerUndo } from '../../app/notices.ts';
+import { shop } from '../../app/shop.ts';
+import { isProblem, type Problem } from '../../core/answer/problem.ts';
+import { millingSequence } from '../../core/milling/milling-sequence.ts';
+import { boards } from '../../store/boards.ts';
+import { millings } from '../../store/millings.ts';
+import type { Milling } from '../../store/records/milling.ts';
+import type { Piece } from '../../store/records/piece.ts';
+import type { Plan } from '../../store/records/plan.ts';
+import { Trouble } from '../../ui/trouble.tsx';
+import { millingInput } from './milling-input.ts';
+import { onNewPlan } from './on-new-plan.ts';
+
+/** There is a newer plan than the one that the run follows: the run goes on by it, and what is done stays done. */
+export function NewPlan({ run, piece, plan }: { run: Milling; piece: Piece; plan: Plan }) {
+  const [trouble, setTrouble] = useState<Problem>();
+  const goOn = async () => {
+    try {
+      const input = millingInput(plan, piece, await boards.all(), shop.value);
+      const steps = isProblem(input) ? input : millingSequence(input);
+      if (isProblem(input) || isProblem(steps)) {
+        setTrouble(isProblem(steps) ? steps : undefined);
+        return;
+      }
+      await millings.change(run.id, (now) => onNewPlan(now, plan.id, input, steps, Date.now()));
+      offerUndo('The steps follow the new plan.', async () => {
+        await millings.change(run.id, ({ revision }) => ({ ...run, revision }));
+      });
+    } catch {
+      // The shell keeps and shows what the phone did not take.
+    }
+  };
+  return (
+    <section class="answer now" aria-label="New plan">
+      <p>There is a newer plan than the one these steps follow. What is done stays done where the cuts are the same.</p>
+      <Trouble of={trouble} />
+      <button type="button" class="button" onClick={() => void goOn()}>
+        Go on by the new plan
+      </button>
+    </section>
+  );
+}

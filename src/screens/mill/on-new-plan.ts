@@ -1,0 +1,45 @@
+import type { MillingInput } from '../../core/milling/milling-input.ts';
+import type { MillingStep } from '../../core/milling/milling-step.ts';
+import type { StepTicks } from '../../core/steps/progress.ts';
+import type { Milling } from '../../store/records/milling.ts';
+import type { Json } from '../../store/records/record.ts';
+import { withTicks } from '../../store/records/with-ticks.ts';
+import { followReadings } from './follow-readings.ts';
+import { stepsOfRun } from './steps-of-run.ts';
+
+/** A run that goes on by another plan: what is done stays done where the new sequence has the same work on the same wood. */
+export function onNewPlan(
+  run: Milling,
+  planId: string,
+  input: MillingInput,
+  steps: readonly MillingStep[],
+  now: number,
+): Milling {
+  const before = new Map(stepsOfRun(run).map((step) => [step.id, step]));
+  const ticks: Record<string, StepTicks> = {};
+  for (const step of steps) {
+    const old = before.get(step.id);
+    const ticked = run.ticks[step.id];
+    if (!old || !ticked) continue;
+    const pieces = ticked.pieces.filter((id) => isSameWork(old, step, id));
+    if (pieces.length > 0 || ticked.skipped !== undefined) ticks[step.id] = { ...ticked, pieces };
+  }
+  const { readings } = followReadings(steps, run.measured ?? []);
+  const measured = readings.filter(({ problem }) => !problem).map(({ reading }) => reading);
+  const next = {
+    ...run,
+    planId,
+    input: input as unknown as Json,
+    steps: steps as unknown as readonly Json[],
+    measured,
+  };
+  return withTicks(next, ticks, now);
+}
+
+function isSameWork(old: MillingStep, step: MillingStep, pieceId: string): boolean {
+  const [was, is] = [old, step].map(({ pieces, target }) => {
+    const piece = pieces.find(({ id }) => id === pieceId);
+    return piece && { to: piece.target ?? target?.value ?? 0 };
+  });
+  return was !== undefined && is !== undefined && Math.abs(was.to - is.to) < 0.01;
+}

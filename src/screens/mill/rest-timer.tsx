@@ -1,0 +1,129 @@
+import { useState } from 'preact/hooks';
+import { useNow } from '../../app/now.ts';
+import { badNumber } from '../../core/answer/bad-number.ts';
+import { parseNumber } from '../../core/answer/parse-number.ts';
+import { isProblem } from '../../core/answer/problem.ts';
+import { seconds } from '../../core/answer/quantity.ts';
+import { sayPhrase } from '../../core/answer/say-phrase.ts';
+import type { MillingStep } from '../../core/milling/milling-step.ts';
+import { pieces } from '../../store/pieces.ts';
+import type { Milling } from '../../store/records/milling.ts';
+import type { Piece } from '../../store/records/piece.ts';
+import type { Timer } from '../../store/records/timer.ts';
+import { timers as store } from '../../store/timers.ts';
+import { Amount } from '../../ui/amount.tsx';
+import { NumberField } from '../../ui/fields.tsx';
+import { units } from '../../ui/units.ts';
+
+interface Props {
+  run: Milling;
+  piece: Piece;
+  step: MillingStep;
+  timers: readonly Timer[];
+}
+
+/** The waits that still run for a step are over: it is ticked, skipped, or a reading says so. */
+export function endWaits(timers: readonly Timer[], stepId: string): void {
+  const over = timers.filter(({ step, doneAt }) => step === stepId && doneAt === undefined);
+  if (over.length === 0) return;
+  // A write that fails is kept and shown by the shell.
+  void store.putMany(over.map((timer) => ({ ...timer, doneAt: Date.now() }))).catch(() => {});
+}
+
+/** A wait of the sequence as a timer: it holds the instant it ends, and a reading may end it before. */
+export function RestTimer({ run, piece, step, timers }: Props) {
+  const own = timers.filter((timer) => timer.step === step.id);
+  const running = own.find(({ doneAt }) => doneAt === undefined);
+  if (running) return <Running timer={running} piece={piece} onEnd={() => endWaits(timers, step.id)} />;
+  const start = () => {
+    const now = Date.now();
+    const timer = {
+      name: piece.name,
+      for: { kind: 'milling' as const, id: run.id },
+      phase: sayPhrase(step.title, units.value),
+      step: step.id,
+      startedAt: now,
+      endsAt: now + (step.waits ?? 0) * 1000,
+    };
+    void store.add(timer).catch(() => {});
+  };
+  return (
+    <div class="answer wait">
+      <span class="figure words">
+        <Amount of={seconds(step.waits ?? 0)} />
+      </span>
+      {own.length > 0 && <span>The wait has ended.</span>}
+      <button type="button" class="button big" onClick={start}>
+        {own.length > 0 ? 'Start it again' : 'Start the wait'}
+      </button>
+    </div>
+  );
+}
+
+function Running({ timer, piece, onEnd }: { timer: Timer; piece: Piece; onEnd(): void }) {
+  const now = useNow();
+  const left = Math.round((timer.endsAt - now) / 1000);
+  return (
+    <div class={left > 0 ? 'answer wait' : 'answer now'}>
+      <span class="figure words">
+        {left > 0 ? (
+          <>
+            <Amount of={seconds(left)} /> left
+          </>
+        ) : (
+          <>
+            Over for <Amount of={seconds(-left)} />
+          </>
+        )}
+      </span>
+      <span class="soft small">
+        Until {new Date(timer.endsAt).toLocaleString([], { dateStyle: 'medium', timeStyle: 'short' })}. The app can’t
+        wake a locked phone; the bench shows the wait when you open it.
+      </span>
+      {left > 0 ? (
+        <ReadyByReading piece={piece} onEnd={onEnd} />
+      ) : (
+        <button type="button" class="button" onClick={onEnd}>
+          Seen to
+        </button>
+      )}
+    </div>
+  );
+}
+
+/** A moisture reading that shows the wood at rest ends the wait; the piece keeps it. */
+function ReadyByReading({ piece, onEnd }: { piece: Piece; onEnd(): void }) {
+  const [text, setText] = useState('');
+  const [tried, setTried] = useState(false);
+  const read = parseNumber(text);
+  const problem = isProblem(read)
+    ? read
+    : badNumber('percent', 'The reading', read, 'percent', { least: 0, most: 100 });
+  const end = async () => {
+    setTried(true);
+    if (problem || isProblem(read)) return;
+    try {
+      await pieces.change(piece.id, (now) => ({ ...now, reading: { at: Date.now(), percent: read } }));
+      onEnd();
+    } catch {
+      // Not stored: the shell keeps the change and shows it; the wait goes on.
+    }
+  };
+  return (
+    <details class="working">
+      <summary>A reading says it is ready</summary>
+      <div class="fields">
+        <NumberField
+          label="Meter reads"
+          hint="%"
+          value={text}
+          problem={tried ? problem : undefined}
+          onInput={setText}
+        />
+        <button type="button" class="button" onClick={() => void end()}>
+          End the wait
+        </button>
+      </div>
+    </details>
+  );
+}

@@ -1,0 +1,184 @@
+import { useState } from 'preact/hooks';
+import { offerUndo } from '../../app/notices.ts';
+import { routeTo } from '../../app/routes.ts';
+import { shop } from '../../app/shop.ts';
+import { isProblem } from '../../core/answer/problem.ts';
+import { mm, percent } from '../../core/answer/quantity.ts';
+import type { Worked } from '../../core/answer/worked.ts';
+import { type CameTo, runOutcome } from '../../core/milling/run-outcome.ts';
+import { stripRecords } from '../../core/milling/strip-records.ts';
+import { millings } from '../../store/millings.ts';
+import type { Milling } from '../../store/records/milling.ts';
+import type { Piece } from '../../store/records/piece.ts';
+import { changeShop } from '../../store/shop.ts';
+import { Amount } from '../../ui/amount.tsx';
+import { TextField } from '../../ui/fields.tsx';
+import { Length } from '../../ui/length.tsx';
+import { Say } from '../../ui/say.tsx';
+import { Screen } from '../../ui/screen.tsx';
+import { ShowWorking } from '../../ui/show-working.tsx';
+import './mill.css';
+import { inputOfRun, stepsOfRun } from './steps-of-run.ts';
+import { StockCard } from './stock-card.tsx';
+
+interface Props {
+  run: Milling;
+  piece: Piece;
+  onSteps(): void;
+  onAgain(): void;
+}
+
+/** After the run: the yield against the plan, what each strip came to, and what this maker's allowances really are. */
+export function RunEnd({ run, piece, onSteps, onAgain }: Props) {
+  const input = inputOfRun(run);
+  const outcome = runOutcome(input, stripRecords(input, stepsOfRun(run), run.measured ?? [], run.lost ?? {}));
+  const { allowances } = shop.value;
+  return (
+    <Screen
+      question="What did it come to?"
+      kicker={`Mill · ${piece.name}`}
+      action={
+        <a class="button big now" href={routeTo('glue', piece.id)}>
+          Glue up
+        </a>
+      }
+    >
+      {isProblem(outcome) ? (
+        <p class="answer now">
+          <span>
+            All milled. What was measured does not fit the plan: <Say phrase={outcome.message} />
+          </span>
+        </p>
+      ) : (
+        <>
+          <div class={outcome.toMake.length > 0 ? 'answer now' : 'answer'}>
+            <p class="figure words">{outcome.toMake.length > 0 ? 'Not all there' : 'All milled'}</p>
+            {outcome.toMake.map(({ label, missingWidth }) => (
+              <p key={label}>
+                {label} lacks <Length mm={missingWidth} /> of width.
+              </p>
+            ))}
+            <p>
+              Yield <Amount of={percent(outcome.yield.real.value)} />, planned{' '}
+              <Amount of={percent(outcome.yield.planned.value)} />.
+            </p>
+            <ShowWorking of={outcome.yield.real.working} />
+          </div>
+          {outcome.toMake.length > 0 && (
+            <a class="button big" href={routeTo('breakdown', piece.id)}>
+              Plan what is missing
+            </a>
+          )}
+          <StockCard run={run} />
+          <Offer
+            name="Jointing both edges of a strip"
+            field="edge"
+            now={allowances.edge}
+            really={outcome.allowances.edge}
+          />
+          <Offer name="Cleaning one face" field="face" now={allowances.face} really={outcome.allowances.face} />
+          <h2>Strip by strip</h2>
+          <ul class="rows">
+            {outcome.strips.map((strip) => (
+              <StripLine key={strip.strip} run={run} strip={strip} />
+            ))}
+          </ul>
+        </>
+      )}
+      <div class="buttons">
+        <button type="button" class="button" onClick={onSteps}>
+          Look at the steps
+        </button>
+        <button type="button" class="button" onClick={onAgain}>
+          Begin a new run
+        </button>
+      </div>
+    </Screen>
+  );
+}
+
+interface OfferProps {
+  name: string;
+  field: 'edge' | 'face';
+  now: number;
+  really: Worked | undefined;
+}
+
+/** What an allowance turned out to be, to be taken for the next plan. */
+function Offer({ name, field, now, really }: OfferProps) {
+  if (!really || Math.abs(really.value - now) < 0.05) return null;
+  const take = (value: number) =>
+    changeShop((stored) => ({ ...stored, allowances: { ...stored.allowances, [field]: value } }));
+  return (
+    <section class="card" aria-label={name}>
+      <p>
+        {name} took <b>{<Amount of={mm(really.value)} />}</b>; plans allow <Length mm={now} />.
+      </p>
+      <ShowWorking of={really.working} />
+      <button
+        type="button"
+        class="button"
+        onClick={() =>
+          void take(really.value).then(
+            () =>
+              offerUndo('The next plan allows this.', async () => {
+                await take(now);
+              }),
+            // The shell keeps and shows what the phone did not take.
+            () => {},
+          )
+        }
+      >
+        Allow this from now on
+      </button>
+    </section>
+  );
+}
+
+function StripLine({ run, strip }: { run: Milling; strip: CameTo }) {
+  const [why, setWhy] = useState('');
+  const lose = (reason: string | undefined) =>
+    void millings
+      .change(run.id, (now) => {
+        const { [strip.strip]: _, ...others } = now.lost ?? {};
+        return { ...now, lost: reason === undefined ? others : { ...others, [strip.strip]: reason } };
+      })
+      .catch(() => {});
+  return (
+    <li>
+      <div>
+        <p>
+          <b>{strip.label}</b>
+        </p>
+        <p class="soft">
+          {strip.finishedWidth === null ? 'Planned ' : 'Came to '}
+          <Length mm={strip.finishedWidth ?? strip.planned.width} bare /> × <Length mm={strip.planned.thickness} />
+          {strip.finishedWidth !== null && (
+            <>
+              , planned <Length mm={strip.planned.width} /> wide
+            </>
+          )}
+          {strip.cleanThickness !== null && (
+            <>
+              , clean at <Length mm={strip.cleanThickness} />
+            </>
+          )}
+        </p>
+        {strip.lost !== null && <p>Lost: {strip.lost}</p>}
+      </div>
+      {strip.lost !== null ? (
+        <button type="button" class="button plain" onClick={() => lose(undefined)}>
+          Usable after all
+        </button>
+      ) : (
+        <details class="working">
+          <summary>Not usable</summary>
+          <TextField label="Why" value={why} onInput={setWhy} />
+          <button type="button" class="button" disabled={why.trim() === ''} onClick={() => lose(why.trim())}>
+            It is lost
+          </button>
+        </details>
+      )}
+    </li>
+  );
+}

@@ -1,0 +1,60 @@
+import { useAll } from '../../app/live.ts';
+import { offerUndo } from '../../app/notices.ts';
+import { boards } from '../../store/boards.ts';
+import { plans } from '../../store/plans.ts';
+import type { Milling } from '../../store/records/milling.ts';
+import { Length } from '../../ui/length.tsx';
+import { cutBoards } from './cut-boards.ts';
+import { inputOfRun } from './steps-of-run.ts';
+
+/** Boards that are crosscut leave the rack, and what is left of them comes back, in one tap. */
+export function StockCard({ run }: { run: Milling }) {
+  const rack = useAll(boards);
+  if (!rack) return null;
+  const { cut, offcuts } = cutBoards(inputOfRun(run), rack);
+  if (cut.length === 0) return null;
+  const settle = async () => {
+    try {
+      await boards.putMany(cut.map((board) => ({ ...board, state: 'cut' as const })));
+      const added = await boards.addMany(offcuts);
+      const ids = cut.map(({ id }) => id);
+      await plans.change(run.planId, (plan) => ({
+        ...plan,
+        cutDone: [...new Set([...(plan.cutDone ?? []), ...ids])],
+      }));
+      offerUndo(`${cut.length === 1 ? 'One board is' : `${cut.length} boards are`} out of the rack.`, async () => {
+        for (const { id } of added) await boards.remove(id);
+        for (const { id, state } of cut) await boards.change(id, (now) => ({ ...now, state }));
+        await plans.change(run.planId, (plan) => ({
+          ...plan,
+          cutDone: (plan.cutDone ?? []).filter((id) => !ids.includes(id)),
+        }));
+      });
+    } catch {
+      // The shell keeps and shows what the phone did not take.
+    }
+  };
+  return (
+    <section class="card" aria-label="The rack">
+      <p>
+        The rack still counts {cut.map(({ chalk }) => chalk).join(', ')} as whole.{' '}
+        {offcuts.length > 0 && 'Cut by the plan, this is left:'}
+      </p>
+      {offcuts.length > 0 && (
+        <ul class="rows">
+          {offcuts.map(({ chalk, width, length }) => (
+            <li key={chalk}>
+              <span>{chalk}</span>
+              <span>
+                <Length mm={width} bare /> × <Length mm={length} />
+              </span>
+            </li>
+          ))}
+        </ul>
+      )}
+      <button type="button" class="button" onClick={() => void settle()}>
+        {offcuts.length > 0 ? 'They are cut; offcuts back in the rack' : 'They are cut'}
+      </button>
+    </section>
+  );
+}

@@ -1,0 +1,38 @@
+import { sources } from '../../tables/sources.ts';
+import { Say } from '../say.tsx';
+import type { FlowStep } from './flow-step.ts';
+
+/** The most urgent stand open; the usual ones of a machine, read many times, fold away below them. */
+const standOpen = 2;
+
+/** The cautions of a step, each with what it rests on. */
+export function Cautions({ of }: { of: FlowStep['cautions'] }) {
+  const folded = of.slice(standOpen);
+  return (
+    <div class="cautions">
+      {of.slice(0, standOpen).map((one) => (
+        <Caution of={one} />
+      ))}
+      {folded.length > 0 && (
+        <details class="working">
+          <summary>
+            {folded.length} more {folded.length === 1 ? 'caution' : 'cautions'}
+          </summary>
+          {folded.map((one) => (
+            <Caution of={one} />
+          ))}
+        </details>
+      )}
+    </div>
+  );
+}
+
+function Caution({ of: { say, source } }: { of: FlowStep['cautions'][number] }) {
+  return (
+    <p class="caution">
+      <span>
+        <b>Caution.</b> <Say phrase={say} /> <span class="soft small">({sources[source].title})</span>
+      </span>
+    </p>
+  );
+}
