@@ -11,7 +11,7 @@ interface Props {
 export function DayField({ label, value, onAccept }: Props) {
   const id = useId();
   return (
-    <div class="field">
+    <div class="field day">
       <label for={id}>{label}</label>
       <input
         id={id}
