@@ -1,12 +1,19 @@
 import { isProblem } from '../../core/answer/problem.ts';
 import { litres, m2, money } from '../../core/answer/quantity.ts';
 import { m2PerSquareFoot } from '../../core/answer/us-units.ts';
+import { anySpecies } from '../../core/finishing/part-area.ts';
 import { Amount } from '../../ui/amount.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
+import { speciesName } from '../../ui/species-name.ts';
 import { units } from '../../ui/units.ts';
 import type { FinishPlan } from './plan-finish.ts';
 import type { ReadFinish } from './read-finish-form.ts';
 import { usualRange } from './usual-range.ts';
+
+const rateFrom = ({ label, filmRate, finish }: ReadFinish) => {
+  if (!label.coverage) return ', usual for this kind';
+  return filmRate?.value === finish.coverage.least ? ', by its solids and film' : ', as the can says';
+};
 
 const keepsUntil = (seconds: number) =>
   new Date(Date.now() + seconds * 1000).toLocaleDateString([], { month: 'long', year: 'numeric' });
@@ -16,6 +23,7 @@ export function AmountAnswer({ plan, read }: { plan: FinishPlan; read: ReadFinis
   const { amount, area, coatedM2, purchase, costPerM2 } = plan;
   const { coats, total } = amount.value;
   const bought = purchase && !isProblem(purchase) ? purchase : undefined;
+  const bySpecies = [...area.value.bySpecies].filter(([, one]) => one.shown + one.inside > 0);
   const perFoot = units.value.unit === 'in';
   return (
     <>
@@ -29,7 +37,7 @@ export function AmountAnswer({ plan, read }: { plan: FinishPlan; read: ReadFinis
         {total.least < total.most && <span class="soft">{usualRange(total, 'litres')}, as the wood drinks</span>}
         <span class="soft">
           At {usualRange(read.finish.coverage, 'm2PerLitre')}
-          {read.label.coverage ? ', as the can says' : ', usual for this kind'}
+          {rateFrom(read)}
         </span>
         {bought && (
           <p>
@@ -65,6 +73,15 @@ export function AmountAnswer({ plan, read }: { plan: FinishPlan; read: ReadFinis
         <dd>
           <Amount of={m2(coatedM2)} />
         </dd>
+        {bySpecies.length > 1 &&
+          bySpecies.map(([species, area]) => (
+            <>
+              <dt class="soft">of it {species === anySpecies ? 'shapes' : speciesName(species)}</dt>
+              <dd>
+                <Amount of={m2(area.shown + area.inside)} />
+              </dd>
+            </>
+          ))}
         {coats.map((coat, index) => (
           <>
             <dt>Coat {index + 1}</dt>

@@ -1,14 +1,21 @@
+import { quantity } from '../../core/answer/quantity.ts';
 import type { Range } from '../../core/answer/range.ts';
-import { TextField } from '../../ui/fields.tsx';
+import { Amount } from '../../ui/amount.tsx';
+import { NumberField, TextField } from '../../ui/fields.tsx';
+import { ShowWorking } from '../../ui/show-working.tsx';
+import { units } from '../../ui/units.ts';
 import type { CanText } from './finish-form.ts';
 import type { FormProps } from './form-props.ts';
 import { kindOf } from './read-finish-form.ts';
 import { usualRange } from './usual-range.ts';
 
 /** What the can says of its times: it wins over what is usual. */
-export function CanEntries({ form, at, change }: FormProps) {
+export function CanEntries({ form, read, at, change }: FormProps) {
   const kind = kindOf(form);
-  const open = (['wait', 'wipeOff', 'use', 'cure'] as const).some((name) => form.can[name] !== '');
+  const open =
+    (['wait', 'wipeOff', 'use', 'cure'] as const).some((name) => form.can[name] !== '') ||
+    form.solids !== '' ||
+    form.film !== '';
   const entry = (name: keyof CanText, label: string, unit: string, usual: Range) => (
     <TextField
       label={label}
@@ -20,7 +27,7 @@ export function CanEntries({ form, at, change }: FormProps) {
   );
   return (
     <details class="card" open={open}>
-      <summary>What the can says of its times</summary>
+      <summary>What else the can says</summary>
       <p class="soft">Left empty, what is usual for this kind holds.</p>
       <div class="fields">
         {entry('wait', 'Between coats', 'hours', kind.waitSeconds)}
@@ -28,6 +35,35 @@ export function CanEntries({ form, at, change }: FormProps) {
         {entry('use', 'Gentle use after', 'days', kind.useAfterSeconds)}
         {entry('cure', 'Full cure after', 'days', kind.cureSeconds)}
       </div>
+      <h3>No spreading rate on it?</h3>
+      <div class="fields">
+        <NumberField
+          label="Volume solids"
+          hint="%"
+          value={form.solids}
+          problem={at('solids')}
+          onInput={(solids) => change({ solids })}
+        />
+        <NumberField
+          label="Dry film of a coat"
+          hint={units.value.unit === 'in' ? 'mil' : 'µm'}
+          value={form.film}
+          problem={at('film')}
+          onInput={(film) => change({ film })}
+        />
+      </div>
+      {read.filmRate && (
+        <div aria-live="polite">
+          <p>
+            That makes{' '}
+            <b>
+              <Amount of={quantity(read.filmRate.value, 'm2PerLitre')} />
+            </b>
+            {form.rate.trim() !== '' && '; the spreading rate typed above wins'}.
+          </p>
+          <ShowWorking of={read.filmRate.working} />
+        </div>
+      )}
     </details>
   );
 }

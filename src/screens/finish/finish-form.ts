@@ -56,6 +56,9 @@ export interface FinishForm {
   readonly containers: readonly ContainerText[];
   readonly shapes: readonly ShapeText[];
   readonly can: CanText;
+  /** Percent of the volume that stays, and the dry film of one coat: the rate by geometry where the can gives none. */
+  readonly solids: string;
+  readonly film: string;
   readonly mix: MixText;
   readonly celsius: string;
   readonly humidity: string;
@@ -78,6 +81,8 @@ export const emptyForm: FinishForm = {
   containers: [emptyContainer],
   shapes: [],
   can: { wait: '', wipeOff: '', use: '', cure: '' },
+  solids: '',
+  film: '',
   mix: {
     on: false,
     a: '',

@@ -1,26 +1,40 @@
 import { notify } from '../../app/notices.ts';
 import { useNow } from '../../app/now.ts';
 import { saveFile } from '../../app/save-file.ts';
+import { useWakeLock } from '../../app/wake-lock.ts';
 import { isProblem } from '../../core/answer/problem.ts';
 import { seconds } from '../../core/answer/quantity.ts';
 import { calendarFile } from '../../core/calendar/calendar-file.ts';
 import type { Timer } from '../../store/records/timer.ts';
 import { timers as kept } from '../../store/timers.ts';
 import { Amount } from '../../ui/amount.tsx';
+import { latestOf } from './coat-timers.ts';
+import type { KeptStep } from './finish-steps.ts';
 
-/** The waits that run for this finish, the one that ends first on top. */
-export function FinishTimers({ timers }: { timers: readonly Timer[] }) {
-  const running = timers.filter(({ doneAt }) => doneAt === undefined).sort((a, b) => a.endsAt - b.endsAt);
-  return running.length === 0 ? null : <Running timers={running} />;
+interface Props {
+  timers: readonly Timer[];
+  steps: readonly KeptStep[];
 }
 
-function Running({ timers }: { timers: readonly Timer[] }) {
+const shortWait = 60 * 60_000;
+
+const when = (at: number) => new Date(at).toLocaleString([], { dateStyle: 'medium', timeStyle: 'short' });
+
+/** The waits that run for this finish, the one that ends first on top. */
+export function FinishTimers({ timers, steps }: Props) {
+  const running = timers.filter(({ doneAt }) => doneAt === undefined).sort((a, b) => a.endsAt - b.endsAt);
+  return running.length === 0 ? null : <Running timers={running} steps={steps} />;
+}
+
+function Running({ timers, steps }: Props) {
   const now = useNow();
   const later = timers.filter(({ endsAt }) => endsAt > now);
+  useWakeLock(later.some(({ endsAt }) => endsAt - now < shortWait));
   return (
     <section class="waits" aria-label="Waits">
       {timers.map((timer) => {
         const left = Math.round((timer.endsAt - now) / 1000);
+        const latest = latestOf(timer, steps);
         return (
           <div key={timer.id} class={left > 0 ? 'answer wait' : 'answer now'}>
             <span class="soft">
@@ -38,7 +52,8 @@ function Running({ timers }: { timers: readonly Timer[] }) {
               )}
             </span>
             <span class="soft small">
-              {new Date(timer.endsAt).toLocaleString([], { dateStyle: 'medium', timeStyle: 'short' })}
+              {when(timer.endsAt)}
+              {latest !== undefined && `, at the latest ${when(latest)}`}
             </span>
             <button type="button" class="button" onClick={() => void end(timer)}>
               {left > 0 ? 'End it now' : 'Seen to'}

@@ -1,3 +1,4 @@
+import { likely, type Range } from '../../core/answer/range.ts';
 import type { FinishMethod } from '../../core/finishing/finish-amount.ts';
 import { finishes } from '../../tables/finishes.ts';
 import { Choice, NumberField, Pick, TextField } from '../../ui/fields.tsx';
@@ -12,6 +13,10 @@ const methods: readonly { value: FinishMethod; label: string }[] = [
   { value: 'pad', label: 'Pad' },
   { value: 'spray', label: 'Spray' },
 ];
+
+/** Beyond three times what is usual, the unit was likely another. */
+const isFarFrom = (typed: Range, usual: Range) =>
+  likely(typed) > 3 * likely(usual) || likely(typed) < likely(usual) / 3;
 
 /** Which kind, how many coats, how far a can goes, and how it is put on. */
 export function KindEntries({ form, read, at, change, hasInside }: FormProps & { hasInside: boolean }) {
@@ -49,6 +54,11 @@ export function KindEntries({ form, read, at, change, hasInside }: FormProps & {
         problem={at('rate')}
         onInput={(rate) => change({ rate })}
       />
+      {read.label.coverage && isFarFrom(read.label.coverage, kind.coverage) && (
+        <p class="soft">
+          <b>Look again:</b> {usualRange(read.label.coverage, 'm2PerLitre')} is far from what is usual for this kind.
+        </p>
+      )}
       <Choice label="Put on with" value={read.method} options={methods} onInput={(method) => change({ method })} />
       <Choice
         label="The wood is"

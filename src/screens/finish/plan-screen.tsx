@@ -34,8 +34,9 @@ interface Props {
 export function PlanScreen({ piece, all, onStarted }: Props) {
   const draft = useDraft<FinishForm>(`finish-plan-1-${piece.id}`, emptyForm);
   const [busy, setBusy] = useState(false);
-  const form = draft.value;
-  if (!form) return null;
+  if (!draft.value) return null;
+  // A plan kept by an older version lacks what has been added since.
+  const form = { ...emptyForm, ...draft.value };
   const read = readFinishForm(form, units.value.unit);
   const pieces = [piece, ...all.filter(({ id }) => id !== piece.id && form.others.includes(id))];
   const plan = planFinish(pieces, read, form.wood);

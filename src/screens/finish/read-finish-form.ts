@@ -5,10 +5,12 @@ import { parseSpreadingRate } from '../../core/answer/parse-spreading-rate.ts';
 import { parseVolume } from '../../core/answer/parse-volume.ts';
 import { isProblem, type Outcome, type Problem } from '../../core/answer/problem.ts';
 import type { Unit } from '../../core/answer/quantity.ts';
-import { type Range, scaled } from '../../core/answer/range.ts';
-import { m2PerSquareFoot } from '../../core/answer/us-units.ts';
+import { type Range, range, scaled } from '../../core/answer/range.ts';
+import { m2PerSquareFoot, micrometresPerMil } from '../../core/answer/us-units.ts';
+import type { Worked } from '../../core/answer/worked.ts';
 import { airFactor } from '../../core/finishing/air-factor.ts';
 import type { Container } from '../../core/finishing/choose-containers.ts';
+import { filmCoverage } from '../../core/finishing/film-coverage.ts';
 import type { Finish } from '../../core/finishing/finish.ts';
 import { type FinishMethod, mostCoats } from '../../core/finishing/finish-amount.ts';
 import { type FinishLabel, withFinishLabel } from '../../core/finishing/finish-label.ts';
@@ -23,6 +25,8 @@ export interface ReadFinish {
   readonly finish: Finish;
   /** What was typed in from the can. */
   readonly label: FinishLabel;
+  /** The rate that follows from solids and film; it counts where the can gives none. */
+  readonly filmRate: Worked | undefined;
   readonly coats: number;
   /** 0 leaves the insides bare. */
   readonly insideCoats: number;
@@ -79,6 +83,8 @@ export function readFinishForm(form: FinishForm, unit: 'in' | 'mm'): ReadFinish 
   };
   if (form.rate.trim() !== '')
     fromCan('rate', 'coverage', parseSpreadingRate(form.rate, unit === 'in' ? 'ft2PerGallon' : 'm2PerLitre'));
+  const filmRate = form.solids.trim() === '' && form.film.trim() === '' ? undefined : readFilm(form, unit, read);
+  if (filmRate && form.rate.trim() === '') fromCan('film', 'coverage', range(filmRate.value));
   for (const [entry, field, size] of [
     ['wait', 'waitSeconds', 3600],
     ['wipeOff', 'wipeOffSeconds', 60],
@@ -128,6 +134,7 @@ export function readFinishForm(form: FinishForm, unit: 'in' | 'mm'): ReadFinish 
   return {
     finish,
     label,
+    filmRate,
     coats: outside,
     insideCoats: Math.min(inside, outside),
     method: methodOf(form),
@@ -149,4 +156,19 @@ export function readFinishForm(form: FinishForm, unit: 'in' | 'mm'): ReadFinish 
     mix,
     problems,
   };
+}
+
+type Read = <T>(entry: string, value: Outcome<T>, instead: T) => T;
+
+/** The film is typed in mils by makers who read inches, in micrometres by others. */
+function readFilm(form: FinishForm, unit: 'in' | 'mm', read: Read): Worked | undefined {
+  const solids = read<number | undefined>('solids', parseNumber(form.solids), undefined);
+  const film = read<number | undefined>('film', parseNumber(form.film), undefined);
+  if (solids === undefined || film === undefined) return undefined;
+  const found = filmCoverage(solids, unit === 'in' ? film * micrometresPerMil : film);
+  return read<Worked | undefined>(
+    isProblem(found) && found.field === 'solidsPercent' ? 'solids' : 'film',
+    found,
+    undefined,
+  );
 }

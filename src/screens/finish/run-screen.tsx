@@ -99,7 +99,7 @@ export function RunScreen({ finish, pieces, onAgain }: Props) {
         const { coatLitres, mix } = kept(step);
         return (
           <>
-            <FinishTimers timers={running} />
+            <FinishTimers timers={running} steps={steps} />
             {coatLitres !== undefined && (
               <p>
                 The whole coat takes about{' '}

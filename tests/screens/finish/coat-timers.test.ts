@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { coatSchedule } from '../../../src/core/finishing/coat-schedule.ts';
 import { skip, tickAll, untickAll } from '../../../src/core/steps/progress.ts';
-import { begunBy, overBy, potLifePhase, timersOf } from '../../../src/screens/finish/coat-timers.ts';
+import { begunBy, latestOf, overBy, potLifePhase, timersOf } from '../../../src/screens/finish/coat-timers.ts';
 import { findFinish } from '../../../src/screens/finish/find-finish.ts';
 import { keptSteps, stepsOf } from '../../../src/screens/finish/finish-steps.ts';
 import { withTicks } from '../../../src/screens/finish/with-ticks.ts';
@@ -84,6 +84,9 @@ test('ticking a coat starts its waits; wiping off is over with the rags, the wai
     ['Box', 'Wipe off', 1000 + 300_000],
     ['Box', 'Before coat 2', 1000 + 6 * hour],
   ]);
+  // The table: wiped off by 15 min, the next coat by 24 h; a wait that has no end is never late.
+  expect(timers.map((timer) => latestOf(timer, stepsOf(finish)))).toEqual([1000 + 900_000, 1000 + 24 * hour]);
+  expect(latestOf({ phase: 'Full cure', startedAt: 0 }, stepsOf(finish))).toBeUndefined();
   expect(begunBy(timers, 1000)).toEqual(timers);
   expect(begunBy(timers, 1001)).toEqual([]);
   const over = (id: string, now: number) => overBy(timers, finish, step(finish, id), ['box'], now).map((t) => t.phase);

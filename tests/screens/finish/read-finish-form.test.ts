@@ -52,6 +52,15 @@ test.each<[string, Partial<FinishForm>]>([
   expect(wrong(change)).toEqual([entry]);
 });
 
+test('without a rate on the can, solids and film give it; a rate typed in wins', () => {
+  // By hand: 50 % solids at 25 µm: 500 / 25 = 20 m² from a litre. 1 mil is 25.4 µm exactly (NIST SP 811).
+  expect(read({ solids: '50', film: '25' }).finish.coverage).toEqual({ least: 20, most: 20 });
+  expect(read({ solids: '50', film: '1' }, 'in').finish.coverage.least).toBeCloseTo(500 / 25.4, 9);
+  expect(read({ solids: '50', film: '25', rate: '12' }).finish.coverage.least).toBe(12);
+  expect(wrong({ solids: '50' })).toEqual(['film']);
+  expect(wrong({ solids: '0', film: '25' })).toEqual(['solids']);
+});
+
 test('a mix that is not wanted is not complained about', () => {
   expect(wrong({ mix: { ...emptyForm.mix, on: false, a: 'x' } })).toEqual([]);
 });
