@@ -3,12 +3,17 @@ import { repository } from './repository.ts';
 
 const shops = repository('shop');
 
+/** Inches where the language of the phone is at home with them. */
+const usualUnit = (): 'in' | 'mm' => (/^en-(US|CA)$/.test(globalThis.navigator?.language ?? '') ? 'in' : 'mm');
+
+const freshShop = () => defaultShop(Date.now(), usualUnit());
+
 /** The shop as the maker has set it, or the default one (revision 0) before that. */
 export async function readShop(): Promise<Shop> {
-  return (await shops.get(shopId)) ?? defaultShop(Date.now());
+  return (await shops.get(shopId)) ?? freshShop();
 }
 
 /** Edits the shop as it is stored now. */
 export async function changeShop(edit: (shop: Shop) => Shop): Promise<Shop> {
-  return (await shops.change(shopId, edit)) ?? shops.put(edit(defaultShop(Date.now())));
+  return (await shops.change(shopId, edit)) ?? shops.put(edit(freshShop()));
 }

@@ -82,29 +82,58 @@ export interface Shop extends StoredRecord {
 
 export const shopId = 'shop';
 
+/** Round sizes in either unit, mm: the same common small shop, as its owner would read it off the machines. */
+const usualSizes = {
+  in: {
+    jointer: 203.2,
+    planer: 330.2,
+    kerf: 3.175,
+    rail: 2.2,
+    edge: 3.175,
+    length: 50.8,
+    face: 1.5875,
+    min: 50.8,
+    max: 152.4,
+    opening: 1219.2,
+  },
+  mm: {
+    jointer: 200,
+    planer: 330,
+    kerf: 3.2,
+    rail: 2.2,
+    edge: 3,
+    length: 50,
+    face: 1.5,
+    min: 50,
+    max: 150,
+    opening: 1200,
+  },
+};
+
 /**
  * The shop as it stands before the maker has said anything: an 8 in jointer, a 13 in planer, a table saw.
  * Revision 0 says that it isn't stored yet.
  */
-export function defaultShop(now: number): Shop {
+export function defaultShop(now: number, unit: Units['unit'] = 'in'): Shop {
+  const { jointer, planer, kerf, rail, edge, length, face, min, max, opening } = usualSizes[unit];
   return {
     id: shopId,
     created: now,
     updated: now,
     revision: 0,
-    units: { unit: 'in', nearest: 16 },
+    units: { unit, nearest: 16 },
     tapePrecision: 0.5,
     machines: {
-      jointer: { owned: true, width: 203 },
-      planer: { owned: true, width: 330, sled: false },
-      tableSaw: { owned: true, kerf: 3.2 },
-      guidedSaw: { owned: false, kerf: 2.2 },
-      mitreSaw: { owned: true, kerf: 3.2 },
+      jointer: { owned: true, width: jointer },
+      planer: { owned: true, width: planer, sled: false },
+      tableSaw: { owned: true, kerf },
+      guidedSaw: { owned: false, kerf: rail },
+      mitreSaw: { owned: true, kerf },
       router: { owned: true },
       handPlanes: { owned: true },
     },
-    allowances: { edge: 3.2, length: 50, face: 1.2 },
-    strips: { min: 50, max: 150 },
-    clamps: [{ kind: 'bar', opening: 1200, count: 6 }],
+    allowances: { edge, length, face },
+    strips: { min, max },
+    clamps: [{ kind: 'bar-light', opening, count: 6 }],
   };
 }
