@@ -51,7 +51,13 @@ export function ReadingEntry({ boards, formKey }: { boards: readonly Board[]; fo
     const at = day === '' || day === today(now) ? now : Math.min(now, noonOf(day));
     const reading: MoistureReading = { at, percent, ...(celsius !== undefined && { celsius }) };
     try {
-      await store.putMany(boards.map((board) => ({ ...board, readings: [...(board.readings ?? []), reading] })));
+      // As they are stored now: what another tab changed meanwhile stays.
+      const fresh = await Promise.all(boards.map(({ id }) => store.get(id)));
+      await store.putMany(
+        fresh
+          .filter((board) => board !== undefined)
+          .map((board) => ({ ...board, readings: [...(board.readings ?? []), reading] })),
+      );
       draft.clear(empty);
       setTried(false);
       const without = ({ readings = [], ...board }: Board): Board => ({
