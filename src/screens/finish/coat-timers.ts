@@ -38,7 +38,7 @@ export function endsCoat(finish: Finish, step: KeptStep, pieceIds: readonly stri
 
 /**
  * The timers that are over once pieces of a step are ticked: those that have ended, and after a coat its pot life.
- * A coat leaves waits of its own kind alone: while the second door is wiped on, the first still wants wiping off.
+ * Waits of the step's own kind are left alone: while the second door is wiped on, the first still wants wiping off.
  */
 export function overBy(
   timers: readonly Timer[],
@@ -51,7 +51,7 @@ export function overBy(
   return timers.filter(({ doneAt, endsAt, phase }) => {
     if (doneAt !== undefined) return false;
     if (coated && phase.startsWith(potLife)) return true;
-    return endsAt <= now && !(step.stage === 'coat' && step.waits.some((wait) => wait.name === phase));
+    return endsAt <= now && !step.waits.some((wait) => wait.name === phase);
   });
 }
 

@@ -21,7 +21,7 @@ export function Sides({ piece }: { piece: Piece }) {
       {piece.parts.map((part) => (
         <fieldset key={part.id} class="sides">
           <legend>{part.name}</legend>
-          <div class="fields">
+          <div class="fields sides-of">
             {sideKinds.map(({ kind, name }) => (
               <Pick
                 label={name}
