@@ -4,6 +4,9 @@ import { Length } from '../../ui/length.tsx';
 import { Say } from '../../ui/say.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
 
+/** Where the thickness is there, gaining less than this is not worth a line, in mm. */
+const worthSaying = 0.5;
+
 const bySpare = (budgets: readonly ThicknessBudget[]) => [...budgets].sort((a, b) => a.spare - b.spare);
 
 /** Whether the thickness is in the boards: the answer large, then blank by blank, the scarcest first. */
@@ -54,12 +57,14 @@ export function BudgetList({ of }: { of: readonly ThicknessBudget[] }) {
           <p class="soft">
             Reaches <Length mm={reachable.value} />, needs <Length mm={need} />.
           </p>
-          {remedies.map(({ say, enough }) => (
-            <p>
-              <Say phrase={say} />
-              {spare < 0 && enough && <b> Enough.</b>}
-            </p>
-          ))}
+          {remedies
+            .filter(({ gain }) => spare < 0 || gain >= worthSaying)
+            .map(({ kind, say, enough }) => (
+              <p key={kind}>
+                <Say phrase={say} />
+                {spare < 0 && enough && <b> Enough.</b>}
+              </p>
+            ))}
           <ShowWorking of={reachable.working} />
         </li>
       ))}

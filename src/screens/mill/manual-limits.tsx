@@ -3,9 +3,9 @@ import type { MachineLimit } from '../../core/milling/machine-limits.ts';
 import type { ManualLimit, Shop } from '../../store/records/shop.ts';
 import { changeShop } from '../../store/shop.ts';
 import { machineLimits } from '../../tables/machine-limits.ts';
-import { sources } from '../../tables/sources.ts';
 import { Length } from '../../ui/length.tsx';
 import { OptionalLength } from '../../ui/settled.tsx';
+import { SourceMark } from '../../ui/source-mark.tsx';
 import { limitedMachines } from './milling-input.ts';
 
 type Limited = (typeof limitedMachines)[number];
@@ -58,7 +58,7 @@ export function ManualLimits({ shop }: { shop: Shop }) {
                     onAccept={(value) => keep(machine, own, value)}
                   />
                   <p class="soft small">
-                    Usual: <Length mm={mm} /> ({sources[source].title})
+                    Usual: <Length mm={mm} /> <SourceMark of={source} />
                   </p>
                 </div>
               );

@@ -102,7 +102,7 @@ export function MillingRun({ run, piece, plan, onFinished }: Props) {
         );
       }}
     >
-      <StepsByMachine steps={steps} ticks={run.ticks} at={at} onAt={goTo} />
+      <StepsByMachine key={at} steps={steps} ticks={run.ticks} at={at} onAt={goTo} />
       {plan && plan.id !== run.planId && <NewPlan run={run} piece={piece} plan={plan} />}
       {run.finishedAt !== undefined && (
         <button type="button" class="button big" onClick={onFinished}>

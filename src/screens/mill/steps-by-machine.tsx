@@ -37,7 +37,7 @@ export function StepsByMachine({ steps, ticks, at, onAt }: Props) {
                     <span>
                       {index + 1}. <Say phrase={step.title} />
                     </span>
-                    <span class="soft small">
+                    <span class="soft small nowrap">
                       {isSettled(ticks, step) ? (
                         <>
                           <DoneMark />

@@ -1,5 +1,5 @@
-import { sources } from '../../tables/sources.ts';
 import { Say } from '../say.tsx';
+import { SourceMark } from '../source-mark.tsx';
 import type { FlowStep } from './flow-step.ts';
 
 /** The most urgent stand open; the usual ones of a machine, read many times, fold away below them. */
@@ -31,7 +31,7 @@ function Caution({ of: { say, source } }: { of: FlowStep['cautions'][number] }) 
   return (
     <p class="caution">
       <span>
-        <b>Caution.</b> <Say phrase={say} /> <span class="soft small">({sources[source].title})</span>
+        <b>Caution.</b> <Say phrase={say} /> <SourceMark of={source} />
       </span>
     </p>
   );
