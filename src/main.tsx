@@ -1,4 +1,6 @@
 import { render } from 'preact';
+import { keepHouse } from './app/housekeeping.ts';
+import { followInstall } from './app/install.ts';
 import { followRoute } from './app/routes.ts';
 import { Shell } from './app/shell.tsx';
 import { followShop } from './app/shop.ts';
@@ -13,3 +15,7 @@ followShop().catch(() => {});
 const root = document.getElementById('app');
 if (root) render(<Shell screens={screens} />, root);
 void followUpdates();
+followInstall();
+keepHouse();
+// Not needed for the first screen: timers that end while the app is open.
+void import('./app/alarms.ts').then(({ followAlarms }) => followAlarms());

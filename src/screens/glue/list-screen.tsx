@@ -8,6 +8,7 @@ import { pieces } from '../../store/pieces.ts';
 import type { Glueup } from '../../store/records/glueup.ts';
 import { Say } from '../../ui/say.tsx';
 import { Screen } from '../../ui/screen.tsx';
+import { ClockJumpNote } from './clock-jump-note.tsx';
 import { clockTime } from './clock-time.ts';
 import { runOf } from './glue-events.ts';
 
@@ -36,6 +37,7 @@ export function ListScreen() {
         </a>
       }
     >
+      <ClockJumpNote />
       {running.length === 0 && (
         <p class="answer">
           <span class="figure words">Nothing</span>

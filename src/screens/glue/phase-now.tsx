@@ -27,18 +27,11 @@ export function PhaseNow({ glueup, at: { phase, remainingSeconds, overdueSeconds
   return (
     <div class={hurry || overdue ? 'answer now' : 'answer wait'}>
       <p class="soft" aria-live="polite">
-        {phase.title}
+        {phase.title} · {overdue ? 'ended' : 'time left'}
       </p>
       <p class="figure countdown" role="timer">
-        {overdue ? (
-          <>
-            Ended <Amount of={seconds(overdueSeconds)} /> ago
-          </>
-        ) : (
-          <>
-            <Amount of={seconds(remainingSeconds)} /> left
-          </>
-        )}
+        <Amount of={seconds(overdue ? overdueSeconds : remainingSeconds)} />
+        {overdue && ' ago'}
       </p>
       <p>{advice(phase, glueup, now)}</p>
     </div>

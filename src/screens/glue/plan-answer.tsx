@@ -1,10 +1,14 @@
 import { isProblem } from '../../core/answer/problem.ts';
-import { grams, m2, mm, quantity, seconds } from '../../core/answer/quantity.ts';
+import { m2, mm, seconds } from '../../core/answer/quantity.ts';
 import { Amount } from '../../ui/amount.tsx';
 import { Say } from '../../ui/say.tsx';
 import type { GluePlan } from './plan-glue-up.ts';
 
 const fits = { fits: 'Enough time', tight: 'Tight', late: 'Too slow for this glue' } as const;
+
+/** Glue is weighed on a kitchen scale, in grams whatever the tape says: an ounce is too coarse for it. */
+const weighed = (value: number, sign: string) =>
+  `${value < 10 ? Math.round(value * 10) / 10 : Math.round(value)} ${sign}`;
 
 /** The answer in short: does it fit the open time, how much glue, how many clamps. */
 export function PlanAnswer({ plan: { times, amount, clamps, time } }: { plan: GluePlan }) {
@@ -41,8 +45,7 @@ export function PlanAnswer({ plan: { times, amount, clamps, time } }: { plan: Gl
       <dl class="facts">
         <dt>Glue to pour out</dt>
         <dd>
-          <Amount of={grams(amount.value.likelyGrams)} /> ·{' '}
-          <Amount of={quantity(amount.value.likelyMillilitres / 1000, 'litres')} />
+          {weighed(amount.value.likelyGrams, 'g')} · {weighed(amount.value.likelyMillilitres, 'ml')}
         </dd>
         <dt>Joint area</dt>
         <dd>

@@ -1,19 +1,58 @@
+import { useDraft } from '../../app/draft.ts';
+import { offerUndo } from '../../app/notices.ts';
+import { go } from '../../app/routes.ts';
+import { glueups } from '../../store/glueups.ts';
 import type { Glueup } from '../../store/records/glueup.ts';
+import { remove } from '../../store/remove.ts';
+import { timers } from '../../store/timers.ts';
+import { TextField } from '../../ui/fields.tsx';
 import { clockTime } from './clock-time.ts';
 
-/** What happened at this glue-up, as it happened. */
+/** What happened at this glue-up, as it happened, and how it held. */
 export function RunLog({ glueup, now }: { glueup: Glueup; now: number }) {
+  const draft = useDraft<string>(`glue-log-1-${glueup.id}`, '');
+  const text = (draft.value ?? '').trim();
+  const add = async () => {
+    const at = Date.now();
+    try {
+      await glueups.change(glueup.id, (record) => ({ ...record, log: [...(record.log ?? []), { at, text }] }));
+      draft.clear('');
+    } catch {
+      // Not stored: the shell keeps and shows it; the words stay in the entry.
+    }
+  };
+  const drop = async () => {
+    try {
+      const running = await timers.where('for.id', glueup.id);
+      const { undo } = await remove([
+        { kind: 'glueup', id: glueup.id },
+        ...running.map(({ id }) => ({ kind: 'timer' as const, id })),
+      ]);
+      go('glue');
+      offerUndo(`${glueup.name} deleted.`, undo);
+    } catch {
+      // Not deleted: the shell says why.
+    }
+  };
   return (
-    <>
-      <h2>Log</h2>
+    <section class="card" aria-label="Log">
       <ol class="rows">
-        {glueup.log?.map(({ at, text }) => (
+        {glueup.log?.map((entry) => (
           <li>
-            <span>{text}</span>
-            <span class="soft small">{clockTime(at, now)}</span>
+            <span>{entry.text}</span>
+            <span class="soft small">{clockTime(entry.at, now)}</span>
           </li>
         ))}
       </ol>
-    </>
+      <TextField label="Note, such as how it held" value={draft.value ?? ''} onInput={draft.set} />
+      <div class="buttons">
+        <button type="button" class="button" disabled={text === ''} onClick={() => void add()}>
+          Add to the log
+        </button>
+        <button type="button" class="button plain" onClick={() => void drop()}>
+          Delete this glue-up
+        </button>
+      </div>
+    </section>
   );
 }

@@ -9,6 +9,9 @@ import { Stale } from '../../store/commit.ts';
 import type { Glueup } from '../../store/records/glueup.ts';
 import { Say } from '../../ui/say.tsx';
 import { Screen } from '../../ui/screen.tsx';
+import { AlsoRunning } from './also-running.tsx';
+import { CalendarSave } from './calendar-save.tsx';
+import { ClockJumpNote } from './clock-jump-note.tsx';
 import { type GlueEvent, runOf, stepOf } from './glue-events.ts';
 import { PhaseList } from './phase-list.tsx';
 import { PhaseNow } from './phase-now.tsx';
@@ -62,6 +65,7 @@ export function RunScreen({ glueup }: { glueup: Glueup }) {
         )
       }
     >
+      <ClockJumpNote />
       {isProblem(at) ? (
         <div class="answer now" role="alert">
           <p class="figure words">Look at the clock</p>
@@ -74,6 +78,8 @@ export function RunScreen({ glueup }: { glueup: Glueup }) {
       )}
       {step === 0 && nextEvents[1] && button(nextEvents[1], false)}
       {!isProblem(run) && <PhaseList phases={run.phases} now={now} glueup={glueup} />}
+      <CalendarSave glueup={glueup} now={now} />
+      <AlsoRunning but={glueup.id} now={now} />
       <RunLog glueup={glueup} now={now} />
     </Screen>
   );

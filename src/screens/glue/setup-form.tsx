@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { askToNotify, readySound } from '../../app/alarms.ts';
 import { useDraft } from '../../app/draft.ts';
 import { go } from '../../app/routes.ts';
 import { shop } from '../../app/shop.ts';
@@ -56,6 +57,8 @@ export function SetupForm({ piece, stages, progress, glueups, initial }: Props) 
     if (read.problems.size + read.missing.size > 0) return;
     const glueup = startedGlueUp(form, read, plan, piece, Date.now());
     if (isProblem(glueup)) return;
+    readySound();
+    void askToNotify();
     try {
       await storeStart(glueup);
       draft.clear();
@@ -89,7 +92,7 @@ export function SetupForm({ piece, stages, progress, glueups, initial }: Props) 
       <StagePick {...props} piece={piece} stages={stages} progress={progress} glueups={glueups} />
       <SeamEntries {...props} />
       <AdhesiveEntries {...props} glueups={glueups} />
-      <PlanDetails {...props} read={read} plan={plan} />
+      <PlanDetails {...props} piece={piece} read={read} plan={plan} />
     </Screen>
   );
 }

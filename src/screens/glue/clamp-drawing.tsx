@@ -1,0 +1,55 @@
+import { clampPlaces } from '../../core/gluing/clamp-count.ts';
+import { formatLength } from '../../core/length/format-length.ts';
+import { Drawing } from '../../ui/drawing/drawing.tsx';
+import { units } from '../../ui/units.ts';
+
+interface Props {
+  /** mm along the seams. */
+  length: number;
+  clamps: number;
+  /** mm across the panel, where it is known. */
+  across: number | undefined;
+}
+
+const width = 340;
+const margin = 8;
+/** Clamps over each other would be one black bar. */
+const mostDrawn = 40;
+
+/** The panel from above with its clamps to scale along it: whole lines above, dashed ones below. */
+export function ClampDrawing({ length, clamps, across }: Props) {
+  if (clamps > mostDrawn) return null;
+  const scale = (width - 2 * margin) / length;
+  const height = Math.min(150, Math.max(36, (across ?? length / 4) * scale));
+  const places = clampPlaces(length, clamps);
+  const write = (mm: number) => `${formatLength(mm, units.value)} ${units.value.unit}`;
+  const [first] = places;
+  return (
+    <Drawing
+      width={width}
+      height={height + 40}
+      alternative={`${clamps} clamps along ${write(length)}: the first ${write(first?.at ?? 0)} from the end and below, then above and below by turns, ${write(length / clamps)} apart.`}
+    >
+      {(hatch) => (
+        <>
+          <rect class="wood" x={margin} y="12" width={width - 2 * margin} height={height} />
+          <rect x={margin} y="12" width={width - 2 * margin} height={height} fill={hatch.longGrain} />
+          {places.map(({ at, side }) => {
+            const x = margin + at * scale;
+            return (
+              <path
+                class="outline"
+                d={`M${x} 2v${height + 20}M${x - 5} 8h10M${x - 5} ${height + 16}h10`}
+                stroke-width="3"
+                stroke-dasharray={side === 'below' ? '5 4' : undefined}
+              />
+            );
+          })}
+          <text x={margin} y={height + 36} font-size="12">
+            Dashed: below. Whole: above.
+          </text>
+        </>
+      )}
+    </Drawing>
+  );
+}

@@ -1,0 +1,89 @@
+import { useDraft } from '../../app/draft.ts';
+import { notify, offerUndo } from '../../app/notices.ts';
+import { useNow } from '../../app/now.ts';
+import { isProblem } from '../../core/answer/problem.ts';
+import { seconds } from '../../core/answer/quantity.ts';
+import { changeShop } from '../../store/shop.ts';
+import { Amount } from '../../ui/amount.tsx';
+import { dryRunOf, type Laps, lapNames, nextLap } from './dry-run-laps.ts';
+import { withDryRun } from './glue-pace.ts';
+import type { GluePlan } from './plan-glue-up.ts';
+
+interface Props {
+  plan: GluePlan;
+  seams: number;
+  areaM2: number;
+}
+
+/** A stopwatch for a run without glue. Its instants are kept, so that a killed tab loses none of it. */
+export function DryRunCard(props: Props) {
+  const draft = useDraft<Laps>('glue-dry-run-1', []);
+  const laps = draft.value;
+  if (!laps) return null;
+  return (
+    <section class="card" aria-label="Dry run">
+      {laps.length === 0 ? (
+        <>
+          <p>
+            Do it once without glue: go through the strokes of spreading, close every seam, set every clamp. The times
+            of later glue-ups are then yours.
+          </p>
+          <button type="button" class="button big" onClick={() => draft.set([Date.now()])}>
+            Start a dry run
+          </button>
+        </>
+      ) : (
+        <Running {...props} laps={laps} onLaps={draft.set} onOver={() => draft.clear([])} />
+      )}
+    </section>
+  );
+}
+
+interface RunningProps extends Props {
+  laps: Laps;
+  onLaps(laps: Laps): void;
+  onOver(): void;
+}
+
+function Running({ plan, seams, areaM2, laps, onLaps, onOver }: RunningProps) {
+  const now = useNow();
+  const lap = nextLap(laps);
+  const clamps = plan.clamps && !isProblem(plan.clamps) ? plan.clamps.needed.value.clamps : 0;
+
+  const take = async () => {
+    const taken = [...laps, Date.now()];
+    if (nextLap(taken)) return onLaps(taken);
+    const run = dryRunOf(taken, { areaM2, seams, clamps });
+    try {
+      let before: Parameters<typeof withDryRun>[0];
+      await changeShop((shop) => {
+        before = shop.pace;
+        const pace = withDryRun(shop.pace, run);
+        return isProblem(pace) ? shop : { ...shop, pace };
+      });
+      onOver();
+      offerUndo('Your pace is learnt from this run.', async () => {
+        await changeShop(({ pace: _, ...shop }) => (before ? { ...shop, pace: before } : shop));
+      });
+    } catch {
+      notify('The run is not kept yet.');
+    }
+  };
+
+  return (
+    <>
+      <p class="soft">{lap ? `${lapNames[lap].doing}…` : ''}</p>
+      <p class="figure countdown" role="timer">
+        <Amount of={seconds(Math.max(0, now - (laps.at(-1) ?? now)) / 1000)} />
+      </p>
+      <div class="buttons">
+        <button type="button" class="button big now" onClick={() => void take()}>
+          {lap && lapNames[lap].done}
+        </button>
+        <button type="button" class="button big" onClick={onOver}>
+          Drop this run
+        </button>
+      </div>
+    </>
+  );
+}
