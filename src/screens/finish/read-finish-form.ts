@@ -115,6 +115,7 @@ export function readFinishForm(form: FinishForm, unit: 'in' | 'mm'): ReadFinish 
 
   const shapes: FinishShape[] = [];
   for (const [at, { name, area, count, treatment }] of form.shapes.entries()) {
+    if (name.trim() === '' && area.trim() === '') continue;
     const limits = { above: 0, most: 1000 };
     const sized = needed(`shape.${at}`, area, 0, 'The area', 'm2', limits);
     const many = needed(`shapeCount.${at}`, count, 0, 'How many', 'count', { least: 1, most: 1000, whole: true });

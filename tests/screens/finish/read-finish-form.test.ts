@@ -36,7 +36,7 @@ test.each<[string, Partial<FinishForm>]>([
   ['price.0', { containers: [{ size: '1 l', price: '0' }] }],
   ['container.0', { containers: [{ size: '', price: '5' }] }],
   ['container.0', { containers: [{ size: '900 l', price: '5' }] }],
-  ['shape.0', { shapes: [{ name: '', area: '', count: '1', treatment: 'shown' }] }],
+  ['shape.0', { shapes: [{ name: 'leg', area: '', count: '1', treatment: 'shown' }] }],
   ['shapeCount.0', { shapes: [{ name: '', area: '1', count: '0', treatment: 'shown' }] }],
   ['celsius', { celsius: '2' }],
   ['humidity', { humidity: '99' }],
@@ -59,6 +59,10 @@ test('without a rate on the can, solids and film give it; a rate typed in wins',
   expect(read({ solids: '50', film: '25', rate: '12' }).finish.coverage.least).toBe(12);
   expect(wrong({ solids: '50' })).toEqual(['film']);
   expect(wrong({ solids: '0', film: '25' })).toEqual(['solids']);
+});
+
+test('a shape that nothing is typed for is passed over', () => {
+  expect(wrong({ shapes: [{ name: '', area: '', count: '', treatment: 'shown' }] })).toEqual([]);
 });
 
 test('a mix that is not wanted is not complained about', () => {
