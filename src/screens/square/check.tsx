@@ -79,12 +79,7 @@ export default function Check({ id }: { id: string }) {
       question={form.situation === 'layout' ? 'How do I lay it out square?' : 'Is it square?'}
       kicker={piece ? `Square · ${piece.name}` : 'Square'}
       action={
-        <button
-          type="button"
-          class="button big now"
-          disabled={!keepable}
-          onClick={() => void keep()}
-        >
+        <button type="button" class="button big now" disabled={!keepable} onClick={() => void keep()}>
           Keep this check
         </button>
       }
@@ -126,7 +121,7 @@ export default function Check({ id }: { id: string }) {
       />
       <div class="fields">
         <Pick
-          label="What it is"
+          label="The work"
           value={form.situation}
           options={situations}
           onInput={(situation) => change({ situation })}

@@ -16,25 +16,34 @@ import { ToolList } from './tool-list.tsx';
 import { entriesOfKind, type ToolEntry, type ToolKind, toolTest } from './tool-test.ts';
 import { kindWords } from './tool-words.ts';
 
-interface ToolForm {
-  readonly kind: ToolKind;
+/** One test as it is typed. */
+interface TestForm {
   readonly name: string;
   readonly texts: Readonly<Partial<Record<ToolEntry, string>>>;
   readonly way: 'plus' | 'minus';
   readonly swappedWay: 'plus' | 'minus';
 }
 
-const emptyForm: ToolForm = { kind: 'square', name: '', texts: {}, way: 'plus', swappedWay: 'plus' };
+/** A test of each kind, so that going from one to another mixes and loses nothing. */
+interface ToolForm {
+  readonly kind: ToolKind;
+  readonly tests: Readonly<Partial<Record<ToolKind, TestForm>>>;
+}
+
+const emptyTest: TestForm = { name: '', texts: {}, way: 'plus', swappedWay: 'plus' };
+const emptyForm: ToolForm = { kind: 'square', tests: {} };
 
 /** How far the tools that say what is square are out themselves. */
 export function Tools() {
-  const { value: form, set } = useDraft<ToolForm>('square-tool-form-1', emptyForm);
-  if (!form) return null;
-  const change = (part: Partial<ToolForm>) => set({ ...form, ...part });
-  const words = kindWords[form.kind];
+  const { value: all, set } = useDraft<ToolForm>('square-tool-form-1', emptyForm);
+  if (!all) return null;
+  const { kind } = all;
+  const form = all.tests[kind] ?? emptyTest;
+  const change = (part: Partial<TestForm>) => set({ ...all, tests: { ...all.tests, [kind]: { ...form, ...part } } });
+  const words = kindWords[kind];
   const values: Partial<Record<ToolEntry, number>> = {};
   const problems = new Map<string, Problem>();
-  for (const entry of entriesOfKind[form.kind]) {
+  for (const entry of entriesOfKind[kind]) {
     const text = form.texts[entry] ?? '';
     if (text.trim() === '') continue;
     const value = parseLength(text, units.value.unit);
@@ -43,12 +52,12 @@ export function Tools() {
   }
   const { references } = shop.value;
   const name = form.name.trim();
-  const known = references?.find(({ tool, kind }) => tool === name && kind === 'sticks');
+  const known = references?.find((reference) => reference.tool === name && reference.kind === 'sticks');
   const test =
     problems.size > 0
       ? undefined
       : toolTest({
-          kind: form.kind,
+          kind,
           values,
           positive: form.way === 'plus',
           swappedPositive: form.swappedWay === 'plus',
@@ -67,7 +76,7 @@ export function Tools() {
       const at = Date.now();
       await changeShop((now) => ({
         ...now,
-        references: withReference(now.references, { tool: name, kind: form.kind, at, ...own }),
+        references: withReference(now.references, { tool: name, kind, at, ...own }),
       }));
       notify(`${name} is remembered with its error.`);
     } catch {
@@ -100,13 +109,13 @@ export function Tools() {
       </div>
       <Choice
         label="What you test"
-        value={form.kind}
+        value={kind}
         options={[
           { value: 'square', label: 'Try square' },
           { value: 'straightedge', label: 'Straightedge' },
           { value: 'sticks', label: 'Winding sticks' },
         ]}
-        onInput={(kind) => change({ kind })}
+        onInput={(next) => set({ ...all, kind: next })}
       />
       <ol class="parts-in-order">
         {words.steps.map((step) => (
@@ -114,9 +123,9 @@ export function Tools() {
         ))}
       </ol>
       <div class="fields">
-        {entriesOfKind[form.kind].map((entry) => (
+        {entriesOfKind[kind].map((entry) => (
           <LengthField
-            key={`${form.kind}/${entry}`}
+            key={`${kind}/${entry}`}
             label={words.entries[entry] ?? entry}
             value={form.texts[entry] ?? ''}
             problem={problems.get(entry)}
@@ -125,7 +134,7 @@ export function Tools() {
         ))}
       </div>
       <Choice label={words.way} value={form.way} options={words.ways} onInput={(way) => change({ way })} />
-      {form.kind === 'sticks' && values.swapped !== undefined && (
+      {kind === 'sticks' && values.swapped !== undefined && (
         <Choice
           label="And with the sticks swapped"
           value={form.swappedWay}
