@@ -1,91 +1,31 @@
-import { describe, expect, test } from 'vitest';
-import { jobThread, nextStage, type Records } from '../../../src/screens/bench/job-thread.ts';
-import type { Milling } from '../../../src/store/records/milling.ts';
-import type { Plan } from '../../../src/store/records/plan.ts';
+import { expect, test } from 'vitest';
+import type { Ticks } from '../../../src/core/steps/progress.ts';
+import { jobThread } from '../../../src/screens/bench/job-thread.ts';
+import { withTicks } from '../../../src/store/records/with-ticks.ts';
+import { now, piece, plan, rack, run, sequence } from '../mill/records.ts';
 
-const stamps = { created: 1, updated: 1, revision: 1 };
-const part = {
-  id: 'lid',
-  name: 'Lid',
-  species: 'cherry-black',
-  length: 900,
-  width: 400,
-  thickness: 19,
-  quantity: 1,
-  panel: true,
+const ofPiece = { boards: rack, piece, plans: [plan('one')], squares: [], glueups: [], finishes: [] };
+const mill = (ticks: Ticks) => {
+  const milling = withTicks(run(plan('one')), ticks, now);
+  return jobThread({ ...ofPiece, millings: [milling] }).find(({ name }) => name === 'mill');
 };
-const nothing: Records = {
-  boards: [],
-  piece: { ...stamps, id: 'chest', name: 'Chest', parts: [], joints: [], stages: [] },
-  plans: [],
-  millings: [],
-  squares: [],
-  glueups: [],
-  finishes: [],
-};
-const board = {
-  ...stamps,
-  id: 'b1',
-  chalk: '1',
-  species: 'cherry-black',
-  thickness: { quarters: 4 },
-  width: 200,
-  length: 2400,
-  state: 'rack',
-} as const;
-const plan: Plan = { ...stamps, id: 'p1', pieceId: 'chest', problem: {}, blanks: [], short: [], chosen: true };
-const steps = [
-  { id: 'a', pieces: [{ id: '1' }, { id: '2' }] },
-  { id: 'b', pieces: [{ id: '1' }] },
-  { id: 'c', pieces: [] },
-];
-const milling = (ticks: Milling['ticks'], finishedAt?: number): Milling =>
-  ({
-    ...stamps,
-    id: 'm1',
-    pieceId: 'chest',
-    planId: 'p1',
-    steps,
-    ticks,
-    ...(finishedAt && { finishedAt }),
-  }) as unknown as Milling;
+const { steps } = sequence(plan('one'));
+const all = Object.fromEntries(steps.map(({ id, pieces }) => [id, { pieces: pieces.map((one) => one.id), at: now }]));
 
-const nextOf = (records: Partial<Records>) => nextStage(jobThread({ ...nothing, ...records }))?.next;
-const planned = { boards: [board], piece: { ...nothing.piece, parts: [part] }, plans: [plan] };
+test('the thread counts milling steps by the pieces that are through', () => {
+  const [first, second] = steps;
+  expect(mill({})).toMatchObject({ state: 'begun', next: `Step 1 of ${steps.length}` });
+  expect(mill({ [first?.id ?? '']: { pieces: [], at: now } })?.next).toBe(`Step 1 of ${steps.length}`);
+  expect(
+    mill({
+      [first?.id ?? '']: all[first?.id ?? ''],
+      [second?.id ?? '']: { pieces: [], at: now, skipped: 'no' },
+    } as Ticks)?.next,
+  ).toBe(`Step 3 of ${steps.length}`);
+});
 
-describe('the thread of a piece, from boards to cure', () => {
-  test('stages stand in the order of the trade', () =>
-    expect(jobThread(nothing).map(({ name }) => name)).toEqual([
-      'stock',
-      'piece',
-      'breakdown',
-      'mill',
-      'glue',
-      'square',
-      'finish',
-    ]));
-
-  test('first boards, then parts, then the plan', () => {
-    expect(nextOf({})).toBe('Log the boards you have');
-    expect(nextOf({ boards: [board] })).toBe('List its parts');
-    expect(nextOf({ boards: [board], piece: planned.piece })).toBe('Plan the cuts');
-    expect(nextOf(planned)).toBe('Mill the blanks');
-  });
-
-  test('a plan that is short comes before what follows', () =>
-    expect(nextOf({ ...planned, plans: [{ ...plan, short: [{ part: 'lid', unit: 1, missingWidth: 30 }] }] })).toBe(
-      'Short of wood: see what is missing',
-    ));
-
-  test('a run says which step it is at', () => {
-    expect(nextOf({ ...planned, millings: [milling({})] })).toBe('Step 1 of 3');
-    expect(nextOf({ ...planned, millings: [milling({ a: { pieces: ['1'], at: 1 } })] })).toBe('Step 1 of 3');
-    expect(nextOf({ ...planned, millings: [milling({ a: { pieces: ['1', '2'], at: 1 } })] })).toBe('Step 2 of 3');
-    expect(nextOf({ ...planned, millings: [milling({}, 5)] })).toBe('Glue up');
-  });
-
-  test('what is begun comes before what is only open', () => {
-    const early = jobThread({ ...nothing, millings: [milling({})] });
-    expect(nextStage(early)?.name).toBe('mill');
-  });
+test('milled once every step is through, and begun again when one is not', () => {
+  expect(mill(all)).toMatchObject({ state: 'done', next: 'Milled' });
+  const { [steps[3]?.id ?? '']: _, ...open } = all;
+  expect(mill(open)?.state).toBe('begun');
 });
