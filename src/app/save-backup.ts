@@ -1,4 +1,8 @@
+import { signal } from '@preact/signals';
 import { saveFile } from './save-file.ts';
+
+/** Counts the backups taken since start: who shows their age reads it again. */
+export const backups = signal(0);
 
 /** Takes everything out of the phone as one backup file, and remembers when. */
 export async function saveBackup(): Promise<'shared' | 'saved' | 'cancelled'> {
@@ -9,6 +13,9 @@ export async function saveBackup(): Promise<'shared' | 'saved' | 'cancelled'> {
   const { name, text } = await exportBackup();
   const how = await saveFile(name, 'application/json', text);
   // Only for the reminder; a database that can't take it has worse news on view.
-  if (how !== 'cancelled') await backupMade().catch(() => {});
+  if (how !== 'cancelled') {
+    await backupMade().catch(() => {});
+    backups.value++;
+  }
   return how;
 }

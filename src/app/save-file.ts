@@ -1,9 +1,10 @@
 /** Hands a file to the share sheet where there is one for files, and to the downloads otherwise. */
 export async function saveFile(name: string, type: string, text: string): Promise<'shared' | 'saved' | 'cancelled'> {
   const file = new File([text], name, { type });
-  if (navigator.canShare?.({ files: [file] })) {
+  for (const shown of shareable(file)) {
+    if (!navigator.canShare?.({ files: [shown] })) continue;
     try {
-      await navigator.share({ files: [file], title: name });
+      await navigator.share({ files: [shown], title: name });
       return 'shared';
     } catch (error) {
       if ((error as Error).name === 'AbortError') return 'cancelled';
@@ -16,4 +17,10 @@ export async function saveFile(name: string, type: string, text: string): Promis
   link.click();
   setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
   return 'saved';
+}
+
+/** Some share sheets take JSON under the name of plain text alone; the app opens either. */
+function shareable(file: File): File[] {
+  if (file.type !== 'application/json') return [file];
+  return [file, new File([file], `${file.name}.txt`, { type: 'text/plain' })];
 }

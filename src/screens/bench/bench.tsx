@@ -14,7 +14,9 @@ import { timers } from '../../store/timers.ts';
 import { DoneMark, WaitMark } from '../../ui/marks.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import './bench.css';
+import { DemoOffer } from './demo-offer.tsx';
 import { jobThread, nextStage, type StageName } from './job-thread.ts';
+import { KeepSafe } from './keep-safe.tsx';
 import { RunningTimers } from './running-timers.tsx';
 
 const stageNames: Record<StageName, string> = {
@@ -117,6 +119,7 @@ function Job({ bench, onChoose }: { bench: Awaited<ReturnType<typeof readBench>>
       ) : (
         <FirstVisit boardCount={bench.boardCount} />
       )}
+      <KeepSafe begun={bench.pieces.length > 0 || bench.boardCount > 0} />
       <h2>{bench.pieces.length > 0 ? 'Pieces' : 'More'}</h2>
       {bench.pieces.length > 1 && (
         <div class="buttons">
@@ -131,6 +134,7 @@ function Job({ bench, onChoose }: { bench: Awaited<ReturnType<typeof readBench>>
         <a class="button" href={routeTo('piece', 'new')}>
           New piece
         </a>
+        {!piece && bench.boardCount === 0 && <DemoOffer />}
         <a class="button" href={routeTo('data')}>
           Records and demo
         </a>

@@ -1,5 +1,6 @@
 import { useLive } from '../../app/live.ts';
 import { useNow } from '../../app/now.ts';
+import { backups } from '../../app/save-backup.ts';
 import { seconds } from '../../core/answer/quantity.ts';
 import { kinds } from '../../store/records/kinds.ts';
 import { Amount } from '../../ui/amount.tsx';
@@ -7,7 +8,11 @@ import { Amount } from '../../ui/amount.tsx';
 /** How old the last backup is, and how much work it does not hold. */
 export function BackupState() {
   const now = useNow();
-  const age = useLive(kinds, async () => (await import('../../store/backup/backup-age.ts')).backupAge());
+  const age = useLive(
+    kinds,
+    async () => (await import('../../store/backup/backup-age.ts')).backupAge(),
+    `${backups.value}`,
+  );
   if (!age) return null;
   const { madeAt, changed } = age;
   return (
@@ -15,6 +20,8 @@ export function BackupState() {
       <p class="figure words">
         {madeAt === undefined ? (
           'Never backed up'
+        ) : now - madeAt < 60_000 ? (
+          'Backed up just now'
         ) : (
           <>
             Backed up <Amount of={seconds(Math.max(0, Math.round((now - madeAt) / 1000)))} /> ago

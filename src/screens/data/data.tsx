@@ -6,8 +6,11 @@ import { kinds } from '../../store/records/kinds.ts';
 import { Screen } from '../../ui/screen.tsx';
 import { BackupState } from './backup-state.tsx';
 import { Privacy } from './privacy.tsx';
-import { Restore } from './restore.tsx';
+import { Receive } from './receive.tsx';
+import { Send } from './send.tsx';
 import { SnapshotList } from './snapshot-list.tsx';
+import { StorageState } from './storage-state.tsx';
+import './data.css';
 
 /** Where the records are, how they get out and in, and the demo shop. */
 export default function DataScreen() {
@@ -32,9 +35,11 @@ export default function DataScreen() {
       }
     >
       <BackupState />
-      <Demo />
-      <Restore />
+      <Receive />
+      <Send />
       <SnapshotList />
+      <Demo />
+      <StorageState />
       <Privacy />
     </Screen>
   );

@@ -14,10 +14,12 @@ export async function backupMade(at = Date.now()): Promise<void> {
 }
 
 /** How old the last backup is, and how much new work it doesn't hold. The demo shop doesn't count. */
-export async function backupAge(): Promise<BackupAge> {
-  const madeAt = (await transact(['meta'], 'readonly', (transaction) =>
+export async function backupAge(now = Date.now()): Promise<BackupAge> {
+  const said = (await transact(['meta'], 'readonly', (transaction) =>
     transaction.objectStore('meta').get('backupMadeAt'),
   )) as number | undefined;
+  // A backup from the future was made under a wrong clock: what it holds can't be told.
+  const madeAt = said !== undefined && said <= now ? said : undefined;
   const since = madeAt ?? -1;
   const { contents } = await storedContents();
   const edited = Object.values(contents.kinds).flat();

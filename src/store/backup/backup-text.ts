@@ -12,17 +12,20 @@ export interface BackupFile extends Contents {
   readonly schema: number;
   readonly app: string;
   readonly madeAt: number;
+  /** What it holds, when that is one piece or one delivery rather than everything. */
+  readonly only?: string;
   readonly checksum: { readonly algorithm: 'SHA-256'; readonly value: string };
 }
 
-/** The text of a backup file that holds these contents. */
-export async function backupText(contents: Contents, schema: number, madeAt: number): Promise<string> {
+/** The text of a backup file that holds these contents; `only` names them when they are a part. */
+export async function backupText(contents: Contents, schema: number, madeAt: number, only?: string): Promise<string> {
   const file: BackupFile = {
     format: backupFormat,
     formatVersion: backupFormatVersion,
     schema,
     app: 'Boardwright',
     madeAt,
+    ...(only === undefined ? {} : { only }),
     checksum: { algorithm: 'SHA-256', value: await checksum(contents) },
     kinds: contents.kinds,
     removed: contents.removed,

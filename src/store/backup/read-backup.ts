@@ -35,6 +35,8 @@ export type ReadOutcome =
       /** The checksum doesn't fit: the file has been changed since it was made. */
       readonly altered: boolean;
       readonly madeAt: number;
+      /** The name of what it holds, when it isn't everything: such a file can only be merged. */
+      readonly only?: string;
     };
 
 /** Parses, checks, migrates and validates a backup file. Changes nothing; never throws, whatever the file holds. */
@@ -62,7 +64,8 @@ export async function readBackup(file: string | Blob): Promise<ReadOutcome> {
     contents,
     damaged,
     altered: await isAltered(parsed),
-    madeAt: typeof parsed.madeAt === 'number' && Number.isFinite(parsed.madeAt) ? parsed.madeAt : 0,
+    madeAt: typeof parsed.madeAt === 'number' && Math.abs(parsed.madeAt) <= 8.64e15 ? parsed.madeAt : 0,
+    ...(typeof parsed.only === 'string' ? { only: parsed.only.slice(0, 200) } : {}),
   };
 }
 

@@ -26,6 +26,10 @@ const made = {
     },
     app: { type: 'string' },
     madeAt: { type: 'number' },
+    only: {
+      type: 'string',
+      description: 'The name of what the file holds, when that is one piece or one delivery rather than everything.',
+    },
     checksum: {
       type: 'object',
       description:

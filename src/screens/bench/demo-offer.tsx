@@ -1,0 +1,24 @@
+import { useState } from 'preact/hooks';
+import { notify } from '../../app/notices.ts';
+
+/** A look around with invented work, before there is any of the maker's own. */
+export function DemoOffer() {
+  const [busy, setBusy] = useState(false);
+  const load = async () => {
+    setBusy(true);
+    try {
+      const { loadDemo, unloadDemo } = await import('../../store/demo/demo-shop.ts');
+      await loadDemo();
+      notify('The demo shop is loaded.', { label: 'Remove it', run: () => unloadDemo() });
+    } catch {
+      // The shell shows what the phone did not take.
+    } finally {
+      setBusy(false);
+    }
+  };
+  return (
+    <button type="button" class="button" disabled={busy} onClick={() => void load()}>
+      Load the demo shop
+    </button>
+  );
+}

@@ -1,0 +1,49 @@
+import type { Difference, MergeEntry } from '../../store/backup/merge.ts';
+import type { Preview } from '../../store/backup/preview-backup.ts';
+import { recordName } from './record-name.ts';
+
+const words: readonly (readonly [Difference, string])[] = [
+  ['new', 'new to this phone'],
+  ['newer', 'newer in the file'],
+  ['older', 'newer here'],
+  ['conflict', 'changed on both sides'],
+  ['removed', 'removed here'],
+  ['same', 'the same'],
+];
+const mostNamed = 200;
+
+/** What would change, in numbers; the records themselves can be opened. */
+export function Changes({ of: { counts, entries } }: { of: Preview }) {
+  const changed = entries.filter(({ difference }) => difference !== 'same');
+  return (
+    <>
+      <ul>
+        {words
+          .filter(([difference]) => counts[difference] > 0)
+          .map(([difference, said]) => (
+            <li>
+              <b>{counts[difference]}</b> {said}
+            </li>
+          ))}
+      </ul>
+      {changed.length > 0 && (
+        <details class="working">
+          <summary>Which ones</summary>
+          <ul class="rows">
+            {changed.slice(0, mostNamed).map((entry) => (
+              <Named entry={entry} />
+            ))}
+            {changed.length > mostNamed && <li>And {changed.length - mostNamed} more.</li>}
+          </ul>
+        </details>
+      )}
+    </>
+  );
+}
+
+const Named = ({ entry: { kind, mine, theirs, difference } }: { entry: MergeEntry }) => (
+  <li>
+    <span>{recordName(kind, theirs ?? mine)}</span>
+    <span class="soft small">{words.find(([word]) => word === difference)?.[1]}</span>
+  </li>
+);

@@ -1,0 +1,70 @@
+import type { ComponentChild } from 'preact';
+import type { MergeEntry } from '../../store/backup/merge.ts';
+import { Choice } from '../../ui/fields.tsx';
+import { recordDifferences } from './record-differences.ts';
+import { recordName } from './record-name.ts';
+import { SideValue } from './side-value.tsx';
+
+const mostShown = 12;
+
+interface Props {
+  entry: MergeEntry;
+  side: 'mine' | 'theirs';
+  onChoose(side: 'mine' | 'theirs'): void;
+}
+
+/** One record that was changed on both phones: what each side says, and which one stays. */
+export function ConflictCard({ entry, side, onChoose }: Props) {
+  const { kind, mine, theirs } = entry;
+  const name = recordName(kind, mine ?? theirs);
+  const differences = mine && theirs ? recordDifferences(mine, theirs) : [];
+  return (
+    <li class="received">
+      <table class="sides">
+        <caption>{name}</caption>
+        <thead>
+          <tr>
+            <th scope="col">Here</th>
+            <th scope="col">In the file</th>
+          </tr>
+        </thead>
+        {differences.slice(0, mostShown).map(({ path, mine, theirs }) => (
+          <Row title={path.join(' · ')}>
+            <SideValue name={path.at(-1) ?? ''} value={mine} />
+            <SideValue name={path.at(-1) ?? ''} value={theirs} />
+          </Row>
+        ))}
+        <Row title="changed">
+          <SideValue name="changedAt" value={mine?.updated} />
+          <SideValue name="changedAt" value={theirs?.updated} />
+        </Row>
+      </table>
+      {differences.length > mostShown && <p class="small soft">And {differences.length - mostShown} more.</p>}
+      <Choice
+        label={`${name}: which one stays?`}
+        value={side}
+        options={[
+          { value: 'mine', label: 'The one here' },
+          { value: 'theirs', label: 'The file’s' },
+        ]}
+        onInput={onChoose}
+      />
+    </li>
+  );
+}
+
+function Row({ title, children: [mine, theirs] }: { title: string; children: [ComponentChild, ComponentChild] }) {
+  return (
+    <tbody>
+      <tr>
+        <th scope="rowgroup" colSpan={2}>
+          {title}
+        </th>
+      </tr>
+      <tr>
+        <td>{mine}</td>
+        <td>{theirs}</td>
+      </tr>
+    </tbody>
+  );
+}

@@ -1,0 +1,66 @@
+import { useEffect, useId, useState } from 'preact/hooks';
+import type { ReadOutcome } from '../../store/backup/read-backup.ts';
+import { onIncomingFile } from './incoming-file.ts';
+import { Received } from './received.tsx';
+import { refusals } from './refusals.ts';
+
+type Outcome = ReadOutcome | { readonly kind: 'unread' };
+
+/** Takes a backup, a piece or a delivery in: from a file, from another app, or pasted. */
+export function Receive() {
+  const id = useId();
+  const [outcome, setOutcome] = useState<Outcome>();
+  const [pasted, setPasted] = useState('');
+
+  const open = async (file: string | Blob | undefined) => {
+    setOutcome(undefined);
+    if (!file) return;
+    try {
+      const { readBackup } = await import('../../store/backup/read-backup.ts');
+      setOutcome(await readBackup(file));
+    } catch {
+      setOutcome({ kind: 'unread' });
+    }
+  };
+  useEffect(() => onIncomingFile((file) => void open(file)), []);
+
+  return (
+    <section class="card" aria-label="Bring records in">
+      <h2>Bring records in</h2>
+      <p>A backup, or what another phone has sent. You see what would change before anything does.</p>
+      <div class="field">
+        <label for={id}>File</label>
+        <input
+          id={id}
+          type="file"
+          accept=".json,.txt,application/json,text/plain"
+          onChange={(event) => void open(event.currentTarget.files?.[0])}
+        />
+      </div>
+      <details class="working">
+        <summary>Or paste it</summary>
+        <div class="field">
+          <label for={`${id}-text`}>What was sent</label>
+          <textarea
+            id={`${id}-text`}
+            rows={4}
+            value={pasted}
+            onInput={(event) => setPasted(event.currentTarget.value)}
+          />
+        </div>
+        <button type="button" class="button" onClick={() => void open(pasted.trim())}>
+          Look at it
+        </button>
+      </details>
+      <div class="received" aria-live="polite">
+        {outcome?.kind === 'unread' && (
+          <p class="trouble">The phone does not let the app read this. Nothing has changed.</p>
+        )}
+        {outcome && outcome.kind !== 'unread' && outcome.kind !== 'read' && (
+          <p class="trouble">{refusals[outcome.kind]} Nothing has changed.</p>
+        )}
+        {outcome?.kind === 'read' && <Received read={outcome} onDone={() => setOutcome(undefined)} />}
+      </div>
+    </section>
+  );
+}

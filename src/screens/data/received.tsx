@@ -1,0 +1,95 @@
+import { useEffect, useState } from 'preact/hooks';
+import { notify } from '../../app/notices.ts';
+import type { MergeEntry } from '../../store/backup/merge.ts';
+import type { ApplyMode, Preview } from '../../store/backup/preview-backup.ts';
+import type { ReadOutcome } from '../../store/backup/read-backup.ts';
+import { Choice } from '../../ui/fields.tsx';
+import { Changes } from './changes.tsx';
+import { ConflictCard } from './conflict-card.tsx';
+import { DamagedList } from './damaged-list.tsx';
+
+interface Props {
+  read: Extract<ReadOutcome, { kind: 'read' }>;
+  onDone(): void;
+}
+
+const keyOf = ({ kind, id }: MergeEntry) => `${kind}/${id}`;
+
+/** What a file holds, what would change by it, both sides of what doesn't agree; then the maker says how. */
+export function Received({ read, onDone }: Props) {
+  const { contents, damaged, altered, madeAt, only } = read;
+  const [mode, setMode] = useState<ApplyMode>('merge');
+  const [previews, setPreviews] = useState<Readonly<Record<ApplyMode, Preview>>>();
+  const [sides, setSides] = useState<ReadonlyMap<string, 'mine' | 'theirs'>>(new Map());
+  const [busy, setBusy] = useState(false);
+  const [failed, setFailed] = useState(false);
+  useEffect(() => {
+    const look = async () => {
+      const { previewBackup } = await import('../../store/backup/preview-backup.ts');
+      const [merge, replace] = await Promise.all([
+        previewBackup(contents, 'merge'),
+        previewBackup(contents, 'replace'),
+      ]);
+      setPreviews({ merge, replace });
+    };
+    look().catch(() => setFailed(true));
+  }, [contents]);
+
+  const conflicts = mode === 'merge' ? (previews?.merge.entries ?? []).filter(isConflict) : [];
+  const sideOf = (entry: MergeEntry) => sides.get(keyOf(entry)) ?? entry.stays;
+  const apply = async () => {
+    setBusy(true);
+    const { applyBackup } = await import('../../store/backup/apply-backup.ts');
+    const choices = new Map(conflicts.map((entry) => [keyOf(entry), sideOf(entry)]));
+    const outcome = await applyBackup(contents, mode, { damaged, choices });
+    setBusy(false);
+    setFailed(outcome.kind === 'failed');
+    if (outcome.kind === 'failed') return;
+    onDone();
+    notify('The records are in. How it was before is kept as a snapshot.');
+  };
+
+  return (
+    <>
+      <p>
+        {only === undefined ? 'A whole shop' : only}, taken out {new Date(madeAt).toLocaleString()}.{' '}
+        {Object.values(contents.kinds).flat().length} records.
+      </p>
+      {altered && <p class="trouble">This file was changed after the app made it. Look closely at what it brings.</p>}
+      <DamagedList of={damaged} />
+      {only === undefined && (
+        <Choice<ApplyMode>
+          label="How?"
+          value={mode}
+          options={[
+            { value: 'merge', label: 'Merge: keep the newest of each' },
+            { value: 'replace', label: 'Replace everything' },
+          ]}
+          onInput={setMode}
+        />
+      )}
+      {previews && <Changes of={previews[mode]} />}
+      {conflicts.length > 0 && (
+        <>
+          <h3>Changed on both sides</h3>
+          <ul class="received">
+            {conflicts.map((entry) => (
+              <ConflictCard
+                key={keyOf(entry)}
+                entry={entry}
+                side={sideOf(entry)}
+                onChoose={(side) => setSides(new Map(sides).set(keyOf(entry), side))}
+              />
+            ))}
+          </ul>
+        </>
+      )}
+      {failed && <p class="trouble">The phone did not take it. Nothing has changed.</p>}
+      <button type="button" class="button big now" disabled={busy || !previews} onClick={() => void apply()}>
+        {mode === 'merge' ? 'Merge it in' : 'Replace everything with it'}
+      </button>
+    </>
+  );
+}
+
+const isConflict = ({ difference }: MergeEntry) => difference === 'conflict';

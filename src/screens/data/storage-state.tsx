@@ -1,0 +1,48 @@
+import { useEffect, useState } from 'preact/hooks';
+import { formatDecimals } from '../../core/answer/format-number.ts';
+
+interface Storage {
+  readonly persisted: boolean;
+  readonly megabytes: number | undefined;
+}
+
+async function readStorage(): Promise<Storage> {
+  const [persisted, estimate] = await Promise.all([navigator.storage.persisted(), navigator.storage.estimate()]);
+  return { persisted, megabytes: estimate.usage === undefined ? undefined : estimate.usage / 1e6 };
+}
+
+/** Whether the browser has promised not to clear the records by itself, and the way to ask for it. */
+export function StorageState() {
+  const [storage, setStorage] = useState<Storage>();
+  const [refused, setRefused] = useState(false);
+  const read = () => {
+    if ('storage' in navigator) readStorage().then(setStorage, () => {});
+  };
+  useEffect(read, []);
+  if (!storage) return null;
+  const ask = async () => {
+    setRefused(!(await navigator.storage.persist()));
+    read();
+  };
+  return (
+    <section class="card" aria-label="Room on this phone">
+      <h2>Room on this phone</h2>
+      <p>
+        {storage.megabytes !== undefined && `App and records take ${formatDecimals(storage.megabytes, 1)} MB. `}
+        {storage.persisted
+          ? 'The browser keeps them until you clear them.'
+          : 'When the phone runs short of room, the browser may clear them.'}
+      </p>
+      <div aria-live="polite">
+        {refused && !storage.persisted && (
+          <p>It did not agree yet. It often does once the app is on the home screen; until then, back up often.</p>
+        )}
+      </div>
+      {!storage.persisted && (
+        <button type="button" class="button" onClick={() => void ask()}>
+          Ask it to keep them
+        </button>
+      )}
+    </section>
+  );
+}

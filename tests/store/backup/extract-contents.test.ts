@@ -1,0 +1,84 @@
+import { expect, test } from 'vitest';
+import { backupText } from '../../../src/store/backup/backup-text.ts';
+import { extractContents } from '../../../src/store/backup/extract-contents.ts';
+import { readBackup } from '../../../src/store/backup/read-backup.ts';
+import { schemaVersion } from '../../../src/store/migrations/list.ts';
+import type { Kind, Kinds } from '../../../src/store/records/kinds.ts';
+import { oneOfEach } from '../samples.ts';
+
+const stored = { created: 1, updated: 1, revision: 1 };
+const as = <K extends Kind>(kind: K, id: string, given: Partial<Kinds[K]>): Kinds[K] => ({
+  ...oneOfEach[kind],
+  ...stored,
+  ...given,
+  id,
+});
+
+/** Two pieces, two deliveries, boards of each, and one plan that takes a board from the rack. */
+const shop = {
+  kinds: {
+    shop: [oneOfEach.shop],
+    piece: [as('piece', 'chest', {}), as('piece', 'bench', {})],
+    delivery: [as('delivery', 'spring', {}), as('delivery', 'autumn', {})],
+    board: [
+      as('board', 'planned', { deliveryId: 'spring', pieceId: undefined, parentId: undefined }),
+      as('board', 'set-aside', { deliveryId: undefined, pieceId: 'chest', parentId: undefined }),
+      as('board', 'other', { deliveryId: 'autumn', pieceId: 'bench', parentId: undefined }),
+      as('board', 'offcut', { deliveryId: undefined, pieceId: undefined, parentId: 'planned' }),
+      as('board', 'offcut-of-offcut', { deliveryId: undefined, pieceId: undefined, parentId: 'offcut' }),
+    ],
+    plan: [
+      as('plan', 'plan', {
+        pieceId: 'chest',
+        blanks: [{ board: 'planned', start: 0, length: 900, strips: [{ width: 80, part: 'p', unit: 1 }] }],
+      }),
+      as('plan', 'other-plan', { pieceId: 'bench', blanks: [] }),
+    ],
+    glueup: [as('glueup', 'glue', { pieceId: 'chest' }), as('glueup', 'other-glue', { pieceId: undefined })],
+    timer: [
+      as('timer', 'ticking', { for: { kind: 'glueup', id: 'glue' } }),
+      as('timer', 'elsewhere', { for: { kind: 'glueup', id: 'other-glue' } }),
+    ],
+  },
+  removed: [{ kind: 'board', id: 'gone', revision: 2, removed: 1 }],
+};
+
+const idsOf = ({ kinds }: { kinds: { [kind: string]: readonly { id: string }[] } }) =>
+  Object.fromEntries(
+    Object.entries(kinds)
+      .filter(([, records]) => records.length > 0)
+      .map(([kind, records]) => [kind, records.map(({ id }) => id).sort()]),
+  );
+
+test('a piece goes with its work and the boards it needs, and with nothing of another piece or the shop', () => {
+  const sent = extractContents(shop, { kind: 'piece', id: 'chest' });
+  expect(idsOf(sent)).toEqual({
+    piece: ['chest'],
+    plan: ['plan'],
+    glueup: ['glue'],
+    timer: ['ticking'],
+    board: ['planned', 'set-aside'],
+    delivery: ['spring'],
+  });
+  expect(sent.removed).toEqual([]);
+});
+
+test('a delivery goes with its boards and all that was cut from them', () => {
+  expect(idsOf(extractContents(shop, { kind: 'delivery', id: 'spring' }))).toEqual({
+    delivery: ['spring'],
+    board: ['offcut', 'offcut-of-offcut', 'planned'],
+  });
+});
+
+test('the file says that it is a part, so that nobody replaces a shop with it', async () => {
+  const sent = extractContents(shop, { kind: 'piece', id: 'chest' });
+  const outcome = await readBackup(await backupText(sent, schemaVersion, 5, 'Chest'));
+  expect(outcome).toMatchObject({ kind: 'read', only: 'Chest', altered: false, damaged: [] });
+});
+
+test('a name that is no text is passed over', async () => {
+  const file = JSON.parse(await backupText(shop, schemaVersion, 5, 'x'));
+  const outcome = await readBackup(JSON.stringify({ ...file, only: { toString: 1 } }));
+  expect(outcome).toMatchObject({ kind: 'read' });
+  expect(outcome).not.toHaveProperty('only');
+});
