@@ -1,16 +1,24 @@
 import { isProblem, type Problem } from '../core/answer/problem.ts';
 import { checkProblem } from '../core/breakdown/check-problem.ts';
 import { type PlanOptions, type PlanProgress, planBreakdown } from '../core/breakdown/plan-breakdown.ts';
-import type { BreakdownProblem } from '../core/breakdown/problem-types.ts';
+import type { BreakdownPlan, BreakdownProblem } from '../core/breakdown/problem-types.ts';
+import { type WishCost, wishCosts } from '../core/breakdown/wish-cost.ts';
 
 export type BreakdownOrder =
   | { readonly kind: 'plan'; readonly problem: BreakdownProblem; readonly options: PlanOptions }
-  | { readonly kind: 'stop' };
+  | { readonly kind: 'stop' }
+  | { readonly kind: 'costs'; readonly problem: BreakdownProblem; readonly plan: BreakdownPlan };
 
 /** Better and better plans; after a `problem`, a plan that is `finished`, or a stop, the worker has nothing more to say. */
 export type BreakdownNews = Problem | (PlanProgress & { readonly kind: 'plan'; readonly finished: boolean });
 
-const tell = (news: BreakdownNews) => postMessage(news);
+/** The answer to `costs`. */
+export interface CostNews {
+  readonly kind: 'costs';
+  readonly costs: readonly WishCost[];
+}
+
+const tell = (news: BreakdownNews | CostNews) => postMessage(news);
 
 let stopped = false;
 
@@ -35,7 +43,13 @@ async function plan(asked: BreakdownProblem, options: PlanOptions): Promise<void
   tell({ kind: 'plan', ...last, finished: true });
 }
 
+function costs(asked: BreakdownProblem, held: BreakdownPlan): void {
+  const found = wishCosts(asked, held);
+  tell({ kind: 'costs', costs: isProblem(found) ? [] : found });
+}
+
 addEventListener('message', ({ data }: MessageEvent<BreakdownOrder>) => {
   if (data.kind === 'stop') stopped = true;
+  else if (data.kind === 'costs') costs(data.problem, data.plan);
   else void plan(data.problem, data.options);
 });

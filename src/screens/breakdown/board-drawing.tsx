@@ -1,80 +1,138 @@
-import type { Blank, RoughBoard } from '../../core/breakdown/problem-types.ts';
+import { clearStretches } from '../../core/breakdown/clear-stretches.ts';
 import { formatLength } from '../../core/length/format-length.ts';
-import { Drawing } from '../../ui/drawing/drawing.tsx';
+import { Drawing, type Hatch } from '../../ui/drawing/drawing.tsx';
 import { units } from '../../ui/units.ts';
+import type { BoardSheet, SheetBlank } from './board-sheet.ts';
 
 interface Props {
-  board: RoughBoard;
+  sheet: BoardSheet;
   mark: string;
-  blanks: readonly Blank[];
   ripKerf: number;
-  partName(id: string): string;
+  /** Length of the longest board, so that all are drawn to one scale. */
+  longest: number;
 }
 
-const sheet = 328;
-const left = 30;
+const width = 328;
+const left = 46;
+const top = 18;
 
-/** One board to scale from its start end: blanks, strips and what is left over. */
-export function BoardDrawing({ board, mark, blanks, ripKerf, partName }: Props) {
-  const scale = (sheet - left - 2) / board.length;
-  const height = Math.max(26, board.width * scale);
-  const across = height / board.width;
-  const sorted = [...blanks].sort((a, b) => a.start - b.start);
-  const say = (mm: number) => `${formatLength(mm, units.value)} ${units.value.unit}`;
-  const alternative = `Board ${mark}, ${say(board.width)} by ${say(board.length)}: ${
-    sorted
-      .map(
-        (blank) =>
-          `blank from ${say(blank.start)} to ${say(blank.start + blank.length)}, ${blank.strips.length} strips`,
-      )
-      .join('; ') || 'not used'
-  }.`;
+const say = (mm: number) => `${formatLength(mm, units.value)} ${units.value.unit}`;
+
+/** One board to scale from its chalked end: blanks with their letters, strips, what is lost, and where each crosscut lies. */
+export function BoardDrawing({ sheet, mark, ripKerf, longest }: Props) {
+  const { board, blanks, crosscuts } = sheet;
+  const scale = (width - left - 4) / longest;
+  const height = board.width * scale;
+  const ends = crosscuts.map(({ at }) => ({ at, text: formatLength(at, units.value) }));
+  const rows = placed(ends.map(({ at, text }) => ({ x: left + at * scale, width: text.length * 6.6 + 4 })));
+  const deep = Math.max(0, ...rows) + 1;
+  const chalk = mark.slice(0, 5);
   return (
-    <Drawing width={sheet} height={height + 20} alternative={alternative}>
+    <Drawing width={width} height={top + height + 6 + deep * 15} alternative={inWords(sheet, mark)}>
       {(hatch) => (
         <>
-          <rect x="1" y="1" width={left - 6} height={height} class="wood" />
-          <rect x="1" y="1" width={left - 6} height={height} fill={hatch.endGrain} />
-          <text x={left / 2 - 2} y={height / 2 + 6} text-anchor="middle" font-size="14">
-            {mark}
+          <text x={left / 2 - 4} y={top + height / 2 + 5} text-anchor="middle" font-size={chalk.length > 3 ? 11 : 15}>
+            {chalk}
           </text>
-          <g transform={`translate(${left} 1)`}>
+          <path d={`M${left - 5} ${top}v${height}`} class="outline" stroke-width="3" />
+          <g transform={`translate(${left} ${top})`}>
             <rect width={board.length * scale} height={height} class="wood" />
-            <rect width={board.length * scale} height={height} fill={hatch.waste} />
-            {sorted.map((blank) => {
-              let y = 0;
-              return (
-                <g transform={`translate(${blank.start * scale} 0)`}>
-                  {blank.strips.map((strip) => {
-                    const top = y;
-                    y += (strip.width + ripKerf) * across;
-                    return (
-                      <g>
-                        <rect y={top} width={blank.length * scale} height={strip.width * across} class="wood" />
-                        <rect
-                          y={top}
-                          width={blank.length * scale}
-                          height={strip.width * across}
-                          fill={hatch.longGrain}
-                        />
-                      </g>
-                    );
-                  })}
-                  <text x="3" y={height / 2 + 4} font-size="11">
-                    {[...new Set(blank.strips.map(({ part }) => partName(part)))]
-                      .join(', ')
-                      .slice(0, Math.floor((blank.length * scale) / 7))}
-                  </text>
-                  <path d={`M${blank.length * scale} 0v${height + 4}`} class="outline" stroke-width="2" />
-                  <text x={blank.length * scale} y={height + 16} font-size="11" text-anchor="end">
-                    {formatLength(blank.start + blank.length, units.value)}
-                  </text>
-                </g>
-              );
-            })}
+            <Lost sheet={sheet} scale={scale} hatch={hatch} />
+            {blanks.map((one) => (
+              <BlankDrawing
+                one={one}
+                offset={offsetOf(sheet, one)}
+                width={clearOf(sheet, one)?.width ?? board.width}
+                {...{ scale, ripKerf, hatch }}
+              />
+            ))}
           </g>
+          {ends.map(({ at, text }, n) => {
+            const x = left + at * scale;
+            const y = top + height + 15 + (rows[n] ?? 0) * 15;
+            return (
+              <g>
+                <path d={`M${x} ${top - 3}V${y - 10}`} class="outline" stroke-width="1.5" />
+                <text x={x + 1} y={y} font-size="12" text-anchor="end">
+                  {text}
+                </text>
+              </g>
+            );
+          })}
         </>
       )}
     </Drawing>
   );
+}
+
+const clearOf = ({ board }: BoardSheet, { blank }: SheetBlank) =>
+  clearStretches(board).find(({ start, length }) => blank.start < start + length);
+
+const offsetOf = (sheet: BoardSheet, one: SheetBlank) => clearOf(sheet, one)?.offset ?? 0;
+
+/** What lies outside the clear stretches. */
+function Lost({ sheet: { board }, scale, hatch }: { sheet: BoardSheet; scale: number; hatch: Hatch }) {
+  if (!board.clear) return null;
+  return (
+    <>
+      <rect width={board.length * scale} height={board.width * scale} fill={hatch.waste} />
+      {board.clear.map(({ start, length, offset, width: across }) => (
+        <rect x={start * scale} y={offset * scale} width={length * scale} height={across * scale} class="wood" />
+      ))}
+    </>
+  );
+}
+
+interface BlankProps {
+  one: SheetBlank;
+  offset: number;
+  width: number;
+  scale: number;
+  ripKerf: number;
+  hatch: Hatch;
+}
+
+function BlankDrawing({ one: { blank, letter, strips }, offset, width: across, scale, ripKerf, hatch }: BlankProps) {
+  const long = blank.length * scale;
+  let y = 0;
+  return (
+    <g transform={`translate(${blank.start * scale} ${offset * scale})`}>
+      <rect width={long} height={across * scale} class="wood" />
+      <rect width={long} height={across * scale} fill={hatch.waste} />
+      {strips.map(({ strip }) => {
+        const at = y;
+        y += (strip.width + ripKerf) * scale;
+        const box = { y: at, width: long, height: strip.width * scale };
+        return (
+          <g>
+            <rect {...box} class="wood" />
+            <rect {...box} fill={strip.spoilt ? hatch.waste : hatch.longGrain} />
+          </g>
+        );
+      })}
+      <text x={long / 2} y={-offset * scale - 5} font-size="14" text-anchor="middle">
+        {letter}
+      </text>
+    </g>
+  );
+}
+
+/** The row in which each label stands, right edges at `x`, so that none runs into another. */
+function placed(labels: readonly { readonly x: number; readonly width: number }[]): number[] {
+  const ends: number[] = [];
+  return labels.map(({ x, width: long }) => {
+    const free = ends.findIndex((end) => x - long >= end);
+    const row = free < 0 ? ends.length : free;
+    ends[row] = x;
+    return row;
+  });
+}
+
+function inWords({ board, blanks, leftover }: BoardSheet, mark: string): string {
+  const each = blanks.map(
+    ({ letter, blank }) =>
+      `blank ${letter} from ${say(blank.start)} to ${say(blank.start + blank.length)}, ${blank.strips.length} ${blank.strips.length === 1 ? 'strip' : 'strips'}`,
+  );
+  const rest = leftover > 0 ? `; ${say(leftover)} left` : '';
+  return `Board ${mark}, ${say(board.width)} by ${say(board.length)}, from the chalked end: ${each.join('; ')}${rest}.`;
 }

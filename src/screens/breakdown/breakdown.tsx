@@ -1,25 +1,30 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
+import { useDraft } from '../../app/draft.ts';
 import { useAll, useLive, useOne } from '../../app/live.ts';
+import { notify } from '../../app/notices.ts';
 import { routeTo } from '../../app/routes.ts';
 import { shop } from '../../app/shop.ts';
-import type { Problem } from '../../core/answer/problem.ts';
 import { percent } from '../../core/answer/quantity.ts';
-import type { BreakdownPlan, BreakdownProblem } from '../../core/breakdown/problem-types.ts';
+import type { BreakdownPlan, BreakdownProblem, Wishes } from '../../core/breakdown/problem-types.ts';
 import { boards } from '../../store/boards.ts';
 import { pieces } from '../../store/pieces.ts';
 import { plans } from '../../store/plans.ts';
 import type { Board } from '../../store/records/board.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import type { Plan } from '../../store/records/plan.ts';
-import type { Json } from '../../store/records/record.ts';
 import { Amount } from '../../ui/amount.tsx';
+import { Say } from '../../ui/say.tsx';
 import { Screen } from '../../ui/screen.tsx';
-import { startBreakdown } from '../../workers/breakdown-client.ts';
+import './breakdown.css';
+import { newlySpoilt } from './cut-state.ts';
+import { namesOf } from './names.ts';
+import { nextProblem } from './next-problem.ts';
 import { PlanShown } from './plan-shown.tsx';
-import { problemFromRecords } from './problem-from-records.ts';
-import { WithNames } from './with-names.tsx';
-
-type Run = ReturnType<typeof startBreakdown>;
+import { solvedProblem } from './solved-problem.ts';
+import { choosePlan, keepPlan } from './store-plan.ts';
+import { usePlanner } from './use-planner.ts';
+import { whereToFix } from './where-to-fix.ts';
+import { WishList } from './wishes.tsx';
 
 /** Which board gives which panel: plans a piece from the rack, and shows the plan board by board. */
 export default function BreakdownScreen({ id }: { id: string }) {
@@ -37,63 +42,50 @@ export default function BreakdownScreen({ id }: { id: string }) {
       </Screen>
     );
   }
-  return <PlanOf piece={piece} rack={rack} plan={kept.find(({ chosen }) => chosen)} older={kept} />;
+  return <PlanOf piece={piece} rack={rack} kept={kept} />;
 }
 
-function PlanOf({ piece, rack, plan, older }: { piece: Piece; rack: Board[]; plan: Plan | undefined; older: Plan[] }) {
-  const [done, setDone] = useState<number>();
-  const [trouble, setTrouble] = useState<Problem>();
-  const run = useRef<Run>(undefined);
-  useEffect(() => () => run.current?.drop(), []);
-  const problem = problemFromRecords(shop.value, rack, piece);
-  const names = new Map([
-    ...piece.parts.map((part) => [part.id, part.name] as const),
-    ...rack.map((board) => [board.id, `board ${board.chalk}`] as const),
-  ]);
+const inHand = (kept: readonly Plan[]): Plan | undefined =>
+  kept.filter(({ chosen }) => chosen).sort((a, b) => b.created - a.created)[0];
 
-  const store = async (found: BreakdownPlan) => {
-    try {
-      await plans.putMany(older.filter(({ chosen }) => chosen).map((before) => ({ ...before, chosen: false })));
-      await plans.add({ pieceId: piece.id, problem: problem as unknown as Json, ...found, chosen: true });
-    } catch {
-      // The shell keeps and shows what the phone did not take.
-    }
+function PlanOf({ piece, rack, kept }: { piece: Piece; rack: Board[]; kept: Plan[] }) {
+  const plan = inHand(kept);
+  const names = namesOf(piece, rack);
+  const planner = usePlanner(names);
+  const [asked, setAsked] = useState<BreakdownProblem>();
+  const draft = useDraft<Wishes>(`wishes-1-${piece.id}`, plan ? (solvedProblem(plan).wishes ?? {}) : {});
+  const wishes = draft.value;
+  if (!wishes) return null;
+  const next = nextProblem(shop.value, rack, piece, wishes, plan);
+  const spoilt = plan ? newlySpoilt(plan) : 0;
+  const running = planner.done !== undefined;
+
+  const take = (problem: BreakdownProblem, found: BreakdownPlan) => {
+    if (plan && samePlan(plan, problem, found)) notify('No better plan was found. This one stays.');
+    else void keepPlan(piece, kept, problem, found);
   };
-  const start = () => {
-    setTrouble(undefined);
-    setDone(0);
-    run.current = startBreakdown(
-      problem,
-      (news) => {
-        if (news.kind === 'problem') {
-          setTrouble(news);
-          setDone(undefined);
-        } else if (news.finished) {
-          setDone(undefined);
-          void store(news.plan);
-        } else setDone(news.done);
-      },
-      () => setDone(undefined),
-    );
+  const start = (effort = 1) => {
+    setAsked(next);
+    planner.plan(next, (found) => take(next, found), { effort, ...(plan && { startFrom: plan }) });
   };
-  const running = done !== undefined;
+  const way = planner.trouble && whereToFix(planner.trouble.field, asked ?? next, piece.id);
   return (
     <Screen
       question="Which board gives which panel?"
       kicker={`Breakdown · ${piece.name}`}
       action={
         running ? (
-          <button type="button" class="button big" onClick={() => run.current?.stop()}>
+          <button type="button" class="button big" onClick={planner.stop}>
             Stop, take the best so far
           </button>
-        ) : plan ? (
+        ) : !plan || spoilt > 0 ? (
+          <button type="button" class="button big now" onClick={() => start()}>
+            {plan ? 'Plan the rest again' : 'Plan the cuts'}
+          </button>
+        ) : (
           <a class="button big now" href={routeTo('mill', piece.id)}>
             Mill it
           </a>
-        ) : (
-          <button type="button" class="button big now" onClick={start}>
-            Plan the cuts
-          </button>
         )
       }
     >
@@ -101,32 +93,53 @@ function PlanOf({ piece, rack, plan, older }: { piece: Piece; rack: Board[]; pla
         {running && (
           <p class="answer wait">
             <span class="figure words">
-              Planning: <Amount of={percent(Math.round(done * 100))} />
+              Planning: <Amount of={percent(Math.round((planner.done ?? 0) * 100))} />
             </span>
           </p>
         )}
-        {trouble && (
+        {planner.trouble && (
+          <div class="answer now">
+            <p>
+              <Say phrase={planner.trouble.message} />
+            </p>
+            {way && (
+              <a class="button" href={way.href}>
+                {way.label}
+              </a>
+            )}
+          </div>
+        )}
+        {!running && spoilt > 0 && (
           <p class="answer now">
-            <span>
-              <WithNames said={trouble.message} names={names} />
-            </span>
+            {spoilt} {spoilt === 1 ? 'strip is' : 'strips are'} spoilt. Plan the rest again: what is cut and good stays.
           </p>
         )}
-        {!plan && !running && !trouble && (
+        {!plan && !running && !planner.trouble && (
           <p>
-            {problem.boards.length} boards in the rack, {piece.parts.length} parts to make. The plan stays within the
-            limits of your <a href={routeTo('shop')}>shop</a>.
+            {next.boards.length} {next.boards.length === 1 ? 'board' : 'boards'} in the rack, {piece.parts.length}{' '}
+            {piece.parts.length === 1 ? 'part' : 'parts'} to make. The plan stays within the limits of your{' '}
+            <a href={routeTo('shop')}>shop</a>.
           </p>
         )}
       </div>
-      {plan && (
-        <>
-          <PlanShown plan={plan} problem={plan.problem as unknown as BreakdownProblem} names={names} rack={rack} />
-          <button type="button" class="button" disabled={running} onClick={start}>
-            Plan again
-          </button>
-        </>
+      {plan ? (
+        <PlanShown
+          {...{ plan, piece, rack, kept, names, next, wishes, running }}
+          onWishes={draft.set}
+          onChoose={(older) => {
+            draft.set(solvedProblem(older).wishes ?? {});
+            void choosePlan(kept, older.id);
+          }}
+          onAgain={start}
+        />
+      ) : (
+        next.boards.length > 0 &&
+        next.parts.length > 0 && <WishList asked={next} onChange={draft.set} {...{ wishes, names }} />
       )}
     </Screen>
   );
 }
+
+const samePlan = (plan: Plan, problem: BreakdownProblem, found: BreakdownPlan): boolean =>
+  JSON.stringify([plan.blanks, plan.short]) === JSON.stringify([found.blanks, found.short]) &&
+  JSON.stringify(plan.problem) === JSON.stringify(problem);

@@ -1,79 +1,81 @@
-import { m2, mm } from '../../core/answer/quantity.ts';
-import type { BreakdownProblem } from '../../core/breakdown/problem-types.ts';
+import { useState } from 'preact/hooks';
+import { m2 } from '../../core/answer/quantity.ts';
+import { planTotals } from '../../core/breakdown/plan-totals.ts';
+import type { BreakdownProblem, Wishes } from '../../core/breakdown/problem-types.ts';
 import type { Board } from '../../store/records/board.ts';
+import type { Piece } from '../../store/records/piece.ts';
 import type { Plan } from '../../store/records/plan.ts';
 import { Amount } from '../../ui/amount.tsx';
-import { Length } from '../../ui/length.tsx';
-import { BoardDrawing } from './board-drawing.tsx';
+import { Choice } from '../../ui/fields.tsx';
+import { ShowWorking } from '../../ui/show-working.tsx';
+import { BoardsView } from './boards-view.tsx';
+import { ChangeView } from './change-view.tsx';
+import { consumedWorking } from './consumed-working.ts';
+import { isCut } from './cut-state.ts';
+import type { Names } from './names.ts';
+import { PanelsView } from './panels-view.tsx';
+import { planChanges } from './plan-changes.ts';
+import { ShortageList } from './shortage-list.tsx';
+import { solvedProblem } from './solved-problem.ts';
+import { WoodView } from './wood-view.tsx';
+
+type Look = 'boards' | 'panels' | 'wood' | 'change';
+
+const looks: readonly { readonly value: Look; readonly label: string }[] = [
+  { value: 'boards', label: 'Boards' },
+  { value: 'panels', label: 'Panels' },
+  { value: 'wood', label: 'Wood' },
+  { value: 'change', label: 'Change' },
+];
 
 interface Props {
   plan: Plan;
-  problem: BreakdownProblem;
-  names: ReadonlyMap<string, string>;
+  piece: Piece;
   rack: readonly Board[];
+  kept: readonly Plan[];
+  names: Names;
+  next: BreakdownProblem;
+  wishes: Wishes;
+  running: boolean;
+  onWishes(wishes: Wishes): void;
+  onChoose(plan: Plan): void;
+  onAgain(effort?: number): void;
 }
 
-/** The plan: whether the wood is enough, then board by board, then panel by panel. */
-export function PlanShown({ plan, problem, names, rack }: Props) {
-  const partName = (id: string) => names.get(id) ?? id;
-  const used = problem.boards.filter(({ id }) => plan.blanks.some(({ board }) => board === id));
-  const consumed = plan.blanks.reduce((sum, blank) => {
-    const board = problem.boards.find(({ id }) => id === blank.board);
-    return sum + ((board?.width ?? 0) * (blank.length + problem.shop.crosscutKerf)) / 1e6;
-  }, 0);
+/** The plan in hand: whether the wood is enough, then by boards, by panels, by wood, or how to have it otherwise. */
+export function PlanShown(props: Props) {
+  const { plan, piece, rack, names, running, onAgain } = props;
+  const [look, setLook] = useState<Look>('boards');
+  const asked = solvedProblem(plan);
+  const totals = planTotals(asked, plan);
+  const short = plan.short.length > 0;
+  const changes = planChanges(plan, piece, rack, names);
+  const cut = asked.boards.filter(({ id }) => isCut(plan, id)).length;
   return (
     <>
-      <div class={plan.short.length > 0 ? 'answer now' : 'answer'}>
+      <div class={short ? 'answer now' : 'answer'}>
         <p class="figure words">
-          {plan.short.length > 0 ? 'Not enough wood' : `Enough: ${used.length} of ${problem.boards.length} boards`}
+          {short ? 'Not enough wood' : `Enough: ${totals.boards} of ${asked.boards.length} boards`}
         </p>
-        {plan.short.map(({ part, unit, missingWidth }) => (
-          <p>
-            {partName(part)} {unit} lacks <Length mm={missingWidth} /> of width.
-          </p>
-        ))}
+        {short && <ShortageList {...{ asked, plan, names }} />}
         <p>
-          <Amount of={m2(consumed)} /> of board goes into it.
+          <Amount of={m2(totals.consumed)} /> of board goes into it{cut > 0 && `; ${cut} of ${totals.boards} cut`}.
         </p>
+        <ShowWorking of={consumedWorking(plan, totals.consumed)} />
       </div>
-      <h2>Board by board</h2>
-      {used.map((board) => {
-        const blanks = plan.blanks.filter((blank) => blank.board === board.id).sort((a, b) => a.start - b.start);
-        const mark = rack.find(({ id }) => id === board.id)?.chalk ?? '?';
-        return (
-          <section class="card" aria-label={`Board ${mark}`}>
-            <BoardDrawing
-              board={board}
-              mark={mark}
-              blanks={blanks}
-              ripKerf={problem.shop.ripKerf}
-              partName={partName}
-            />
-            <ol class="rows">
-              {blanks.map((blank) => (
-                <li>
-                  <span>
-                    Crosscut at <Amount of={mm(blank.start + blank.length)} /> from the marked end
-                    {blank.start > 0 && (
-                      <>
-                        {' '}
-                        (from <Amount of={mm(blank.start)} />)
-                      </>
-                    )}
-                    ; rip{' '}
-                    {blank.strips.map((strip, n) => (
-                      <>
-                        {n > 0 && ', '}
-                        <Length mm={strip.width} /> for {partName(strip.part)} {strip.unit}
-                      </>
-                    ))}
-                  </span>
-                </li>
-              ))}
-            </ol>
-          </section>
-        );
-      })}
+      {changes.length > 0 && (
+        <div class="answer now">
+          <p>Since this plan was made: {changes.join(' ')}</p>
+          <button type="button" class="button" disabled={running} onClick={() => onAgain()}>
+            Plan again
+          </button>
+        </div>
+      )}
+      <Choice<Look> label="Show the plan by" value={look} options={looks} onInput={setLook} />
+      {look === 'boards' && <BoardsView {...{ asked, plan, piece, rack, names }} />}
+      {look === 'panels' && <PanelsView {...{ asked, plan, names }} />}
+      {look === 'wood' && <WoodView {...{ asked, plan, rack }} />}
+      {look === 'change' && <ChangeView asked={asked} {...props} />}
     </>
   );
 }

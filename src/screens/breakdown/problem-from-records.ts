@@ -1,28 +1,12 @@
-import type { BreakdownProblem, Part, Shop as PlanShop, RoughBoard } from '../../core/breakdown/problem-types.ts';
-import { narrowestWidth } from '../../core/lumber/board-width.ts';
-import { roughThickness } from '../../core/lumber/quarters.ts';
+import type { BreakdownProblem, Part, Shop as PlanShop, Wishes } from '../../core/breakdown/problem-types.ts';
 import type { Board } from '../../store/records/board.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import type { Machines, Shop } from '../../store/records/shop.ts';
-import { assumedWarp } from '../../tables/assumed-warp.ts';
+import { needOf, roughBoard } from './rough-board.ts';
 
 /** Boards that a plan for this piece may use: what lies in the rack, and what is set aside for it. */
 export const usableFor = (piece: Piece, boards: readonly Board[]): Board[] =>
   boards.filter(({ state, pieceId }) => state === 'rack' || (state === 'setAside' && pieceId === piece.id));
-
-/** A board as the plan sees it; warp that nobody has measured is assumed. */
-export function roughBoard(board: Board): RoughBoard {
-  const width = narrowestWidth(board);
-  return {
-    id: board.id,
-    species: board.species,
-    thickness: roughThickness(board.thickness),
-    width,
-    length: board.length,
-    cup: board.warp?.cup ?? width * assumedWarp.cupPerWidth,
-    bow: board.warp?.bow ?? board.length * assumedWarp.bowPerLength,
-  };
-}
 
 /** Wide enough for any board: what a hand plane takes, and a shop without a planer must do by hand. */
 const noLimit = 1500;
@@ -57,11 +41,28 @@ const planPart = ({ id, species, quantity, length, width, thickness, panel }: Pa
   panel,
 });
 
-/** What is asked of the planner for one piece. */
-export function problemFromRecords(shop: Shop, boards: readonly Board[], piece: Piece): BreakdownProblem {
+/** What is asked of the planner for one piece; wishes about boards and parts that are gone are left out. */
+export function problemFromRecords(
+  shop: Shop,
+  boards: readonly Board[],
+  piece: Piece,
+  wishes: Wishes = {},
+): BreakdownProblem {
+  const limits = planShop(shop);
+  const parts = piece.parts.map(planPart);
+  const need = needOf(limits, parts, wishes);
+  const usable = usableFor(piece, boards).map((board) => roughBoard(board, need));
+  return { shop: limits, boards: usable, parts, wishes: standingWishes(wishes, usable, parts) };
+}
+
+function standingWishes(wishes: Wishes, boards: BreakdownProblem['boards'], parts: readonly Part[]): Wishes {
+  const hasBoard = (id: string) => boards.some((board) => board.id === id);
+  const hasPart = (id: string) => parts.some((part) => part.id === id);
+  const { keepOut = [], fix = [], together = [], ...rest } = wishes;
   return {
-    shop: planShop(shop),
-    boards: usableFor(piece, boards).map(roughBoard),
-    parts: piece.parts.map(planPart),
+    ...rest,
+    keepOut: keepOut.filter(hasBoard),
+    fix: fix.filter(({ part, board }) => hasPart(part) && hasBoard(board)),
+    together: together.filter(({ part }) => parts.some(({ id, panel }) => id === part && panel)),
   };
 }

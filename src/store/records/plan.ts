@@ -5,6 +5,8 @@ export interface PlanStrip {
   readonly part: string;
   /** Counts a part's pieces from 1. */
   readonly unit: number;
+  /** It was cut and turned out bad: it gives nothing. */
+  readonly spoilt?: boolean;
 }
 
 export interface PlanBlank {

@@ -1,0 +1,39 @@
+import type { BreakdownProblem } from '../../core/breakdown/problem-types.ts';
+import type { Board } from '../../store/records/board.ts';
+import type { Piece } from '../../store/records/piece.ts';
+import type { Plan } from '../../store/records/plan.ts';
+import { BoardCard } from './board-card.tsx';
+import { boardSheets } from './board-sheet.ts';
+import type { Names } from './names.ts';
+import { setAside } from './store-plan.ts';
+
+interface Props {
+  asked: BreakdownProblem;
+  plan: Plan;
+  piece: Piece;
+  rack: readonly Board[];
+  names: Names;
+}
+
+/** Board by board, to be cut at the bench. */
+export function BoardsView({ asked, plan, piece, rack, names }: Props) {
+  const sheets = boardSheets(asked, plan);
+  const stored = (id: string) => rack.find((board) => board.id === id);
+  const free = sheets.flatMap(({ board }) => stored(board.id) ?? []).filter(({ state }) => state === 'rack');
+  return (
+    <>
+      <p class="soft small">
+        Every crosscut is measured from the chalked end, so that errors don't add up: mark the board out whole before
+        the first cut. What to flatten and straighten before a rip, the milling steps say.
+      </p>
+      {free.length > 0 && (
+        <button type="button" class="button" onClick={() => void setAside(free, piece)}>
+          Set {free.length === 1 ? 'this board' : `these ${free.length} boards`} aside for {piece.name}
+        </button>
+      )}
+      {sheets.map((sheet) => (
+        <BoardCard key={sheet.board.id} stored={stored(sheet.board.id)} {...{ sheet, asked, plan, names }} />
+      ))}
+    </>
+  );
+}

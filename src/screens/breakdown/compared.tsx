@@ -1,0 +1,52 @@
+import { phrase } from '../../core/answer/phrase.ts';
+import { m2 } from '../../core/answer/quantity.ts';
+import type { PlanTotals } from '../../core/breakdown/plan-totals.ts';
+import { Amount } from '../../ui/amount.tsx';
+import { ShowWorking } from '../../ui/show-working.tsx';
+
+interface Props {
+  label: string;
+  totals: PlanTotals;
+  now: PlanTotals;
+}
+
+/** A plan beside the one in hand: wood, boards, strips, and what is short. */
+export function Compared({ label, totals, now }: Props) {
+  const saved = now.consumed - totals.consumed;
+  return (
+    <div class="answer">
+      <p>
+        <b>{label}:</b> {boards(totals)}, {totals.strips} strips.
+      </p>
+      {totals.short > 0 && (
+        <p>
+          {totals.short} {totals.short === 1 ? 'piece is' : 'pieces are'} short.
+        </p>
+      )}
+      {totals.short === 0 && now.short > 0 && <p>Nothing is short.</p>}
+      {/* Less than a square centimetre is the same plan. */}
+      {Math.abs(saved) < 1e-4 ? (
+        <p>As much wood as now.</p>
+      ) : (
+        <p>
+          <Amount of={m2(Math.abs(saved))} /> {saved > 0 ? 'less' : 'more'} wood than now.
+        </p>
+      )}
+      <ShowWorking
+        of={{
+          steps: [
+            {
+              finds: 'difference in wood',
+              by: phrase('{before} now, {after} then', { before: m2(now.consumed), after: m2(totals.consumed) }),
+              gives: m2(Math.abs(saved)),
+            },
+          ],
+          holds: phrase('The area of board that is crosscut away, kerfs included, in the best plans found.'),
+          sources: ['geometry'],
+        }}
+      />
+    </div>
+  );
+}
+
+export const boards = ({ boards: many }: PlanTotals): string => `${many} ${many === 1 ? 'board' : 'boards'}`;

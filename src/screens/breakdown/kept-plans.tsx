@@ -1,0 +1,65 @@
+import { m2, percent } from '../../core/answer/quantity.ts';
+import { planTotals } from '../../core/breakdown/plan-totals.ts';
+import type { Plan } from '../../store/records/plan.ts';
+import { Amount } from '../../ui/amount.tsx';
+import { boards } from './compared.tsx';
+import { solvedProblem } from './solved-problem.ts';
+import { removePlan } from './store-plan.ts';
+
+interface Props {
+  kept: readonly Plan[];
+  chosen: Plan;
+  onChoose(plan: Plan): void;
+}
+
+/** Every plan made for the piece, newest first, side by side; any of them can be taken up again. */
+export function KeptPlans({ kept, chosen, onChoose }: Props) {
+  const newest = [...kept].sort((a, b) => b.created - a.created);
+  return (
+    <section class="card" aria-label="Plans kept">
+      <h2>Plans kept</h2>
+      <ul class="rows">
+        {newest.map((plan) => {
+          const totals = planTotals(solvedProblem(plan), plan);
+          const when = new Date(plan.created).toLocaleString(undefined, { dateStyle: 'short', timeStyle: 'short' });
+          return (
+            <li>
+              <div>
+                <p>
+                  <b>{when}</b>
+                  {plan.id === chosen.id && ', the one in hand'}
+                </p>
+                <p class="soft small">
+                  {boards(totals)}, {totals.strips} strips, <Amount of={m2(totals.consumed)} />, yield{' '}
+                  <Amount of={percent(totals.yield.value)} />
+                  {totals.short > 0 && `, ${totals.short} short`}
+                  {(plan.cutDone?.length ?? 0) > 0 && `, ${plan.cutDone?.length} cut`}
+                </p>
+              </div>
+              {plan.id !== chosen.id && (
+                <>
+                  <button
+                    type="button"
+                    class="button"
+                    aria-label={`Take the plan of ${when}`}
+                    onClick={() => onChoose(plan)}
+                  >
+                    Take it
+                  </button>
+                  <button
+                    type="button"
+                    class="button"
+                    aria-label={`Delete the plan of ${when}`}
+                    onClick={() => void removePlan(plan)}
+                  >
+                    Delete
+                  </button>
+                </>
+              )}
+            </li>
+          );
+        })}
+      </ul>
+    </section>
+  );
+}

@@ -1,0 +1,22 @@
+import { phrase } from '../../core/answer/phrase.ts';
+import { mm } from '../../core/answer/quantity.ts';
+import type { Working } from '../../core/answer/worked.ts';
+import type { PanelLayout } from '../../core/breakdown/panel-layout.ts';
+
+/** How a panel's width comes out of its strips. */
+export function panelWidthWorking({ strips, width }: PanelLayout, edgeAllowance: number): Working {
+  const rough = strips.reduce((sum, strip) => sum + strip.width, 0);
+  return {
+    steps: [
+      {
+        finds: 'width of the panel',
+        by: phrase(`strips {rough} in all, less {edges} off the two edges of each of ${strips.length}`, {
+          rough: mm(rough),
+          edges: mm(edgeAllowance),
+        }),
+        gives: mm(width),
+      },
+    ],
+    sources: ['geometry'],
+  };
+}

@@ -1,0 +1,70 @@
+import { phrase } from '../../core/answer/phrase.ts';
+import { isProblem } from '../../core/answer/problem.ts';
+import { count, money } from '../../core/answer/quantity.ts';
+import type { Worked } from '../../core/answer/worked.ts';
+import type { BreakdownPlan, BreakdownProblem } from '../../core/breakdown/problem-types.ts';
+import { boardCost } from '../../core/lumber/board-cost.ts';
+import { cubicMetresPerBoardFoot } from '../../core/lumber/exact-volume.ts';
+import { tally } from '../../core/lumber/tally.ts';
+import type { Board } from '../../store/records/board.ts';
+import type { Delivery } from '../../store/records/delivery.ts';
+
+export interface PlanCost {
+  readonly cost: Worked;
+  /** Boards of the plan that have no price. */
+  readonly unpriced: number;
+}
+
+/**
+ * What the wood of a plan cost: of each board, the share of its length that is crosscut from it.
+ * Undefined when no board of the plan has a price.
+ */
+export function planCost(
+  asked: BreakdownProblem,
+  plan: BreakdownPlan,
+  rack: readonly Board[],
+  deliveries: readonly Delivery[],
+): PlanCost | undefined {
+  const priced: number[] = [];
+  let unpriced = 0;
+  for (const rough of asked.boards) {
+    const blanks = plan.blanks.filter(({ board }) => board === rough.id);
+    if (blanks.length === 0) continue;
+    const board = rack.find(({ id }) => id === rough.id);
+    const whole = board && costOf(board, rack, deliveries);
+    if (whole === undefined) {
+      unpriced++;
+      continue;
+    }
+    const taken = blanks.reduce((sum, { length }) => sum + length + asked.shop.crosscutKerf, 0);
+    priced.push(whole * Math.min(1, taken / rough.length));
+  }
+  if (priced.length === 0) return undefined;
+  const value = priced.reduce((sum, cost) => sum + cost, 0);
+  const step = {
+    finds: 'cost of the wood in the plan',
+    by: phrase('of each of {boards} boards, its cost with freight × the share of its length that goes into blanks', {
+      boards: count(priced.length),
+    }),
+    gives: money(value),
+  };
+  return { cost: { value, working: { steps: [step], sources: ['label', 'common-practice'] } }, unpriced };
+}
+
+/** What a board cost: as noted on it, or by its delivery's price with its share of the freight. */
+function costOf(board: Board, rack: readonly Board[], deliveries: readonly Delivery[]): number | undefined {
+  const delivery = deliveries.find(({ id }) => id === board.deliveryId);
+  if (!delivery) return board.cost;
+  const came = rack.filter(({ deliveryId }) => deliveryId === delivery.id);
+  const sums = tally(came);
+  if (isProblem(sums)) return board.cost;
+  const own = sums.boards[came.indexOf(board)];
+  const byVolume = delivery.price.per === 'cubicMetre';
+  const found = boardCost({
+    boardFeet: (byVolume ? own?.exact.boardFeet.value : own?.boardFeet.value) ?? 0,
+    deliveryBoardFeet: byVolume ? sums.exactBoardFeet.value : sums.boardFeet.value,
+    pricePerBoardFoot: delivery.price.amount * (byVolume ? cubicMetresPerBoardFoot : 1),
+    freight: delivery.freight,
+  });
+  return isProblem(found) ? board.cost : found.cost.value;
+}

@@ -1,0 +1,59 @@
+import { formatLength } from '../../core/length/format-length.ts';
+import { Drawing } from '../../ui/drawing/drawing.tsx';
+import { units } from '../../ui/units.ts';
+import type { SheetBlank } from './board-sheet.ts';
+
+interface Props {
+  one: SheetBlank;
+  /** Of the clear wood that it is ripped from, mm. */
+  width: number;
+  thickness: number;
+  ripKerf: number;
+  /** Width of the widest board, so that all are drawn to one scale. */
+  widest: number;
+}
+
+const sheet = 328;
+
+/** A blank's end to scale: its strips side by side with their rip widths, and what is left beside them. */
+export function RipDrawing({ one, width, thickness, ripKerf, widest }: Props) {
+  const scale = (sheet - 4) / widest;
+  const height = Math.max(22, thickness * scale);
+  const rips = one.strips.map(({ strip }) => `${formatLength(strip.width, units.value)} ${units.value.unit}`);
+  let x = 2;
+  return (
+    <Drawing
+      width={sheet}
+      height={height + 4}
+      alternative={`End of blank ${one.letter}, ripped into ${rips.join(', ')}.`}
+    >
+      {(hatch) => (
+        <>
+          <rect x="2" y="2" width={width * scale} height={height} class="wood" />
+          <rect x="2" y="2" width={width * scale} height={height} fill={hatch.waste} />
+          {one.strips.map(({ strip }) => {
+            const at = x;
+            const wide = strip.width * scale;
+            x += (strip.width + ripKerf) * scale;
+            const text = formatLength(strip.width, units.value);
+            const label = text.length * 7.5 + 8;
+            return (
+              <g>
+                <rect x={at} y="2" width={wide} height={height} class="wood" />
+                <rect x={at} y="2" width={wide} height={height} fill={strip.spoilt ? hatch.waste : hatch.endGrain} />
+                {wide > label && (
+                  <>
+                    <rect x={at + (wide - label) / 2} y={height / 2 - 7} width={label} height="18" class="paper" />
+                    <text x={at + wide / 2} y={height / 2 + 7} font-size="14" text-anchor="middle">
+                      {text}
+                    </text>
+                  </>
+                )}
+              </g>
+            );
+          })}
+        </>
+      )}
+    </Drawing>
+  );
+}

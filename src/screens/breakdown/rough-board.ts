@@ -1,0 +1,48 @@
+import { isProblem } from '../../core/answer/problem.ts';
+import { taperStretches } from '../../core/breakdown/clear-stretches.ts';
+import type { ClearStretch, Part, RoughBoard, Shop, Wishes } from '../../core/breakdown/problem-types.ts';
+import { narrowestWidth } from '../../core/lumber/board-width.ts';
+import type { Board } from '../../store/records/board.ts';
+import { clearStretchesOf, roughShape } from '../../store/records/board-shape.ts';
+
+/** What a board must be good for: the shortest, longest and narrowest blank that the parts need, mm. */
+export interface Need {
+  readonly shortest: number;
+  readonly longest: number;
+  readonly narrowest: number;
+  readonly favour: 'area' | 'length';
+}
+
+export function needOf(shop: Shop, parts: readonly Part[], wishes: Wishes): Need {
+  const lengths = parts.map(({ length }) => length + shop.lengthAllowance);
+  const widths = parts.map(({ panel, width }) => (panel ? shop.minStrip : width + shop.edgeAllowance));
+  return {
+    // Without parts there is nothing to plan; any size will do.
+    shortest: Math.min(...lengths, 12_200),
+    longest: Math.max(...lengths, 1),
+    narrowest: Math.min(...widths, 1500),
+    favour: wishes.longLeftovers ? 'length' : 'area',
+  };
+}
+
+/** A board as the plan sees it: warp that nobody has measured is assumed, marks are kept clear of, a taper is stepped. */
+export function roughBoard(board: Board, need: Need): RoughBoard {
+  const clear = clearOf(board, need);
+  const width = clear ? Math.max(board.width, board.farWidth ?? 0) : narrowestWidth(board);
+  const { thickness, length, cup, bow } = roughShape({ ...board, width, farWidth: width });
+  return { id: board.id, species: board.species, thickness, width, length, cup, bow, ...(clear && { clear }) };
+}
+
+function clearOf(board: Board, need: Need): readonly ClearStretch[] | undefined {
+  const { width, farWidth = width, length } = board;
+  if (board.defects?.length) {
+    const wish = { leastLength: need.shortest, leastWidth: need.narrowest, favour: need.favour };
+    const found = clearStretchesOf(board, wish);
+    return isProblem(found) ? undefined : found;
+  }
+  if (farWidth === width) return undefined;
+  // Each step still takes the longest blank, so stepping never costs a part that the board could give.
+  const steps = Math.max(1, Math.floor(length / need.longest));
+  const ends = Array.from({ length: steps }, (_, step) => (length * (step + 1)) / steps);
+  return taperStretches(length, width, farWidth, ends);
+}

@@ -1,0 +1,56 @@
+import { phrase } from '../../core/answer/phrase.ts';
+import { boardFeet, mm } from '../../core/answer/quantity.ts';
+import type { Working } from '../../core/answer/worked.ts';
+import type { BreakdownProblem } from '../../core/breakdown/problem-types.ts';
+import { type Purchase, purchasePhrase, shortages } from '../../core/breakdown/shortages.ts';
+import type { Plan } from '../../store/records/plan.ts';
+import { Say } from '../../ui/say.tsx';
+import { ShowWorking } from '../../ui/show-working.tsx';
+import { type Names, namedPlan, namedProblem } from './names.ts';
+
+/** What is short, why, and what to buy. */
+export function ShortageList({ asked, plan, names }: { asked: BreakdownProblem; plan: Plan; names: Names }) {
+  return (
+    <ul class="rows" aria-label="What is short">
+      {shortages(namedProblem(asked, names), namedPlan(plan, names)).map(({ part, units, reason, buy }) => (
+        <li>
+          <div>
+            <p>
+              <b>
+                {part}
+                {units > 1 && `, ${units} of them`}
+              </b>
+            </p>
+            <p>
+              <Say phrase={reason} />
+            </p>
+            {buy && (
+              <>
+                <p>
+                  <Say phrase={purchasePhrase(buy)} />
+                </p>
+                <ShowWorking of={purchaseWorking(buy)} />
+              </>
+            )}
+          </div>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+const purchaseWorking = ({ length, width, thickness, boardFeet: feet }: Purchase): Working => ({
+  steps: [
+    {
+      finds: 'board feet to buy',
+      by: phrase('{length} × {width} × {thickness}, in board feet of 144 cubic inches', {
+        length: mm(length),
+        width: mm(width),
+        thickness: mm(thickness),
+      }),
+      gives: boardFeet(feet),
+    },
+  ],
+  holds: phrase('Flat, straight, clear boards as wide as the usual one in the rack. Real ones vary: buy some more.'),
+  sources: ['geometry', 'nist-sp811'],
+});

@@ -1,0 +1,95 @@
+import { useAll } from '../../app/live.ts';
+import { routeTo } from '../../app/routes.ts';
+import { m2, money, percent } from '../../core/answer/quantity.ts';
+import { planTotals, type WoodUse } from '../../core/breakdown/plan-totals.ts';
+import type { BreakdownProblem } from '../../core/breakdown/problem-types.ts';
+import { deliveries } from '../../store/deliveries.ts';
+import type { Board } from '../../store/records/board.ts';
+import type { Plan } from '../../store/records/plan.ts';
+import { Amount } from '../../ui/amount.tsx';
+import { ShowWorking } from '../../ui/show-working.tsx';
+import { planCost } from './plan-cost.ts';
+
+const causes: readonly (readonly [keyof WoodUse, string])[] = [
+  ['parts', 'In the parts'],
+  ['kerf', 'Sawdust'],
+  ['edges', 'Jointed off edges'],
+  ['ends', 'Snipe and last trims'],
+  ['offcuts', 'Beside the strips'],
+  ['defects', 'Around knots, splits and taper'],
+  ['leftovers', 'Left in length, back to the rack'],
+];
+
+interface Props {
+  asked: BreakdownProblem;
+  plan: Plan;
+  rack: readonly Board[];
+}
+
+/** Where the wood of a plan goes, and what it cost. */
+export function WoodView({ asked, plan, rack }: Props) {
+  const totals = planTotals(asked, plan);
+  const started = Object.values(totals.wood).reduce((sum, area) => sum + area, 0);
+  return (
+    <>
+      <div class="answer">
+        <p class="figure">
+          <Amount of={percent(totals.yield.value)} />
+        </p>
+        <p>of the wood that is cut ends up in the parts.</p>
+        <ShowWorking of={totals.yield.working} />
+      </div>
+      <section class="card" aria-label="Where the wood goes">
+        <h2>Where the wood goes</h2>
+        <p class="soft">
+          {totals.boards} {totals.boards === 1 ? 'board' : 'boards'} started, <Amount of={m2(started)} /> of face;{' '}
+          {totals.strips} strips.
+        </p>
+        <dl class="facts">
+          {causes.map(([cause, label]) => (
+            <>
+              <dt>{label}</dt>
+              <dd>
+                <Amount of={m2(Math.max(0, totals.wood[cause]))} />{' '}
+                <span class="soft small">
+                  <Amount of={percent(Math.max(0, (100 * totals.wood[cause]) / started))} />
+                </span>
+              </dd>
+            </>
+          ))}
+        </dl>
+        <p class="soft small">By area of the faces; the percentages are of the boards started.</p>
+      </section>
+      <Cost {...{ asked, plan, rack }} />
+    </>
+  );
+}
+
+function Cost({ asked, plan, rack }: Props) {
+  const bought = useAll(deliveries);
+  if (!bought) return null;
+  const found = planCost(asked, plan, rack, bought);
+  if (!found) {
+    return (
+      <p class="soft">
+        No price is known for these boards. Note it with the board or its delivery in the{' '}
+        <a href={routeTo('stock')}>stock</a>.
+      </p>
+    );
+  }
+  return (
+    <section class="card" aria-label="Cost">
+      <h2>Cost of the wood</h2>
+      <p class="figure">
+        <Amount of={money(found.cost.value)} />
+      </p>
+      {found.unpriced > 0 && (
+        <p class="soft">
+          {found.unpriced} {found.unpriced === 1 ? 'board has' : 'boards have'} no price and{' '}
+          {found.unpriced === 1 ? 'is' : 'are'} not counted.
+        </p>
+      )}
+      <ShowWorking of={found.cost.working} />
+    </section>
+  );
+}
