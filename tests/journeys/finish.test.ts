@@ -19,6 +19,7 @@ const done = () =>
   page()
     .getByRole('button', { name: /^(Done|Next step)/ })
     .click();
+const waits = () => page().getByRole('region', { name: 'Waits' });
 /** Waits for words that can be seen: those in a closed working don't count. */
 const see = (text: string | RegExp) => page().getByText(text).filter({ visible: true }).first().waitFor();
 const figure = () => page().locator('.readout .figure').first().textContent();
@@ -157,12 +158,12 @@ describe('a cabinet with bare insides', () => {
     await see('Spread every rag flat');
     await see('Wipe off');
     // The coat is on: its pot life is over.
-    await expect.poll(() => page().getByText('Pot life').count()).toBe(0);
+    await expect.poll(() => waits().getByText('Pot life').count()).toBe(0);
     await page().clock.fastForward(6 * minute);
     await see(/^Now; ended/);
     await done();
     // The rags are ticked after the wiping: that timer is over, the wait for coat 2 runs on.
-    await expect.poll(() => page().getByText('Wipe off').count()).toBe(0);
+    await expect.poll(() => waits().getByText('Wipe off').count()).toBe(0);
     await see('Before coat 2');
     await page().reload();
     await see('Before coat 2');
