@@ -117,6 +117,19 @@ async function several(page: Page, script: string, before?: () => Promise<unknow
 
 const ms = (value: number) => `${value.toFixed(1)} ms`;
 
+/** Processor time of the page's main thread for one frame, on average, whatever else the machine does meanwhile. */
+async function workPerFrame(page: Page, script: string, frames: number): Promise<number> {
+  const session = await page.context().newCDPSession(page);
+  await session.send('Performance.enable', { timeDomain: 'threadTicks' });
+  const spent = async () =>
+    (await session.send('Performance.getMetrics')).metrics.find(({ name }) => name === 'TaskDuration')?.value ?? 0;
+  const before = await spent();
+  await page.evaluate(script);
+  const after = await spent();
+  await session.detach();
+  return ((after - before) * 1000) / frames;
+}
+
 function smooth(how: string, waits: readonly number[], still: number): BenchRow {
   const longest = Math.max(...waits);
   return {
@@ -156,6 +169,7 @@ export async function bench(): Promise<BenchRow[]> {
     }
     const flung = await several(page, fling);
     const draggedPast = await several(page, dragged);
+    const [flingWork, dragWork] = [await workPerFrame(page, fling, 240), await workPerFrame(page, dragged, 120)];
     const longFrames = (await page.evaluate('window.longFrames')) as number[];
     // The same on a short still screen: what the machine itself lets slip at this moment.
     await toShop();
@@ -172,6 +186,10 @@ export async function bench(): Promise<BenchRow[]> {
       },
       smooth('flung past at 4000 pixels a second', flung, still),
       smooth('dragged past whole in two seconds', draggedPast, still),
+      {
+        what: `${count} boards: processor time of the page a frame, flung and dragged`,
+        measured: `${ms(flingWork)} and ${ms(dragWork)}`,
+      },
       {
         what: `${count} boards: frames over ${frameBar} ms while opened ${rounds} times, searched and scrolled`,
         measured: longFrames.length === 0 ? 'none' : `${longFrames.length}, the longest ${ms(Math.max(...longFrames))}`,
