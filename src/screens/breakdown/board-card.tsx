@@ -1,4 +1,3 @@
-import { clearStretches } from '../../core/breakdown/clear-stretches.ts';
 import type { BreakdownProblem } from '../../core/breakdown/problem-types.ts';
 import type { Board } from '../../store/records/board.ts';
 import type { Plan } from '../../store/records/plan.ts';
@@ -6,12 +5,12 @@ import { Tick } from '../../ui/fields.tsx';
 import { Length } from '../../ui/length.tsx';
 import { Say } from '../../ui/say.tsx';
 import { AssumedWarp } from './assumed-warp.tsx';
+import { BlankCuts } from './blank-cuts.tsx';
 import { BoardDrawing } from './board-drawing.tsx';
-import type { BoardSheet, SheetBlank } from './board-sheet.ts';
-import { cutStrips, isCut, withSpoilt } from './cut-state.ts';
+import type { BoardSheet } from './board-sheet.ts';
+import { isCut } from './cut-state.ts';
 import type { Names } from './names.ts';
-import { RipDrawing } from './rip-drawing.tsx';
-import { changePlan, tickCut } from './store-plan.ts';
+import { tickCut } from './store-plan.ts';
 
 interface Props {
   sheet: BoardSheet;
@@ -56,62 +55,5 @@ export function BoardCard({ sheet, asked, plan, stored, names }: Props) {
       )}
       <Tick label={`Board ${mark} is cut`} checked={cut} onInput={(on) => void tickCut(plan, board.id, on)} />
     </section>
-  );
-}
-
-interface BlankProps extends Omit<Props, 'stored'> {
-  one: SheetBlank;
-}
-
-function BlankCuts({ one, sheet: { board }, asked, plan, names }: BlankProps) {
-  const { blank, letter, rips, strips } = one;
-  const clear = clearStretches(board).find(({ start, length }) => blank.start < start + length);
-  const cut = cutStrips(plan, blank);
-  return (
-    <div class="blank">
-      <h4>
-        Blank {letter}, <Length mm={blank.length} /> long
-      </h4>
-      <RipDrawing
-        one={one}
-        width={clear?.width ?? board.width}
-        thickness={board.thickness}
-        ripKerf={asked.shop.ripKerf}
-        widest={Math.max(...asked.boards.map(({ width }) => width))}
-      />
-      {clear && clear.offset > 0 && (
-        <p>
-          First rip <Length mm={clear.offset} /> off the left edge, seen from the chalked end.
-        </p>
-      )}
-      {rips.map((rip) => (
-        <p>
-          <Say phrase={rip.say} />
-        </p>
-      ))}
-      <ul class="rows" aria-label={`Strips of blank ${letter}`}>
-        {strips.map(({ strip, at }) => {
-          const name = strip.part === '' ? 'Spoilt' : names.piece(strip.part, strip.unit);
-          return (
-            <li class={strip.spoilt ? 'spoilt' : undefined}>
-              <span>
-                <Length mm={strip.width} /> for {name}
-              </span>
-              {at < cut && (
-                <button
-                  type="button"
-                  class="button"
-                  aria-pressed={strip.spoilt === true}
-                  aria-label={`Strip ${at + 1} of blank ${letter} for ${name} is spoilt`}
-                  onClick={() => void changePlan(plan.id, (now) => withSpoilt(now, one.at, at, !strip.spoilt))}
-                >
-                  Spoilt
-                </button>
-              )}
-            </li>
-          );
-        })}
-      </ul>
-    </div>
   );
 }

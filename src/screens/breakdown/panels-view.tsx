@@ -64,7 +64,7 @@ function PanelCard({ part, unit, asked, plan, names }: Props & { part: Part; uni
       <ol class="cuts" aria-label={`Strips of ${name}`}>
         {layout.strips.map((strip) => (
           <li>
-            Board {names.board(strip.board)}, blank {letterOf(plan, strip.blank)}: <Length mm={strip.width} />, jointed{' '}
+            {names.board(strip.board)}, blank {letterOf(plan, strip.blank)}: <Length mm={strip.width} bare /> jointed to{' '}
             <Length mm={strip.jointed} />
           </li>
         ))}
@@ -89,7 +89,7 @@ function groupsInWords(groups: readonly (readonly number[])[]): string {
   const each = groups.map((group) => {
     const first = (group[0] ?? 0) + 1;
     const last = (group.at(-1) ?? 0) + 1;
-    return first === last ? `strip ${first} alone` : `strips ${first} to ${last}`;
+    return first === last ? `strip ${first} alone` : `strips ${first} ${last - first === 1 ? 'and' : 'to'} ${last}`;
   });
   return `Glue up in ${groups.length} groups: ${each.join(', ')}.`;
 }

@@ -71,7 +71,9 @@ export function PlanShown(props: Props) {
           </button>
         </div>
       )}
-      <Choice<Look> label="Show the plan by" value={look} options={looks} onInput={setLook} />
+      <div class="looks">
+        <Choice<Look> label="Show the plan by" value={look} options={looks} onInput={setLook} />
+      </div>
       {look === 'boards' && <BoardsView {...{ asked, plan, piece, rack, names }} />}
       {look === 'panels' && <PanelsView {...{ asked, plan, names }} />}
       {look === 'wood' && <WoodView {...{ asked, plan, rack }} />}

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { BreakdownProblem, Wishes } from '../../core/breakdown/problem-types.ts';
 import type { WishCost } from '../../core/breakdown/wish-cost.ts';
-import { Choice, Pick, Tick } from '../../ui/fields.tsx';
+import { Pick, Tick } from '../../ui/fields.tsx';
 import type { Names } from './names.ts';
 import { WishPrice } from './wish-price.tsx';
 
@@ -40,13 +40,13 @@ export function WishList({ asked, wishes, names, planned, onChange }: Props) {
         const held = together.find(({ part }) => part === id);
         return (
           <>
-            <Choice
-              label={`Strips of ${names.part(id)} from`}
+            <Pick
+              label={`${names.part(id)}: its strips from`}
               value={String(held?.boards ?? 0)}
               options={[
-                { value: '0', label: 'Any boards' },
-                { value: '1', label: 'One board' },
-                { value: '2', label: 'Two neighbours' },
+                { value: '0', label: 'any boards' },
+                { value: '1', label: 'one board' },
+                { value: '2', label: 'two boards next to each other' },
               ]}
               onInput={(value) =>
                 onChange({
@@ -129,12 +129,9 @@ function BoardWish({ asked, wishes, names, onChange }: Props) {
         onInput={setBoard}
       />
       <Pick
-        label="is for"
+        label="goes to"
         value={part}
-        options={[
-          { value: '', label: 'nothing: it stays' },
-          ...parts.map(({ id }) => ({ value: id, label: names.part(id) })),
-        ]}
+        options={[{ value: '', label: 'the rack' }, ...parts.map(({ id }) => ({ value: id, label: names.part(id) }))]}
         onInput={setPart}
       />
       <button type="button" class="button" disabled={board === ''} onClick={add}>

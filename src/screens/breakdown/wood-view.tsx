@@ -78,11 +78,11 @@ function Cost({ asked, plan, rack }: Props) {
     );
   }
   return (
-    <section class="card" aria-label="Cost">
-      <h2>Cost of the wood</h2>
+    <section class="answer" aria-label="Cost">
       <p class="figure">
         <Amount of={money(found.cost.value)} />
       </p>
+      <p>is what this wood cost.</p>
       {found.unpriced > 0 && (
         <p class="soft">
           {found.unpriced} {found.unpriced === 1 ? 'board has' : 'boards have'} no price and{' '}

@@ -1,0 +1,91 @@
+import { clearStretches } from '../../core/breakdown/clear-stretches.ts';
+import type { BreakdownProblem } from '../../core/breakdown/problem-types.ts';
+import type { Plan } from '../../store/records/plan.ts';
+import { Length } from '../../ui/length.tsx';
+import { Say } from '../../ui/say.tsx';
+import { type BoardSheet, type SheetBlank, stripGroups } from './board-sheet.ts';
+import { cutStrips, withSpoilt } from './cut-state.ts';
+import type { Names } from './names.ts';
+import { RipDrawing } from './rip-drawing.tsx';
+import { changePlan } from './store-plan.ts';
+
+interface Props {
+  one: SheetBlank;
+  sheet: BoardSheet;
+  asked: BreakdownProblem;
+  plan: Plan;
+  names: Names;
+}
+
+/** The rips of one blank, and which strip goes where; once it is cut, strips can be marked spoilt. */
+export function BlankCuts({ one, sheet: { board }, asked, plan, names }: Props) {
+  const { blank, letter, rips } = one;
+  const clear = clearStretches(board).find(({ start, length }) => blank.start < start + length);
+  return (
+    <div class="blank">
+      <h4>
+        Blank {letter}, <Length mm={blank.length} /> long
+      </h4>
+      <RipDrawing
+        one={one}
+        width={clear?.width ?? board.width}
+        thickness={board.thickness}
+        ripKerf={asked.shop.ripKerf}
+        widest={Math.max(...asked.boards.map(({ width }) => width))}
+      />
+      {clear && clear.offset > 0 && (
+        <p>
+          First rip <Length mm={clear.offset} /> off the left edge, seen from the chalked end.
+        </p>
+      )}
+      {rips.length === 0 && <p>No rip: it takes the whole width.</p>}
+      {rips.map((rip) => (
+        <p>
+          <Say phrase={rip.say} />
+        </p>
+      ))}
+      <ul class="rows" aria-label={`Strips of blank ${letter}`}>
+        {cutStrips(plan, blank) === 0
+          ? stripGroups(one).map(({ width, part, unit, count }) => (
+              <li>
+                <span>
+                  {count > 1 && `${count} strips `}
+                  <Length mm={width} /> for {names.piece(part, unit)}
+                </span>
+              </li>
+            ))
+          : one.strips.map(({ at }) => <CutStrip at={at} {...{ one, plan, names }} />)}
+      </ul>
+    </div>
+  );
+}
+
+function CutStrip({
+  one: { at: blankAt, blank, letter },
+  plan,
+  names,
+  at,
+}: Omit<Props, 'sheet' | 'asked'> & { at: number }) {
+  const strip = blank.strips[at];
+  if (!strip) return null;
+  const name = names.piece(strip.part, strip.unit);
+  const spoilt = strip.spoilt ?? false;
+  return (
+    <li class={spoilt ? 'spoilt' : undefined}>
+      <span>
+        <Length mm={strip.width} /> for {name}
+      </span>
+      {at < cutStrips(plan, blank) && (
+        <button
+          type="button"
+          class="button"
+          aria-pressed={spoilt}
+          aria-label={`Spoilt: strip ${at + 1} of blank ${letter}, for ${name}`}
+          onClick={() => void changePlan(plan.id, (now) => withSpoilt(now, blankAt, at, !spoilt))}
+        >
+          Spoilt
+        </button>
+      )}
+    </li>
+  );
+}
