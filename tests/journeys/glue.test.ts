@@ -1,0 +1,223 @@
+import type { Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { openPhone, type Phone } from './phone.ts';
+
+// Glue-ups with a clock that the test moves: seconds pass by themselves as well, so times are read to the minute.
+
+let phone: Phone;
+const page = (): Page => phone.page;
+const entry = (name: RegExp) => page().getByRole('textbox', { name });
+const press = (name: string) => page().getByRole('button', { name, exact: true }).click();
+const heading = (name: string | RegExp) => page().getByRole('heading', { name, level: 1 }).waitFor();
+const says = (text: string | RegExp) => page().getByText(text).first().waitFor();
+
+async function setClock(time: string): Promise<void> {
+  page().setDefaultTimeout(8000);
+  await page().clock.install({ time: new Date(time) });
+  await page().reload();
+  await page().getByRole('heading', { level: 1 }).waitFor();
+}
+
+async function open(address: string): Promise<void> {
+  await page().evaluate((hash) => {
+    location.hash = hash;
+  }, address);
+}
+
+/** Starts a glue-up of one seam under a name, with PVA at 68 °F: 5 min open, an hour in the clamps, a day of rest. */
+async function start(name: string): Promise<void> {
+  await open('#/');
+  await open('#/glue/new');
+  await entry(/^Name of the glue-up/).fill(name);
+  await entry(/^Seam length/).fill('36');
+  await entry(/^Seam thickness/).fill('3/4');
+  await page().locator('.pad button', { hasText: '▾' }).click();
+  await press('Start spreading');
+  await heading(name);
+}
+
+/** From the bench, along the thread of the piece in hand. */
+const toGlueUp = () =>
+  page()
+    .getByRole('navigation', { name: /^Stages of/ })
+    .getByRole('link', { name: /Glue-up/ })
+    .click();
+
+const clamped = () => page().getByRole('button', { name: 'Unclamped' }).waitFor();
+
+const countdown = () => page().getByRole('timer').textContent();
+
+async function withPhone(time: string): Promise<void> {
+  phone = await openPhone();
+  await setClock(time);
+}
+
+describe('a lid in two sub-panels', () => {
+  beforeAll(() => withPhone('2026-03-02T09:00:00'));
+  afterAll(() => phone.close());
+
+  test('a piece with one wide panel', async () => {
+    await page().getByRole('link', { name: 'New piece' }).click();
+    await entry(/^Name of the piece/).fill('Blanket chest');
+    await press('List its parts');
+    const form = page().getByRole('region', { name: 'Next part' });
+    await form.getByRole('radio', { name: 'Panel, glued up' }).check({ force: true });
+    for (const [name, text] of [
+      ['Name', 'Lid'],
+      ['How many', '1'],
+      ['Length', '40'],
+      ['Width', '22'],
+      ['Thickness', '3/4'],
+    ])
+      await form.getByRole('textbox', { name: new RegExp(`^${name}`) }).fill(text as string);
+    await form.getByLabel('Wood').selectOption({ label: 'black cherry' });
+    await form.getByRole('button', { name: 'Add part', exact: true }).last().click();
+    await says('Lid is on the list.');
+    await page().getByRole('link', { name: 'Bench' }).click();
+  });
+
+  test('the first sub-panel comes first, and is enough', async () => {
+    await toGlueUp();
+    await heading('Enough glue, time and clamps?');
+    expect(await page().getByLabel('What is glued').locator('option').allTextContents()).toEqual([
+      'Lid, sub-panel 1',
+      'Lid, sub-panel 2',
+      'Lid (waits)',
+      'Something else',
+    ]);
+    await says('Enough time');
+    await press('Start spreading');
+    await heading('Blanket chest: Lid, sub-panel 1');
+    expect(await countdown()).toMatch(/^(5 min|4 min 5\d s)$/);
+  });
+
+  test('closed, clamped, and off the clamps too early: written down, not forbidden', async () => {
+    await page().clock.fastForward('02:00');
+    await says(/^2 min \d+ s$|^3 min$/);
+    await press('All closed');
+    await press('All clamped');
+    await says(/^(1 h|59 min)$/);
+    await page().clock.fastForward('20:00');
+    await press('Unclamped');
+    await says(/Unclamped \d+ min early/);
+    await page().getByRole('button', { name: 'Undo' }).click();
+    await says(/^(40|39) min$/);
+  });
+
+  test('the second sub-panel goes into the clamps beside it', async () => {
+    await page().getByRole('link', { name: 'Bench' }).click();
+    await toGlueUp();
+    await says('Enough time');
+    await press('Start spreading');
+    await heading('Blanket chest: Lid, sub-panel 2');
+    await press('All clamped');
+    await says(/Blanket chest: Lid, sub-panel 1 · In the clamps/);
+  });
+
+  test('an hour on, both come off; next day both are planed and joined', async () => {
+    await page().clock.fastForward('01:01:00');
+    await says(/1 min( \d+ s)? ago/);
+    await press('Unclamped');
+    await says(/Glue swells the wood/);
+    await page()
+      .getByRole('link', { name: /sub-panel 1/ })
+      .click();
+    await says(/ago$/);
+    await press('Unclamped');
+    await page().clock.fastForward('24:05:00');
+    await says(/^5 min( \d+ s)? ago/);
+    await press('Rest is over');
+    await page()
+      .getByRole('link', { name: /sub-panel 2/ })
+      .click();
+    await press('Rest is over');
+    await page().getByRole('link', { name: 'What next?' }).click();
+    await heading('Enough glue, time and clamps?');
+    expect(await page().getByLabel('What is glued').inputValue()).toMatch(/\/1$/);
+    await says('Enough time');
+    await press('Start spreading');
+    await heading('Blanket chest: Lid');
+    await press('All clamped');
+    await page().clock.fastForward('01:00:01');
+    await press('Unclamped');
+    await page().getByRole('link', { name: 'Bench' }).click();
+    await says('3 unclamped');
+    expect(phone.errors).toEqual([]);
+  });
+});
+
+describe('the clock', () => {
+  afterEach(async () => {
+    expect(phone.errors).toEqual([]);
+    await phone.close();
+  });
+
+  test('a browser killed in open time says afterwards how long ago it ended', async () => {
+    await withPhone('2026-03-02T09:00:00');
+    await start('Shelf');
+    phone = await phone.restart();
+    await setClock('2026-03-02T12:06:00');
+    await page().getByRole('link', { name: /Shelf/ }).click();
+    await heading('Shelf');
+    await says('ended');
+    expect(await countdown()).toBe('3 h 1 min ago');
+  });
+
+  test('a clock set back by a day is noticed, before and after a restart', async () => {
+    await withPhone('2026-03-02T09:00:00');
+    await start('Shelf');
+    await press('All clamped');
+    await clamped();
+    await page().clock.setSystemTime(new Date('2026-03-01T09:00:00'));
+    await page().clock.runFor(1500);
+    await says(/clock was set back by 24 h/);
+    await says('Look at the clock');
+    await page().clock.setSystemTime(new Date('2026-03-02T09:30:00'));
+    await page().clock.runFor(16_000);
+    await says(/^(29|30) min$/);
+    phone = await phone.restart();
+    await setClock('2026-02-28T09:00:00');
+    await open('#/glue');
+    await says(/clock was set back by 2 days/);
+  });
+
+  test('the night in which the clocks go forward is no longer and no shorter', async () => {
+    await withPhone('2026-03-08T06:30:00Z');
+    const session = await phone.context.newCDPSession(page());
+    await session.send('Emulation.setTimezoneOverride', { timezoneId: 'America/New_York' });
+    await start('Shelf');
+    await press('All clamped');
+    await clamped();
+    // 1:30 in winter time; an hour later the clock on the wall shows 3:30.
+    await page().getByText('3:30 AM').first().waitFor();
+    await page().clock.fastForward('30:00');
+    await says(/^(30|29) min$/);
+    await page().clock.fastForward('30:00');
+    await says(/ ago$/);
+  });
+
+  test('ten timers at once, all there after a restart', async () => {
+    await withPhone('2026-03-02T09:00:00');
+    for (let n = 1; n <= 10; n++) {
+      await start(`Panel ${n}`);
+      await press('All clamped');
+      await clamped();
+      await page().clock.fastForward('01:00');
+    }
+    phone = await phone.restart();
+    await setClock('2026-03-02T09:30:00');
+    await open('#/glue');
+    await heading('What is in the glue?');
+    const links = page().getByRole('link', { name: /Panel \d+/ });
+    expect(await links.count()).toBe(10);
+    expect(await links.filter({ hasText: 'left' }).count()).toBe(10);
+    await page().clock.fastForward('36:00');
+    await says(/ended/);
+    // Clamped a minute apart: some are due, some are not.
+    const ended = await links.filter({ hasText: 'ended' }).count();
+    expect(ended).toBeGreaterThan(0);
+    expect(ended).toBeLessThan(10);
+    await page().clock.fastForward('10:00');
+    await page().getByRole('link', { name: /ended/ }).nth(9).waitFor();
+  });
+});
