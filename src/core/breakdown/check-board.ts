@@ -2,15 +2,16 @@ import { type Problem, problem } from '../answer/problem.ts';
 import { mm } from '../answer/quantity.ts';
 import { clearStretches } from './clear-stretches.ts';
 import type { RoughBoard } from './problem-types.ts';
+import { isAllowance, isSize, most } from './sizes.ts';
 
 /** What is wrong with one board: sizes that are none, or clear stretches that leave it or overlap. Fields are the board's own. */
 export function checkBoard(board: RoughBoard): Problem | undefined {
   for (const name of ['thickness', 'width', 'length'] as const)
-    if (!(Number.isFinite(board[name]) && board[name] > 0))
-      return problem(name, `The ${name} of board ${board.id} must be above zero.`);
+    if (!isSize(board[name]))
+      return problem(name, `The ${name} of board ${board.id} must be above zero and at most {most}.`, most);
   for (const name of ['cup', 'bow'] as const)
-    if (!(Number.isFinite(board[name]) && board[name] >= 0))
-      return problem(name, `The ${name} of board ${board.id} must be zero or more.`);
+    if (!isAllowance(board[name]))
+      return problem(name, `The ${name} of board ${board.id} must be zero or more, and at most {most}.`, most);
   return board.clear && checkClear(board);
 }
 

@@ -1,6 +1,7 @@
 import { type Problem, problem } from '../answer/problem.ts';
 import { mm } from '../answer/quantity.ts';
 import type { BreakdownProblem } from './problem-types.ts';
+import { isSize, most } from './sizes.ts';
 
 /** What is wrong with the blanks that are said to be cut already: unknown names, or a place they can't have. */
 export function checkCut(asked: BreakdownProblem): Problem | undefined {
@@ -29,8 +30,12 @@ export function checkCut(asked: BreakdownProblem): Problem | undefined {
       if (!strip.spoilt && !part) return problem(`${field}.strips.${at}.part`, `There is no part ${strip.part}.`);
       if (!strip.spoilt && part && !(Number.isInteger(strip.unit) && strip.unit >= 1 && strip.unit <= part.quantity))
         return problem(`${field}.strips.${at}.unit`, `${part.id} has no unit ${strip.unit}.`);
-      if (!(Number.isFinite(strip.width) && strip.width > 0))
-        return problem(`${field}.strips.${at}.width`, 'A strip that is cut must have a width above zero.');
+      if (!isSize(strip.width))
+        return problem(
+          `${field}.strips.${at}.width`,
+          'A strip that is cut must have a width above zero and at most {most}.',
+          most,
+        );
     }
   }
   return undefined;

@@ -4,10 +4,13 @@ import { checkBoard } from './check-board.ts';
 import { checkCut } from './check-cut.ts';
 import { checkWishes } from './check-wishes.ts';
 import type { BreakdownProblem, Part, Shop } from './problem-types.ts';
+import { isAllowance, isSize, most } from './sizes.ts';
 import { flatteningLimit } from './strip-limits.ts';
 
 /** More pieces than any job of one maker; keeps the answer quick. */
 const mostUnits = 2000;
+/** Narrower than any strip that can be jointed, mm; keeps the number of strips within reason. */
+const leastStrip = 1;
 
 /**
  * Whether a breakdown can be asked at all: shapes that make sense, names that are known, and limits that can be kept.
@@ -41,12 +44,13 @@ export function checkProblem(asked: BreakdownProblem): Outcome<BreakdownProblem>
 function checkShop(shop: Shop): Problem | undefined {
   const widths = ['jointerWidth', 'planerWidth', 'minStrip', 'maxStrip'] as const;
   for (const name of widths)
-    if (!(Number.isFinite(shop[name]) && shop[name] > 0))
-      return problem(`shop.${name}`, `${name} must be a length above zero.`);
+    if (!isSize(shop[name])) return problem(`shop.${name}`, `${name} must be above zero and at most {most}.`, most);
   const allowances = ['ripKerf', 'crosscutKerf', 'edgeAllowance', 'lengthAllowance', 'faceAllowance'] as const;
   for (const name of allowances)
-    if (!(Number.isFinite(shop[name]) && shop[name] >= 0))
-      return problem(`shop.${name}`, `${name} must be a length, zero or more.`);
+    if (!isAllowance(shop[name]))
+      return problem(`shop.${name}`, `${name} must be zero or more, and at most {most}.`, most);
+  if (shop.minStrip < leastStrip)
+    return problem('shop.minStrip', 'The narrowest strip must be at least {least}.', { least: mm(leastStrip) });
   if (shop.minStrip > shop.maxStrip)
     return problem('shop.minStrip', 'The narrowest strip ({least}) is wider than the widest ({most}).', {
       least: mm(shop.minStrip),
@@ -67,8 +71,8 @@ function checkShop(shop: Shop): Problem | undefined {
 
 function checkPart(asked: BreakdownProblem, part: Part): Problem | undefined {
   for (const name of ['length', 'width', 'thickness'] as const)
-    if (!(Number.isFinite(part[name]) && part[name] > 0))
-      return problem(name, `The ${name} of ${part.id} must be above zero.`);
+    if (!isSize(part[name]))
+      return problem(name, `The ${name} of ${part.id} must be above zero and at most {most}.`, most);
   if (!(Number.isInteger(part.quantity) && part.quantity >= 1))
     return problem('quantity', `The quantity of ${part.id} must be a whole number, 1 or more.`);
   const { shop } = asked;

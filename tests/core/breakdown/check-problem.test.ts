@@ -28,6 +28,9 @@ const cut = { board: 'B1', start: 0, length: 500, strips: [{ width: 80, part: 'r
 describe('checkProblem', () => {
   it.each<[string, Change, string, RegExp]>([
     ['no jointer', shop({ jointerWidth: 0 }), 'shop.jointerWidth', /above zero/],
+    ['strips like shavings', shop({ minStrip: 0.5 }), 'shop.minStrip', /at least/],
+    ['a kerf of 100 m', shop({ ripKerf: 1e5 }), 'shop.ripKerf', /at most/],
+    ['a part of 100 m', part({ width: 1e5 }), 'parts.1.width', /rail.*at most/],
     ['NaN', shop({ ripKerf: Number.NaN }), 'shop.ripKerf', /zero or more/],
     ['least strip above most', shop({ minStrip: 120, maxStrip: 110 }), 'shop.minStrip', /wider than the widest/],
     ['least strip above jointer', shop({ jointerWidth: 40 }), 'shop.minStrip', /can be flattened/],
