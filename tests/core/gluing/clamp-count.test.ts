@@ -63,6 +63,11 @@ describe('clampCount', () => {
   });
 });
 
+it('asks for one clamp at least, however small the seam', () => {
+  const tiny = clampCount({ ...work, seams: [{ length: 1e-9, width: 20 }], outerBoard: 100 });
+  expect(tiny).toMatchObject({ value: { clamps: 1, spacing: 1e-9, leastForSpread: 1 } });
+});
+
 it('clampPlaces puts clamps above and below by turns, half a space from the ends', () => {
   expect(clampPlaces(1200, 3)).toEqual([
     { at: 200, side: 'below' },
