@@ -39,7 +39,8 @@ export function parseVolume(text: string, bare: 'qt' | 'l' | 'floz' | 'ml'): Out
   if (plain === '') return problem('', 'Type how much it holds, for example 750 ml or 1 qt.');
   const [, whole = '0', above, below, decimal = '', name = ''] = pattern.exec(plain) ?? [];
   const unit = name.replace(/[. ]/g, '').replace(/s$/, '');
-  const size = litresIn[unit === '' ? bare : unit];
+  const known = unit === '' ? bare : unit;
+  const size = Object.hasOwn(litresIn, known) ? litresIn[known] : undefined;
   if (size === undefined) return problem('', `“${name.trim()}” is not a unit here. Use ml, l, fl oz, pt, qt or gal.`);
   if (above !== undefined) {
     if (Number(below) === 0) return problem('', 'A fraction can’t have 0 below the line.');

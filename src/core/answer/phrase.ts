@@ -19,6 +19,10 @@ export function phrase(text: string, quantities: Readonly<Record<string, Quantit
 export function phrasePieces(said: Phrase): (string | Quantity)[] {
   return said.text
     .split(/\{(\w+)\}/)
-    .map((piece, index) => (index % 2 === 1 ? (said.quantities[piece] ?? `{${piece}}`) : piece))
+    .map((piece, index) => {
+      if (index % 2 === 0) return piece;
+      const known = Object.hasOwn(said.quantities, piece) ? said.quantities[piece] : undefined;
+      return known ?? `{${piece}}`;
+    })
     .filter((piece) => piece !== '');
 }

@@ -14,3 +14,7 @@ it('puts the quantities of a phrase in the maker’s units', () => {
 it('leaves a placeholder without a quantity as it stands', () => {
   expect(sayPhrase(phrase('Rip to {width}.'), inches)).toBe('Rip to {width}.');
 });
+
+it('leaves a name in braces that every object knows', () => {
+  expect(sayPhrase(phrase('Board {constructor}.'), inches)).toBe('Board {constructor}.');
+});
