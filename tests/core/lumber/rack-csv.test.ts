@@ -1,6 +1,8 @@
+import { parse } from 'csv-parse/sync';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { isProblem } from '../../../src/core/answer/problem.ts';
+import { readCsv } from '../../../src/core/csv/read-csv.ts';
 import { parseRackCsv, type RackFile } from '../../../src/core/lumber/parse-rack-csv.ts';
 import type { RackRow } from '../../../src/core/lumber/rack-row.ts';
 import { writeRackCsv } from '../../../src/core/lumber/write-rack-csv.ts';
@@ -81,6 +83,16 @@ describe('parseRackCsv', () => {
             JSON.stringify(value, (_, part) => (typeof part === 'number' ? Math.round(part * 1e6) / 1e6 : part)),
           );
         expect(clean(file.rows.map(({ row }) => row))).toEqual(clean(marked));
+      }),
+    );
+  });
+
+  // Outside check: csv-parse, a general CSV reader, held to RFC 4180 (CRLF, double quotes, as many cells in every record).
+  it('is written so that another reader finds the same cells', () => {
+    fc.assert(
+      fc.property(fc.array(anyRow, { maxLength: 20 }), fc.constantFrom('in', 'mm'), (rows, unit) => {
+        const text = writeRackCsv(rows, unit);
+        expect(parse(text, { record_delimiter: '\r\n' })).toEqual(readCsv(text).map(({ cells }) => cells));
       }),
     );
   });
