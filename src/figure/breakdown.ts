@@ -2,8 +2,8 @@ import { isProblem, type Outcome } from '../core/answer/problem.ts';
 import { bestPlan } from '../core/breakdown/plan-breakdown.ts';
 import { planTotals } from '../core/breakdown/plan-totals.ts';
 import { shortages } from '../core/breakdown/shortages.ts';
+import type { Figure } from './ask.ts';
 import { readBreakdown } from './breakdown-input.ts';
-import type { Figure } from './main.ts';
 
 /** A plan for a breakdown problem, with what it consumes and how long it took. */
 export const figure: Figure = (input: unknown): Outcome<object> => {

@@ -2,7 +2,7 @@ import { isProblem, type Problem, problem } from '../core/answer/problem.ts';
 import { range } from '../core/answer/range.ts';
 import { type Container, chooseContainers } from '../core/finishing/choose-containers.ts';
 import { finishAmount } from '../core/finishing/finish-amount.ts';
-import type { Figure } from './main.ts';
+import type { Figure } from './ask.ts';
 
 interface Input {
   readonly area: number;

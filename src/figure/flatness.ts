@@ -2,7 +2,7 @@ import { isProblem, problem } from '../core/answer/problem.ts';
 import { flatThickness } from '../core/milling/flat-thickness.ts';
 import { warpCost } from '../core/milling/reachable-thickness.ts';
 import { straightWidth } from '../core/milling/straight-width.ts';
-import type { Figure } from './main.ts';
+import type { Figure } from './ask.ts';
 
 const needed = ['thickness', 'width', 'length'] as const;
 const defaults = { cup: 0, bow: 0, twist: 0, crook: 0, faceAllowance: 0, rips: 1, blankLength: undefined };

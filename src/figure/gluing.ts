@@ -6,8 +6,8 @@ import { clampPressure } from '../core/gluing/clamp-pressure.ts';
 import { type GlueTool, glueAmount, glueLoss } from '../core/gluing/glue-amount.ts';
 import type { Seam } from '../core/gluing/seam.ts';
 import { adhesives, findAdhesive } from '../tables/adhesives.ts';
-import { findSpecies } from '../tables/species.ts';
-import type { Figure } from './main.ts';
+import type { Figure } from './ask.ts';
+import { speciesAsked } from './species-asked.ts';
 
 interface Input {
   readonly seams: readonly Seam[];
@@ -38,9 +38,12 @@ function adhesiveAsked(name: unknown): Outcome<Adhesive> {
 
 function gravityAsked({ species, specificGravity }: Input): Outcome<number> {
   if (specificGravity !== undefined) return specificGravity;
-  const found = typeof species === 'string' ? findSpecies(species) : undefined;
-  if (!found) return problem('species', 'No such species in the table. Name another, or give specificGravity.');
-  return found.specificGravity?.value ?? problem('species', 'The table has no density for it. Give specificGravity.');
+  const found = speciesAsked(species, 'Name another, or give specificGravity.');
+  if (isProblem(found)) return found;
+  return (
+    found.specificGravity?.value ??
+    problem('species', `The table has no density for ${found.name}. Name another, or give specificGravity.`)
+  );
 }
 
 /** Glue, clamps and pressure for the parallel seams of one panel. */

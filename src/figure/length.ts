@@ -1,7 +1,7 @@
 import { isProblem, type Outcome, problem } from '../core/answer/problem.ts';
 import { formatLength } from '../core/length/format-length.ts';
 import { parseLength } from '../core/length/parse-length.ts';
-import type { Figure } from './main.ts';
+import type { Figure } from './ask.ts';
 
 const fractions: readonly unknown[] = [2, 4, 8, 16, 32, 64];
 /** Longer than any board or shop; beyond it the text would stop being digits. */

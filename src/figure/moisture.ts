@@ -1,6 +1,6 @@
 import { isProblem } from '../core/answer/problem.ts';
 import { equilibriumMoisture } from '../core/moisture/equilibrium-moisture.ts';
-import type { Figure } from './main.ts';
+import type { Figure } from './ask.ts';
 
 /** `{"celsius": 21.1, "humidity": 50}` to the moisture that wood settles at. */
 export const figure: Figure = (input) => {

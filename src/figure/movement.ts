@@ -1,8 +1,8 @@
 import { isProblem, type Outcome, problem } from '../core/answer/problem.ts';
 import { type DimensionalChangeInput, dimensionalChange } from '../core/movement/dimensional-change.ts';
 import type { MovementFigures, Shrinkage } from '../core/movement/movement-figures.ts';
-import { findSpecies } from '../tables/species.ts';
-import type { Figure } from './main.ts';
+import type { Figure } from './ask.ts';
+import { speciesAsked } from './species-asked.ts';
 
 /**
  * `{"species": "cherry, black", "cut": "flat", "width": 400, "from": 8, "to": 11}` to the change of width. Instead of a
@@ -39,9 +39,5 @@ function figuresOf({ species, shrinkage }: Record<string, unknown>): Outcome<Mov
       },
     };
   }
-  if (typeof species !== 'string') return problem('species', 'Name the species, for example "cherry, black".');
-  return (
-    findSpecies(species) ??
-    problem('species', 'That species is not in the tables. Check the name, or give its shrinkage from a data sheet.')
-  );
+  return speciesAsked(species, 'Check the name, or give its shrinkage from a data sheet.');
 }

@@ -3,7 +3,7 @@ import type { Measured } from '../core/square/measured.ts';
 import { type Readings, readingNames } from '../core/square/readings.ts';
 import { squareness } from '../core/square/squareness.ts';
 import { usualPrecision } from '../tables/reading-precisions.ts';
-import type { Figure } from './main.ts';
+import type { Figure } from './ask.ts';
 
 type Numbers = Readonly<Record<string, number>>;
 

@@ -1,7 +1,7 @@
 import { isProblem, type Outcome, problem } from '../core/answer/problem.ts';
 import type { Board } from '../core/lumber/board.ts';
 import { tally } from '../core/lumber/tally.ts';
-import type { Figure } from './main.ts';
+import type { Figure } from './ask.ts';
 
 /** `{"boards": [{"quarters": 8, "width": 158.75, "length": 2438.4}]}`; instead of quarters a measured `thickness`; `farWidth` of a taper. */
 export const figure: Figure = (input) => {

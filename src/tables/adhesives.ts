@@ -1,6 +1,7 @@
 import { phrase } from '../core/answer/phrase.ts';
 import { range, scaled } from '../core/answer/range.ts';
 import type { Adhesive } from '../core/gluing/adhesive.ts';
+import { sameWords } from './same-words.ts';
 
 const minutes = (least: number, most: number) => scaled(range(least, most), 60);
 const hours = (least: number, most: number) => scaled(range(least, most), 3600);
@@ -237,12 +238,9 @@ export const adhesives: readonly Adhesive[] = [
   },
 ];
 
-/** `PVA, interior` and `interior pva` are the same words. */
-const words = (name: string) => (name.toLowerCase().match(/[a-z0-9]+/g) ?? []).sort().join(' ');
-
 const byWords = new Map(
-  adhesives.flatMap((row) => [row.id, row.name, ...row.alsoCalled].map((name) => [words(name), row] as const)),
+  adhesives.flatMap((row) => [row.id, row.name, ...row.alsoCalled].map((name) => [sameWords(name), row] as const)),
 );
 
 /** The kind of that id or name, in any order of words, or by another word of the trade. */
-export const findAdhesive = (name: string): Adhesive | undefined => byWords.get(words(name));
+export const findAdhesive = (name: string): Adhesive | undefined => byWords.get(sameWords(name));

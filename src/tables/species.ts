@@ -1,5 +1,6 @@
 import type { SourceId } from '../core/answer/source-id.ts';
 import type { MovementFigures, Shrinkage } from '../core/movement/movement-figures.ts';
+import { sameWords } from './same-words.ts';
 
 /**
  * How a wood takes a finish (common practice): `open` pores show as lines unless filled, `closed` ones don't,
@@ -134,25 +135,14 @@ export const species: readonly Species[] = [
   row('teak', 'open', { shrinksFromMemory: [2.5, 5.8, 7.0] }),
 ];
 
-/** `cherry, black` and `Black cherry` are the same wood. */
-function key(name: string): string {
-  return name
-    .trim()
-    .toLowerCase()
-    .split(/\s*,\s*/)
-    .reverse()
-    .join(' ')
-    .replace(/\s+/g, ' ');
-}
-
 const byName = new Map(
-  species.flatMap((one) => [one.name, ...one.alsoCalled].map((name) => [key(name), one] as const)),
+  species.flatMap((one) => [one.name, ...one.alsoCalled].map((name) => [sameWords(name), one] as const)),
 );
 const byId = new Map(species.map((one) => [one.id, one]));
 
-/** The species of that name, whichever way round and however capitalised, or by another name of the trade. */
+/** The species of that name, its words in any order, or by another name of the trade. */
 export function findSpecies(name: string): Species | undefined {
-  return byName.get(key(name));
+  return byName.get(sameWords(name));
 }
 
 export function speciesById(id: string): Species | undefined {
