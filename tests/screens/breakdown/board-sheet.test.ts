@@ -1,0 +1,49 @@
+import { describe, expect, test } from 'vitest';
+import type { Blank } from '../../../src/core/breakdown/problem-types.ts';
+import { boardSheets, letterOf, stripGroups } from '../../../src/screens/breakdown/board-sheet.ts';
+import { problemFromRecords } from '../../../src/screens/breakdown/problem-from-records.ts';
+import { board, part, piece, shop } from './samples.ts';
+
+const strip = (width: number, unit = 1) => ({ width, part: 'lid', unit });
+const blanks: Blank[] = [
+  { board: 'a', start: 953.2, length: 950, strips: [strip(60), strip(90), strip(40, 2)] },
+  { board: 'a', start: 0, length: 950, strips: [strip(98.4), strip(98.4)] },
+];
+const asked = problemFromRecords(shop, [board('a'), board('b')], piece([part('lid', { quantity: 2 })]));
+const sheets = boardSheets(asked, { blanks, short: [] });
+
+describe('the sheet of one board', () => {
+  test('boards without blanks have none', () => {
+    expect(sheets.map((sheet) => sheet.board.id)).toEqual(['a']);
+  });
+
+  test('letters run along the board, whatever the order in the plan', () => {
+    expect([letterOf({ blanks }, 0), letterOf({ blanks }, 1)]).toEqual(['B', 'A']);
+    expect(sheets[0]?.blanks.map(({ letter, at }) => [letter, at])).toEqual([
+      ['A', 1],
+      ['B', 0],
+    ]);
+  });
+
+  test('every crosscut is measured from the chalked end', () => {
+    // By hand, kerf 3.2: 950, then 950 + 3.2 + 950; left of 2400: 2400 - 1903.2 - 3.2.
+    expect(sheets[0]?.crosscuts.map(({ at }) => at)).toEqual([950, 1903.2]);
+    expect(sheets[0]?.leftover).toBeCloseTo(493.6, 9);
+  });
+
+  test('strips stand in the order of their rips, and keep their place in the blank', () => {
+    const second = sheets[0]?.blanks[1];
+    expect(second?.strips.map(({ at, strip: { width } }) => [at, width])).toEqual([
+      [1, 90],
+      [0, 60],
+      [2, 40],
+    ]);
+    expect(second?.rips.map(({ at }) => at)).toEqual([90, 60, 40]);
+  });
+
+  test('strips that are alike are counted', () => {
+    const [first, second] = sheets[0]?.blanks ?? [];
+    expect(first && stripGroups(first)).toEqual([{ ...strip(98.4), count: 2 }]);
+    expect(second && stripGroups(second)).toHaveLength(3);
+  });
+});

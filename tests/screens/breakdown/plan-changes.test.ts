@@ -1,0 +1,49 @@
+import { describe, expect, test } from 'vitest';
+import { namesOf } from '../../../src/screens/breakdown/names.ts';
+import { planChanges } from '../../../src/screens/breakdown/plan-changes.ts';
+import { problemFromRecords } from '../../../src/screens/breakdown/problem-from-records.ts';
+import { presentValue, whatIfProblem } from '../../../src/screens/breakdown/what-if-problem.ts';
+import type { Board } from '../../../src/store/records/board.ts';
+import type { Piece } from '../../../src/store/records/piece.ts';
+import { board, part, piece, planned, shop, solve } from './samples.ts';
+
+const rack = [board('a'), board('b'), board('c')];
+const chest = piece([part('lid'), part('cleat', { panel: false, width: 45, length: 420 })]);
+const asked = problemFromRecords(shop, rack, chest);
+const plan = planned(asked, solve(asked));
+const changes = (now: Piece, boards: readonly Board[], cutDone: string[] = []) =>
+  planChanges({ ...plan, cutDone }, now, boards, namesOf(now, boards));
+
+describe('what has changed since a plan was made', () => {
+  test('nothing', () => expect(changes(chest, rack)).toEqual([]));
+
+  test('a part that changed, one that is new, one that is off the list', () => {
+    expect(changes(piece([part('lid', { width: 380 }), part('foot')]), rack)).toEqual([
+      'lid has changed.',
+      'foot is new.',
+      '1 part is off the list.',
+    ]);
+  });
+
+  test('a name alone changes nothing', () => {
+    expect(changes(piece([part('lid', { name: 'Top' }), ...chest.parts.slice(1)]), rack)).toEqual([]);
+  });
+
+  test('a board that was taken for something else, unless it is cut for this plan', () => {
+    const used = plan.blanks[0]?.board ?? '';
+    const taken = rack.map((one) => (one.id === used ? board(used, { state: 'cut' }) : one));
+    expect(changes(chest, taken)).toEqual([`Board ${used.toUpperCase()} is no longer in the rack for this piece.`]);
+    expect(changes(chest, taken, [used])).toEqual([]);
+  });
+});
+
+describe('what if', () => {
+  test('one figure is another, and the question itself stays as it was', () => {
+    const before = structuredClone(asked);
+    expect(whatIfProblem(asked, 'jointer', '', 305).shop.jointerWidth).toBe(305);
+    expect(whatIfProblem(asked, 'width', 'lid', 380).parts.map(({ width }) => width)).toEqual([380, 45]);
+    expect(whatIfProblem(asked, 'thickness', 'lid', 16).parts.map(({ thickness }) => thickness)).toEqual([16, 19]);
+    expect(asked).toEqual(before);
+    expect([presentValue(asked, 'jointer', ''), presentValue(asked, 'width', 'lid')]).toEqual([203, 400]);
+  });
+});
