@@ -1,16 +1,14 @@
-import { create, all as everything } from 'mathjs';
+import { evaluate } from 'mathjs';
 import { expect, test } from 'vitest';
 import { isProblem } from '../../../src/core/answer/problem.ts';
 import { deliveryCost } from '../../../src/core/lumber/delivery-cost.ts';
-
-const math = create(everything);
 
 test('wood at its price and the freight; against a library of arithmetic on decimals', () => {
   const input = { tallied: 103, unit: 'boardFeet', price: 9.35, freight: 48.2 } as const;
   const got = deliveryCost(input);
   if (isProblem(got)) throw new Error(got.message.text);
   // mathjs, bignumber: exact decimal arithmetic. A cent's millionth is far below what anyone pays.
-  const exact = math.evaluate('number(bignumber(103) * bignumber(9.35) + bignumber(48.2))');
+  const exact = evaluate('number(bignumber(103) * bignumber(9.35) + bignumber(48.2))');
   expect(got.value).toBeCloseTo(exact, 8);
   expect(got.working.steps[0]?.gives).toEqual({ value: got.value, unit: 'money' });
 });
