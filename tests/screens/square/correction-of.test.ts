@@ -81,3 +81,16 @@ test.each([
     expect(arrowsOf(correction)).toEqual([]);
   }
 });
+
+test('racked beyond doubt, but with a reading that can’t be: measure again before any clamp is touched', () => {
+  const of = found({
+    front: 1000,
+    right: Math.hypot(50, 500),
+    back: 1000,
+    left: Math.hypot(50, 500),
+    diagonalAC: Math.hypot(1050, 500) + 3,
+    diagonalBD: Math.hypot(950, 500),
+  });
+  expect([of.shape, of.closing.consistent]).toEqual(['racked', false]);
+  expect(correctionOf(of, 'clamps', 0.2)).toEqual({ kind: 'say', say: of.say });
+});
