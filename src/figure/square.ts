@@ -45,7 +45,7 @@ export const figure: Figure = (input) => {
   const { farEnd, ...rest } = input as Record<string, unknown>;
   const numbers = numbersOf(rest);
   if (isProblem(numbers)) return numbers;
-  const { precision = usualPrecision, ...lengths } = numbers;
+  const { precision = usualPrecision.precision, ...lengths } = numbers;
   const measured = measuredOf(lengths, farEnd);
   if (isProblem(measured)) return measured;
   const found = squareness(measured, precision);

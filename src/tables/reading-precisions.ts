@@ -8,15 +8,22 @@ export interface ReadingPrecision {
   readonly source: SourceId;
 }
 
+const tape: ReadingPrecision = {
+  id: 'tape',
+  label: 'Tape marked in millimetres',
+  precision: 0.5,
+  source: 'common-practice',
+};
+
 /** Half of the finest graduation for tape and rule; about a knife line's width for a stick. */
 export const readingPrecisions: readonly ReadingPrecision[] = [
-  { id: 'tape', label: 'Tape marked in millimetres', precision: 0.5, source: 'common-practice' },
+  tape,
   { id: 'rule', label: 'Steel rule marked in half millimetres', precision: 0.25, source: 'common-practice' },
   { id: 'stick', label: 'Stick cut to one diagonal', precision: 0.25, source: 'common-practice' },
 ];
 
-/** Taken when nothing is said: a tape. */
-export const usualPrecision = 0.5;
+/** Taken when nothing is said. */
+export const usualPrecision = tape;
 
 /** Of what a clamped case is moved, the part that it springs back when the clamp comes off. */
 export const usualSpringBack: { readonly share: number; readonly source: SourceId } = {

@@ -50,7 +50,6 @@ export const sources: Readonly<Record<SourceId, Source>> = {
     title:
       'Hardwood lumber standard thicknesses, surfaced two sides: NHLA surfaced-lumber rule as tabulated in public engineering tables.',
   },
-  'osha-1910-213': { kind: 'published', title: '29 CFR 1910.213, Woodworking machinery requirements.' },
   'osha-3157': {
     kind: 'published',
     title: 'OSHA 3157, A guide for protecting workers from woodworking hazards (1999).',
@@ -59,11 +58,6 @@ export const sources: Readonly<Record<SourceId, Source>> = {
     kind: 'from-memory',
     title: 'OSHA 3157 and 29 CFR 1910.213 on woodworking machines, recalled and not checked against the text.',
   },
-  'rfc-5545': {
-    kind: 'published',
-    title: 'RFC 5545, Internet Calendaring and Scheduling Core Object Specification.',
-  },
-  'rfc-4180': { kind: 'published', title: 'RFC 4180, Common format and MIME type for comma-separated values files.' },
   geometry: { kind: 'published', title: 'Plane geometry (Euclid, Elements).' },
   'common-practice': { kind: 'common-practice', title: 'Common practice of the trade; no single source.' },
   assumption: {

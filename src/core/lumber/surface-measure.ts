@@ -25,7 +25,8 @@ export interface SurfaceMeasure extends Worked {
  *
  * Example: 6 1/4 in by 8 ft is 6.25 × 8 / 12 = 4.17, so 4.
  *
- * Source: NHLA, rules for the measurement and inspection of hardwood and cypress; AHEC guide, measurement.
+ * Source: NHLA, rules for the measurement and inspection of hardwood and cypress; AHEC guide, measurement. That exact
+ * halves alternate, and the taper, from memory.
  */
 export function surfaceMeasure(board: Board, halfGoes: HalfGoes = 'up'): Outcome<SurfaceMeasure> {
   const [bad] = checkBoard(board);
@@ -35,6 +36,8 @@ export function surfaceMeasure(board: Board, halfGoes: HalfGoes = 'up'): Outcome
   const exact = (inches * feet) / 12;
   const rounded = roundHalf(exact, halfGoes);
   const isHalf = rounded.halfGoes !== halfGoes;
+  // That halves alternate and where a taper is measured is recalled of the rule, the rest was read.
+  const recalled = isHalf || board.farWidth !== undefined;
   return {
     value: rounded.whole,
     halfGoes: rounded.halfGoes,
@@ -56,7 +59,7 @@ export function surfaceMeasure(board: Board, halfGoes: HalfGoes = 'up'): Outcome
       holds: phrase(
         'Rough boards of random width; a tapered one is measured a third of its length from the narrow end.',
       ),
-      sources: board.farWidth === undefined ? ['nhla'] : ['nhla', 'nhla-memory'],
+      sources: recalled ? ['nhla', 'nhla-memory'] : ['nhla'],
     },
   };
 }

@@ -42,7 +42,7 @@ export function hailwoodHorrobin(celsius: number, humidityFraction: number): num
  * wood that is taking up moisture. The handbook's table spans -1 to 132 degrees; below freezing it is extrapolated.
  * Errors: a `Problem` on `celsius` or `humidity` out of range or not a number.
  * Example: at 21.1 degrees and 50 % humidity, 9.2 %.
- * Source: Wood handbook (FPL-GTR-190), Eq. 4-5, after Hailwood and Horrobin 1946.
+ * Source: Wood handbook (FPL-GTR-190), Eq. 4-5, and Simpson 1998 (FPL-RN-0268), after Hailwood and Horrobin 1946.
  */
 export function equilibriumMoisture(air: Air): Outcome<Worked> {
   const wrong =
@@ -64,7 +64,7 @@ export function equilibriumMoisture(air: Air): Outcome<Worked> {
         },
       ],
       holds: phrase('Air that stays steady for weeks; species differ by about half a percent.'),
-      sources: ['wood-handbook'],
+      sources: ['wood-handbook', 'simpson-1998'],
     },
   };
 }

@@ -100,7 +100,7 @@ describe('equilibriumMoisture', () => {
 
   it('shows its working', () => {
     expect(equilibriumMoisture({ celsius: 20, humidity: 50 })).toMatchObject({
-      working: { sources: ['wood-handbook'], steps: [{ gives: { unit: 'percent' } }] },
+      working: { sources: ['wood-handbook', 'simpson-1998'], steps: [{ gives: { unit: 'percent' } }] },
     });
   });
 });

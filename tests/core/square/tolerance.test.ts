@@ -33,5 +33,5 @@ it('rests on rows that are marked as common practice, from fine work to rough', 
   }
   const allowed = squarenessTolerances.map(({ perMetre }) => perMetre);
   expect(allowed).toEqual([...allowed].sort((one, other) => one - other));
-  expect(readingPrecisions.find(({ id }) => id === 'tape')?.precision).toBe(usualPrecision);
+  expect(readingPrecisions.find(({ id }) => id === 'tape')).toBe(usualPrecision);
 });
