@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync, readlinkSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { BrowserContext, Page } from 'playwright-core';
@@ -16,8 +16,10 @@ export interface Phone {
   readonly host: Served;
   /** What the page logged as errors; a journey ends by expecting none. */
   readonly errors: string[];
-  /** Kills the browser and starts it again on the same profile. */
+  /** Closes the browser and starts it again on the same profile. */
   restart(): Promise<Phone>;
+  /** Ends the browser as an empty battery would, in the middle of whatever it does, and starts it again. */
+  kill(): Promise<Phone>;
   close(): Promise<void>;
 }
 
@@ -48,6 +50,12 @@ async function start(profile: string, host: Served, options: Options): Promise<P
       await context.close();
       return start(profile, host, options);
     },
+    kill: async () => {
+      const gone = new Promise((done) => context.once('close', done));
+      process.kill(browserProcess(profile), 'SIGKILL');
+      await gone;
+      return start(profile, host, options);
+    },
     close: async () => {
       await context.close();
       await host.stop();
@@ -55,6 +63,10 @@ async function start(profile: string, host: Served, options: Options): Promise<P
     },
   };
 }
+
+/** The browser notes its process beside its profile: `host-4711`. */
+const browserProcess = (profile: string): number =>
+  Number(readlinkSync(join(profile, 'SingletonLock')).replace(/^.*-/, ''));
 
 /** Waits until the worker has everything in its cache and answers for the page. */
 export async function makeOfflineReady(phone: Phone): Promise<void> {

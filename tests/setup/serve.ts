@@ -16,6 +16,10 @@ const types: Record<string, string> = {
 export interface Served {
   /** Address of the app, with the sub-path and a closing slash. */
   readonly address: string;
+  /** What is served from now on: another build, as after an update of the host. */
+  folder: string;
+  /** Which requests, by path below the app, break off as when the signal goes. */
+  breaksOff: (path: string) => boolean;
   stop(): Promise<void>;
 }
 
@@ -24,10 +28,14 @@ export async function serve(folder: string, subPath = '/', port = 0): Promise<Se
   const server = createServer(async (request, response) => {
     const { pathname } = new URL(request.url ?? '/', 'http://localhost');
     const asked = pathname.startsWith(subPath) ? pathname.slice(subPath.length) : undefined;
+    if (served.breaksOff(asked ?? '')) {
+      request.socket.destroy();
+      return;
+    }
     const file = asked === undefined ? undefined : normalize(asked === '' ? 'index.html' : decodeURIComponent(asked));
     try {
       if (file === undefined || file.startsWith('..')) throw new Error('outside');
-      const body = await readFile(join(folder, file));
+      const body = await readFile(join(served.folder, file));
       response.writeHead(200, {
         'content-type': types[extname(file)] ?? 'application/octet-stream',
         'cache-control': 'no-cache',
@@ -39,12 +47,15 @@ export async function serve(folder: string, subPath = '/', port = 0): Promise<Se
   });
   await new Promise<void>((done) => server.listen(port, '127.0.0.1', done));
   const at = (server.address() as AddressInfo).port;
-  return {
+  const served: Served = {
     address: `http://localhost:${at}${subPath}`,
+    folder,
+    breaksOff: () => false,
     stop: () =>
       new Promise((done) => {
         server.closeAllConnections();
         server.close(() => done());
       }),
   };
+  return served;
 }
