@@ -35,12 +35,14 @@ function listed({ stages, joints }: Piece, glued: readonly Joint[]): readonly St
 export function assemblyStages(piece: Piece, panels: readonly PieceStage[]): PieceStage[] {
   const glued = piece.joints.filter(({ kind }) => !floating.has(kind));
   const placed: { readonly id: string; readonly parts: readonly string[] }[] = [];
-  const done = new Set<string>();
-  return listed(piece, glued).flatMap((stage) => {
-    const own = glued.filter(({ id, parts }) => !done.has(id) && parts.every((part) => stage.parts.includes(part)));
+  const stages = listed(piece, glued);
+  return stages.flatMap((stage) => {
+    // A list of panels may hold both sides of a corner that is glued much later: the last stage with both has it.
+    const own = glued.filter(
+      ({ parts }) => stages.findLast((one) => parts.every((part) => one.parts.includes(part))) === stage,
+    );
     const seams = own.flatMap((joint) => seamsOf(piece, joint));
     if (seams.length === 0) return [];
-    for (const { id } of own) done.add(id);
     const needs = [
       ...panels.filter(({ id }) => stage.parts.some((part) => id.startsWith(`${part}/`))).map(({ id }) => id),
       ...placed.filter(({ parts }) => parts.some((part) => stage.parts.includes(part))).map(({ id }) => id),

@@ -3,6 +3,7 @@ import { routeTo } from '../../app/routes.ts';
 import { glueups } from '../../store/glueups.ts';
 import { pieces } from '../../store/pieces.ts';
 import { Screen } from '../../ui/screen.tsx';
+import { DayPlanScreen } from './day-plan-screen.tsx';
 import './glue.css';
 import { ListScreen } from './list-screen.tsx';
 import { RunScreen } from './run-screen.tsx';
@@ -17,6 +18,7 @@ async function find(id: string) {
 export default function GlueScreen({ id }: { id: string }) {
   const found = useLive(['glueup', 'piece'], () => find(id), id);
   if (id === '') return <ListScreen />;
+  if (id === 'plan') return <DayPlanScreen />;
   if (!found) return null;
   if (found.glueup) return <RunScreen glueup={found.glueup} />;
   if (found.piece || id === 'new') return <SetupScreen key={id} piece={found.piece} />;

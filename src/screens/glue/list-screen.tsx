@@ -19,13 +19,20 @@ function isRunning(glueup: Glueup, now: number): boolean {
   return !isProblem(run) && run.phases.some(({ over, until }) => !over && until > now);
 }
 
+/** When the next is due; what can't be told comes first. */
+function dueAt(glueup: Glueup, now: number): number {
+  const run = runOf(glueup);
+  const at = isProblem(run) ? run : phaseAt(run.phases, now);
+  return isProblem(at) ? 0 : (at.phase?.until ?? Number.POSITIVE_INFINITY);
+}
+
 /** What is in the glue now, and every glue-up kept. */
 export function ListScreen() {
   const all = useAll(glueups);
   const allPieces = useAll(pieces);
   const now = useNow();
   if (!all || !allPieces) return null;
-  const running = all.filter((one) => isRunning(one, now));
+  const running = all.filter((one) => isRunning(one, now)).sort((a, b) => dueAt(a, now) - dueAt(b, now));
   const kept = all.filter((one) => !running.includes(one)).sort((a, b) => b.created - a.created);
   return (
     <Screen
@@ -53,6 +60,9 @@ export function ListScreen() {
         <>
           <h2>Next for a piece</h2>
           <div class="buttons">
+            <a class="button" href={routeTo('glue', 'plan')}>
+              All pieces, by the clock
+            </a>
             {allPieces
               .filter(({ finishedAt }) => finishedAt === undefined)
               .map(({ id, name }) => (

@@ -1,0 +1,46 @@
+import type { DoubleBooking } from '../../core/gluing/double-bookings.ts';
+import { clockTime } from './clock-time.ts';
+import type { DayStages } from './day-stages.ts';
+
+interface Props {
+  short: DayStages['short'];
+  /** What would be spoken for twice if nothing waited for clamps. */
+  twice: readonly DoubleBooking[];
+  owned: number;
+  now: number;
+}
+
+/** Where the clamps don't go round. */
+export function ClampTrouble({ short, twice, owned, now }: Props) {
+  const worst = twice.reduce<DoubleBooking | undefined>(
+    (most, one) => (most && most.clamps >= one.clamps ? most : one),
+    undefined,
+  );
+  if (short.length === 0 && !worst) return null;
+  return (
+    <section class="card" aria-label="Clamps">
+      {worst && (
+        <p>
+          You have {owned} clamps. Begun as soon as they may, {worst.stages.slice(0, 2).join(' and ')}
+          {worst.stages.length > 2 && ` and ${worst.stages.length - 2} more`} would take {worst.clamps} at once, from{' '}
+          {clockTime(worst.from, now)}. Above, each waits until clamps are free.
+        </p>
+      )}
+      {short.length > 0 && (
+        <details>
+          <summary>
+            {short.length} {short.length === 1 ? 'takes' : 'take'} more clamps than you have
+          </summary>
+          <ul class="rows">
+            {short.map(({ name, clamps }) => (
+              <li>
+                <span>{name}</span>
+                <span>{clamps} clamps</span>
+              </li>
+            ))}
+          </ul>
+        </details>
+      )}
+    </section>
+  );
+}

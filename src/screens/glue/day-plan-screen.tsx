@@ -1,0 +1,90 @@
+import { useDraft } from '../../app/draft.ts';
+import { useLive } from '../../app/live.ts';
+import { useNow } from '../../app/now.ts';
+import { routeTo } from '../../app/routes.ts';
+import { shop } from '../../app/shop.ts';
+import { badNumber } from '../../core/answer/bad-number.ts';
+import { isProblem } from '../../core/answer/problem.ts';
+import { tableCelsius } from '../../core/gluing/adhesive-times.ts';
+import { dayPlan } from '../../core/gluing/day-plan.ts';
+import { doubleBookings } from '../../core/gluing/double-bookings.ts';
+import { glueups } from '../../store/glueups.ts';
+import { pieces } from '../../store/pieces.ts';
+import { plans } from '../../store/plans.ts';
+import { Say } from '../../ui/say.tsx';
+import { Screen } from '../../ui/screen.tsx';
+import { SettledNumber } from '../../ui/settled.tsx';
+import { ClampTrouble } from './clamp-trouble.tsx';
+import { clampsOwned, dayStages, shopHours } from './day-stages.ts';
+import { Timeline } from './timeline.tsx';
+
+interface Hours {
+  readonly from: number;
+  readonly until: number;
+}
+
+const minute = 60_000;
+
+async function readAll() {
+  const [allPieces, allPlans, allGlueups] = await Promise.all([pieces.all(), plans.all(), glueups.all()]);
+  return { pieces: allPieces, plans: allPlans, glueups: allGlueups };
+}
+
+/** Every glue-up still to come, along the clock: one pair of hands, the clamps there are, and every wait kept. */
+export function DayPlanScreen() {
+  const read = useLive(['piece', 'plan', 'glueup'], readAll);
+  const hours = useDraft<Hours>('glue-shop-hours-1', { from: 8, until: 18 });
+  // The plan moves with the clock, but not at every second.
+  const now = Math.floor(useNow() / minute) * minute;
+  if (!read || !hours.value) return null;
+  const { from, until } = hours.value;
+  const owned = clampsOwned(shop.value);
+  const { stages, running, short } = dayStages({ ...read, shop: shop.value, celsius: tableCelsius, now });
+  const plan = dayPlan({ stages, start: now, clampsOwned: owned, windows: shopHours(now, from, until) });
+  // Without a limit on clamps: what would be spoken for twice.
+  const rushed = dayPlan({ stages, start: now, clampsOwned: 1000, windows: shopHours(now, from, until) });
+  const twice = isProblem(rushed) ? [] : doubleBookings(rushed, owned);
+  const hour = (label: string, value: number, least: number, most: number, accept: (value: number) => void) => (
+    <SettledNumber
+      label={label}
+      hint="h"
+      value={value}
+      check={(typed) => badNumber('', 'The hour', typed, 'count', { least, most, whole: true })}
+      onAccept={accept}
+    />
+  );
+  return (
+    <Screen
+      question="What can be glued when?"
+      kicker="Glue-up"
+      action={
+        <a class="button big now" href={routeTo('glue')}>
+          All glue-ups
+        </a>
+      }
+    >
+      {stages.length === 0 ? (
+        <p class="answer">
+          <span class="figure words">Nothing to glue</span>
+          <span>List a piece with panels or joints, and its glue-ups come here in their order.</span>
+        </p>
+      ) : isProblem(plan) ? (
+        <p class="answer now">
+          <Say phrase={plan.message} />
+        </p>
+      ) : (
+        <Timeline times={plan} running={running} now={now} />
+      )}
+      <ClampTrouble short={short} twice={twice} owned={owned} now={now} />
+      <h2>In the shop</h2>
+      <div class="fields">
+        {hour('From', from, 0, until - 1, (value) => hours.set({ from: value, until }))}
+        {hour('Until', until, from + 1, 24, (value) => hours.set({ from, until: value }))}
+      </div>
+      <p class="soft small">
+        With the glue of your last glue-up, at the table’s temperature, alone, at your pace. Glue sets and rests outside
+        these hours as well.
+      </p>
+    </Screen>
+  );
+}
