@@ -33,7 +33,12 @@ export function badNumber(
   return undefined;
 }
 
-/** Why a range can't be used: one of its ends is no good, or they are the wrong way round. A range of one value is at `field` itself. */
+/**
+ * Why a range can't be used: one of its ends is no good, or they are the wrong way round. A range of one value is at
+ * `field` itself.
+ *
+ * Example: `badRange('wait', 'The wait', { least: 3600, most: 60 }, 'seconds', {})` is a problem at `wait`.
+ */
 export function badRange(field: string, name: string, value: Range, unit: Unit, limits: Limits): Problem | undefined {
   if (value.least === value.most) return badNumber(field, name, value.least, unit, limits);
   return (

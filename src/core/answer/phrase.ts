@@ -15,7 +15,11 @@ export function phrase(text: string, quantities: Readonly<Record<string, Quantit
   return { text, quantities };
 }
 
-/** A phrase cut at its placeholders, in order: plain text, or the quantity that stands there. */
+/**
+ * A phrase cut at its placeholders, in order: plain text, or the quantity that stands there.
+ *
+ * Example: `Rip to {width}.` gives `Rip to `, the quantity and `.`; a name that has no quantity stays as it stands.
+ */
 export function phrasePieces(said: Phrase): (string | Quantity)[] {
   return said.text
     .split(/\{(\w+)\}/)

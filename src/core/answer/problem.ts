@@ -12,10 +12,12 @@ export interface Problem {
 /** A value, or the reason why there is none. */
 export type Outcome<T> = T | Problem;
 
+/** A problem, its text a `Phrase`. */
 export function problem(field: string, text: string, quantities: Readonly<Record<string, Quantity>> = {}): Problem {
   return { kind: 'problem', field, message: phrase(text, quantities) };
 }
 
+/** Whether an outcome is a problem rather than the value. */
 export function isProblem(outcome: unknown): outcome is Problem {
   return typeof outcome === 'object' && outcome !== null && (outcome as { kind?: unknown }).kind === 'problem';
 }

@@ -19,6 +19,7 @@ export interface Mood {
 const credits = [0, 0.4, 0.8, 0.95, 1.05];
 const blurs = [0, 0, 0.01, 0.03];
 
+/** A mood drawn at random: mixed moods find plans that one alone would miss. */
 export function moodOf(random: Random, waiting: Waiting, weights: Weights): Mood {
   return {
     random,
@@ -30,5 +31,6 @@ export function moodOf(random: Random, waiting: Waiting, weights: Weights): Mood
   };
 }
 
+/** A cost that is now and then a little dearer, by the mood's blur. */
 export const blurred = (mood: Mood, cost: number): number =>
   mood.blur === 0 ? cost : cost * (1 + mood.blur * mood.random());

@@ -60,7 +60,19 @@ export function* planBreakdown(
   return settle(asked, takeWhatThereIs(attempt.value));
 }
 
-/** The best plan for a problem, or what is wrong with the problem. Inputs, result and example: see `planBreakdown`. */
+/**
+ * The best plan for a problem, as `planBreakdown` ends with it.
+ *
+ * @param asked shop, boards and parts, mm
+ * @param options as of `planBreakdown`
+ * @returns blanks with their strips, and what is short, mm
+ * Valid as `planBreakdown`.
+ * Errors: those of `checkProblem`.
+ *
+ * Example: as of `planBreakdown`.
+ *
+ * Source: as of `planBreakdown`.
+ */
 export function bestPlan(asked: BreakdownProblem, options: PlanOptions = {}): Outcome<BreakdownPlan> {
   const checked = checkProblem(asked);
   if (isProblem(checked)) return checked;

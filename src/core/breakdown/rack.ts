@@ -40,6 +40,7 @@ export interface Rack {
   readonly wholeBlank: (unit: Unit, runAt: number) => Rips;
 }
 
+/** The rack as a problem that `checkProblem` let pass leaves it, with what is cut already taken out. */
 export function rackOf(asked: BreakdownProblem): Rack {
   const { shop, boards, parts, cut = [] } = asked;
   const runs = boards.flatMap((board, boardAt) => freeRuns(shop, board, boardAt, cut));

@@ -1,6 +1,7 @@
 /** Numbers from 0 up to 1 that look random and are the same on every run (mulberry32, a public-domain generator). */
 export type Random = () => number;
 
+/** The numbers that follow from a seed, a whole number from 0 to 2^32 - 1. */
 export function seededRandom(seed: number): Random {
   let state = seed >>> 0;
   return () => {

@@ -101,7 +101,16 @@ function purchase(asked: BreakdownProblem, part: Part, units: number, missing: n
   return { species: part.species, thickness, width, length, shortest: blank, boardFeet: feet };
 }
 
-/** What to buy in words. */
+/**
+ * What to buy in words.
+ *
+ * @param buy as `shortages` gives it
+ * @returns one sentence with quantities
+ *
+ * Example: `Buy 2.4 board feet of cherry, 27 mm thick: 1050 mm of board about 200 mm wide, in lengths of 1050 mm or more.`
+ *
+ * Source: as of `shortages`.
+ */
 export const purchasePhrase = (buy: Purchase): Phrase =>
   phrase(
     'Buy {feet} of ' +

@@ -105,8 +105,15 @@ export function mixForTotal(totalLitres: number, ratio: MixRatio): Outcome<Worke
 /**
  * How much can be mixed from what is left of one part.
  *
- * Takes which part it is, its litres, and the ratio as `mixForTotal` does; returns the whole mix, or the same problems.
+ * @param part which part it is
+ * @param partLitres litres left of it
+ * @param ratio as of `mixForTotal`
+ * @returns litres of each, grams where a density is known
+ *
+ * Valid: as `mixForTotal`.
+ * Errors: those of `mixForTotal`.
  * Example: 0.04 litres of B left at 3 to 1 by volume: with 0.12 of A that makes 0.16.
+ * Source: the label's ratio.
  */
 export function mixFromPart(part: 'A' | 'B', partLitres: number, ratio: MixRatio): Outcome<Worked<Mix>> {
   const bad =

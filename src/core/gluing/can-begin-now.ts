@@ -1,6 +1,17 @@
 import type { Needing } from './stage-order.ts';
 
-/** The stages that can be begun now: not begun yet, and all they need is ready. Both sets hold ids. */
+/**
+ * The stages that can be begun now: not begun yet, and all they need is ready.
+ *
+ * @param stages each with its id and the ids that it needs
+ * @param begun ids of stages that are begun
+ * @param ready ids of stages that are far enough to be built on
+ * @returns the stages, in the order given
+ *
+ * Example: a lid that needs its panel, and the panel begun but not ready: neither.
+ *
+ * Source: logic alone.
+ */
 export function canBeginNow<T extends Needing>(
   stages: readonly T[],
   begun: ReadonlySet<string>,

@@ -121,7 +121,17 @@ export interface ClampPlace {
   readonly side: 'below' | 'above';
 }
 
-/** Places for `clamps` clamps along `length` mm: half a space from each end, the first below. Example: 2 on 1000 mm stand at 250 and 750. */
+/**
+ * Where the clamps of a panel stand: half a space from each end, above and below by turns, the first below.
+ *
+ * @param length of the panel, mm
+ * @param clamps how many
+ * @returns a place for each, mm from one end
+ *
+ * Example: 2 on 1000 mm stand at 250 and 750.
+ *
+ * Source: common practice.
+ */
 export function clampPlaces(length: number, clamps: number): ClampPlace[] {
   return Array.from({ length: clamps }, (_, index) => ({
     at: ((index + 0.5) * length) / clamps,

@@ -9,8 +9,13 @@ export interface DoubleBooking extends Window {
 /**
  * Where clamps are double-booked, for times that the maker has set or moved by hand.
  *
- * Takes the times of the stages and the clamps owned; returns each stretch over that number, ms since the epoch, with
- * the names of the stages in it. Example: 6 and 5 clamps at once with 8 owned: one stretch with 11.
+ * @param times of the stages, ms since the epoch, each with its clamps
+ * @param clampsOwned how many there are
+ * @returns each stretch over that number, ms since the epoch, with the names of the stages in it
+ *
+ * Example: 6 and 5 clamps at once with 8 owned: one stretch with 11.
+ *
+ * Source: counting.
  */
 export function doubleBookings(times: readonly StageTimes[], clampsOwned: number): DoubleBooking[] {
   const moments = [...new Set(times.flatMap(({ from, unclampAt }) => [from, unclampAt]))].sort((a, b) => a - b);

@@ -20,7 +20,18 @@ export function readFraction(whole: string, above: string, below: string): Outco
   return { numerator: Number(whole) * denominator + numerator, denominator };
 }
 
-/** Reads `146`, `14.6`, `.5` or `5,75`. A comma that may part thousands is refused rather than guessed. */
+/**
+ * Reads `146`, `14.6`, `.5` or `5,75`. A comma that may part thousands is refused rather than guessed.
+ *
+ * @param text digits, points and commas only
+ * @returns the number as a fraction of whole numbers
+ * Valid for up to twelve digits.
+ * Errors (field ''): no digits, more than one point, a comma that may part thousands, too many digits.
+ *
+ * Example: `readDecimal('5,75')` is 575 over 100.
+ *
+ * Source: positional notation, with either decimal sign.
+ */
 export function readDecimal(text: string): Outcome<Ratio> {
   const marks = text.replace(/\d/g, '');
   if (marks === text) return problem('', 'There is a point or comma without a number.');

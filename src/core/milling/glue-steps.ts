@@ -16,6 +16,7 @@ export function glueSteps(panels: readonly Panel[], { practice }: MillingInput):
   return gluing('glue', title, why, pieces.map(stepPiece), practice.glueRestSeconds.value);
 }
 
+/** Glue, and let the seams dry; nothing when there is nothing to glue. */
 export function gluing(
   stage: 'glue' | 'glue panels',
   title: string,

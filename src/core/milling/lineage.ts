@@ -8,6 +8,8 @@ import type { MillingStep } from './milling-step.ts';
  * Result: by id of a piece, the ids that it had, its own included. Valid for steps of one sequence. Errors: none.
  *
  * Example: a panel glued from strips 1 and 2 of a blank B: itself, 1, 2 and B.
+ *
+ * Source: the steps themselves.
  */
 export function lineage(steps: readonly MillingStep[]): ReadonlyMap<string, ReadonlySet<string>> {
   const was = new Map<string, Set<string>>();

@@ -11,8 +11,10 @@ export interface Panel {
   readonly groups: readonly StripPiece[][];
 }
 
+/** Width of strips side by side, mm. */
 export const widthOf = (pieces: readonly StripPiece[]): number =>
   pieces.reduce((sum, piece) => sum + piece.size.width, 0);
+/** Length of the shortest, mm. */
 export const lengthOf = (pieces: readonly StripPiece[]): number =>
   Math.min(...pieces.map((piece) => piece.size.length));
 
@@ -33,6 +35,7 @@ export function parts(panel: Panel): (StepPiece & { readonly seams: number })[] 
   }));
 }
 
+/** A piece as a step keeps it, without what else is known of it. */
 export const stepPiece = ({ id, label, size, from }: StepPiece): StepPiece => ({
   id,
   label,

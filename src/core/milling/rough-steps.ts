@@ -112,6 +112,7 @@ export function restRippedSteps(workpieces: readonly Workpiece[], input: Milling
   return restSteps('rest ripped', resting, input.practice.restRippedSeconds.value, 'Rest the ripped strips');
 }
 
+/** A wait for wood that was opened up; nothing when no piece needs one. */
 export function restSteps(
   stage: 'rest ripped' | 'rest',
   resting: readonly Workpiece[],

@@ -15,6 +15,8 @@ import type { Measured } from './with-measured.ts';
  * Valid for readings of these steps; others are passed over. Errors: none.
  *
  * Example: a blank clean at 24 with two strips: 24 for both.
+ *
+ * Source: what was measured.
  */
 export function stripRecords(
   input: MillingInput,

@@ -5,7 +5,13 @@ import { percent } from '../answer/quantity.ts';
 /** Fibre saturation as the handbook's shrinkage equation takes it, in percent: above it wood neither swells nor shrinks. */
 export const fibreSaturation = 30;
 
-/** Why a moisture content can't be worked with, if it can't: it must lie from 0 to 30 percent. */
+/**
+ * Why a moisture content can't be worked with, or `undefined` when it can: it must lie from 0 to 30 percent.
+ *
+ * Example: `moistureProblem('from', 35)` is a problem at `from`.
+ *
+ * Source: fibre saturation at 30 %, Wood handbook (FPL-GTR-190), Eq. 13-3.
+ */
 export function moistureProblem(field: string, moisture: number): Problem | undefined {
   if (moisture > fibreSaturation && Number.isFinite(moisture)) {
     return problem(

@@ -32,6 +32,7 @@ export interface Question {
   readonly observations: readonly Observation[];
 }
 
+/** What a way of measuring comes to: lengths that were read, and the kind of shape that they are fitted with. */
 export function questionOf(measured: Measured): Question {
   if (measured.way === 'readings') return { family: anyShape, observations: observationsOf(measured.readings) };
   const size: Observation[] = [

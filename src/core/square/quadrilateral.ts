@@ -10,7 +10,16 @@ export type Quadrilateral = Readonly<Record<CornerName, Point>>;
 
 const distance = (from: Point, to: Point): number => Math.hypot(to.x - from.x, to.y - from.y);
 
-/** The six lengths of a quadrilateral, mm. */
+/**
+ * The six lengths of a quadrilateral.
+ *
+ * @param shape its corners, mm
+ * @returns sides and diagonals, mm
+ *
+ * Example: corners (0,0), (3,0), (3,4), (0,4): front and back 3, ends 4, both diagonals 5.
+ *
+ * Source: plane geometry.
+ */
 export function lengthsOf({ A, B, C, D }: Quadrilateral): Record<ReadingName, number> {
   return {
     front: distance(A, B),

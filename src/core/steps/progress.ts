@@ -36,7 +36,11 @@ export function isSettled(ticks: Ticks, step: Step): boolean {
   return ticked.skipped !== undefined || throughOf(ticks, step).size === piecesOf(step).length;
 }
 
-/** Ticks a piece of a step; ticking it again changes nothing. A piece that the step doesn't have is a problem. */
+/**
+ * Ticks a piece of a step; ticking it again changes nothing. A piece that the step doesn't have is a problem.
+ *
+ * Example: `tick({}, { id: 'rip', pieces: [{ id: 'A1' }] }, 'A1', 0)` is `{ rip: { pieces: ['A1'], at: 0 } }`.
+ */
 export function tick(ticks: Ticks, step: Step, piece: string, now: number): Outcome<Ticks> {
   if (!piecesOf(step).some(({ id }) => id === piece)) return problem('piece', 'This piece is not part of the step.');
   const before = ticks[step.id];
@@ -50,7 +54,11 @@ export function tickAll(ticks: Ticks, step: Step, now: number): Ticks {
   return { ...ticks, [step.id]: { pieces: piecesOf(step).map(({ id }) => id), at: now } };
 }
 
-/** Takes the tick of a piece back; without one nothing changes. */
+/**
+ * Takes the tick of a piece back; without one nothing changes.
+ *
+ * Example: taken back from `{ rip: { pieces: ['A1', 'A2'], at: 0 } }`, A1 leaves A2; both taken back leave `{}`.
+ */
 export function untick(ticks: Ticks, step: Step, piece: string): Ticks {
   const before = ticks[step.id];
   if (!before?.pieces.includes(piece)) return ticks;
