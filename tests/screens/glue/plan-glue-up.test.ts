@@ -1,0 +1,70 @@
+import { describe, expect, test } from 'vitest';
+import { isProblem, type Outcome } from '../../../src/core/answer/problem.ts';
+import { planned, shop, typed } from './samples.ts';
+
+function good<T>(outcome: Outcome<T> | undefined): T {
+  if (outcome === undefined || isProblem(outcome)) throw new Error('no answer');
+  return outcome;
+}
+
+describe('before the glue', () => {
+  test('one seam of cherry: area, glue, clamps and time', () => {
+    const { plan } = planned(typed());
+    const amount = good(plan.amount).value;
+    // 1.2 m by 0.02 m; 150 to 220 g/m2 with a tenth kept by the brush (common practice).
+    expect(amount.areaM2).toBeCloseTo(0.024, 12);
+    expect(amount.likelyGrams).toBeCloseTo((0.024 * 185) / 0.9, 9);
+    const { needed, owned } = good(plan.clamps);
+    // 700 to 1700 kPa by density (Wood Handbook chapter 10, from memory): cherry 0.50 gives 1129 kPa on 24 000 mm2.
+    expect(needed.value.force).toBeCloseTo((700 + (1000 * 0.15) / 0.35) * 24, 6);
+    // A heavy bar clamp gives 5250 N (middle of common practice): 27.1 kN takes six.
+    expect(needed.value.clamps).toBe(6);
+    expect(owned).toMatchObject({ take: [{ count: 6 }], missing: 0, missingForce: 0 });
+    const { spread } = good(plan.time);
+    // 1800 s/m2 and 20 s a seam, the unhurried pace.
+    expect(spread.value.openSeconds).toBeCloseTo(0.024 * 1800 + 20, 9);
+    expect(spread.value.fit).toBe('fits');
+  });
+
+  test('fewer clamps than it takes, and too short ones, are told with what helps', () => {
+    const { plan } = planned(typed({ across: '900' }), { clamps: [{ kind: 'bar-heavy', opening: 600, count: 8 }] });
+    const { owned } = good(plan.clamps);
+    expect(owned.take).toEqual([]);
+    expect(owned.missingForce).toBeGreaterThan(27_000);
+    expect(owned.helps.length).toBeGreaterThan(2);
+  });
+
+  test('fifteen seams are too slow for PVA: split, or take a slower kind; a label with more time settles it', () => {
+    const seams = [{ count: '15', length: '1200', width: '20' }];
+    const time = good(planned(typed({ seams })).plan.time);
+    expect(time.spread.value.fit).toBe('late');
+    expect(time.split?.flat()).toEqual([...Array(15).keys()]);
+    expect(time.split?.length).toBe(4);
+    expect(time.slower.map(({ id }) => id)).toContain('epoxy-slow');
+    const labelled = good(planned(typed({ seams, label: { open: '30', closed: '20', clamp: '60-90' } })).plan.time);
+    expect(labelled.spread.value.fit).toBe('fits');
+  });
+
+  test('mitres are not pressed along their seams, and a wood that is not picked asks for none', () => {
+    expect(planned(typed({ meets: 'mitre-case' })).plan.clamps).toBeUndefined();
+    expect(planned(typed({ species: '' })).plan.clamps).toBeUndefined();
+  });
+
+  test('below the least temperature there is no go, unless the label says so', () => {
+    const { times } = planned(typed({ temperature: '4' })).plan;
+    expect(isProblem(times) && times.message.text).toMatch(/^Don't glue at/);
+    expect(isProblem(planned(typed({ temperature: '4', label: { leastCelsius: '3' } })).plan.times)).toBe(false);
+  });
+
+  test('label times the wrong way round are told', () => {
+    const { times } = planned(typed({ label: { clamp: '120', cure: '1' } })).plan;
+    expect(isProblem(times) && times.field).toBe('label.seconds.cure');
+  });
+
+  test('the pace of dry runs counts', () => {
+    const pace = { 'glue-spread': { seconds: 120, count: 1000 }, 'glue-close': { seconds: 10, count: 1 } };
+    const { spread } = good(planned(typed(), { clamps: shop.clamps, pace }).plan.time);
+    // 120 s for 0.1 m2 is 1200 s/m2.
+    expect(spread.value.openSeconds).toBeCloseTo(0.024 * 1200 + 10, 9);
+  });
+});

@@ -1,0 +1,52 @@
+import { afterEach, describe, expect, test } from 'vitest';
+import { emptyForm, emptySeam } from '../../../src/screens/glue/glue-form.ts';
+import { readGlueForm } from '../../../src/screens/glue/read-glue-form.ts';
+import { units } from '../../../src/ui/units.ts';
+import { typed } from './samples.ts';
+
+afterEach(() => {
+  units.value = { unit: 'mm', nearest: 16 };
+});
+
+describe('a glue-up as it is typed', () => {
+  test('alike seams count one by one; an empty form only lacks its seams', () => {
+    const { seams, problems, missing } = readGlueForm(typed({ seams: [{ count: '3', length: '1200', width: '20' }] }));
+    expect(seams).toEqual([1, 2, 3].map(() => ({ length: 1200, width: 20 })));
+    expect([problems.size, missing.size]).toEqual([0, 0]);
+    const empty = readGlueForm(emptyForm(''));
+    expect(empty.seams).toEqual([]);
+    expect(empty.problems.size).toBe(0);
+    expect([...empty.missing.keys()]).toEqual(['seams.0.length', 'seams.0.width']);
+  });
+
+  test('inches and degrees Fahrenheit go together', () => {
+    units.value = { unit: 'in', nearest: 16 };
+    const { seams, celsius } = readGlueForm(
+      typed({ seams: [{ ...emptySeam, length: "3' 4", width: '3/4' }], temperature: '68' }),
+    );
+    // 25.4 mm to the inch (international yard and pound agreement, 1959); tolerance: rounding of doubles.
+    expect(seams[0]?.length).toBeCloseTo(40 * 25.4, 9);
+    expect(seams[0]?.width).toBeCloseTo(0.75 * 25.4, 9);
+    // 68 °F is 20 °C (NIST SP 811, appendix B).
+    expect(celsius).toBeCloseTo(20, 9);
+  });
+
+  test.each([
+    ['seams.0.length', { seams: [{ count: '1', length: 'long', width: '20' }] }],
+    ['seams.0.length', { seams: [{ count: '1', length: '90 ft', width: '20' }] }],
+    ['seams.0.length', { seams: [{ count: '1', length: '0', width: '20' }] }],
+    ['seams.0.width', { seams: [{ count: '1', length: '1200', width: '3 in 20 mm' }] }],
+    ['seams.0.count', { seams: [{ count: '0', length: '1200', width: '20' }] }],
+    ['seams.0.count', { seams: [{ count: '1,5', length: '1200', width: '20' }] }],
+    ['temperature', { temperature: 'warm' }],
+    ['temperature', { temperature: '' }],
+    ['across', { across: '-5' }],
+    ['hands', { hands: '9' }],
+    ['label.open', { label: { open: '10-5' } }],
+    ['label.atCelsius', { label: { atCelsius: 'x' } }],
+  ])('what is wrong stands at %s', (field, change) => {
+    const read = readGlueForm(typed(change));
+    expect([...read.problems.keys()]).toEqual([field]);
+    expect(JSON.stringify(read.seams)).not.toContain('null');
+  });
+});

@@ -1,0 +1,35 @@
+import { expect, test } from 'vitest';
+import { storeEvent, storeStart } from '../../../src/screens/glue/write-glue-up.ts';
+import { Stale } from '../../../src/store/commit.ts';
+import { glueups } from '../../../src/store/glueups.ts';
+import type { Glueup } from '../../../src/store/records/glueup.ts';
+import { timers } from '../../../src/store/timers.ts';
+import { minutes, morning, started } from './samples.ts';
+
+test('a glue-up and its timer are stored together, event after event, with a way back', async () => {
+  const fresh = started();
+  await storeStart(fresh);
+  const stored = async () => (await glueups.get(fresh.id)) as Glueup;
+  const ofGlueup = async () => (await timers.all()).filter((timer) => timer.for.id === fresh.id);
+  const running = async () => (await ofGlueup()).filter(({ doneAt }) => doneAt === undefined);
+  expect((await running()).map(({ phase, endsAt }) => ({ phase, endsAt }))).toEqual([
+    { phase: 'Spread and close', endsAt: morning + minutes(5) },
+  ]);
+
+  const before = await stored();
+  const undo = await storeEvent(before, 'clamped', morning + minutes(4));
+  expect((await running()).map(({ phase }) => phase)).toEqual(['In the clamps']);
+  // Told in another tab meanwhile: refused, and nothing is stored twice.
+  await expect(storeEvent(before, 'clamped', morning + minutes(5))).rejects.toBeInstanceOf(Stale);
+  expect(await ofGlueup()).toHaveLength(2);
+
+  await undo();
+  expect((await running()).map(({ phase }) => phase)).toEqual(['Spread and close']);
+  expect((await stored()).phases.map(({ startedAt }) => startedAt)).toEqual([
+    morning,
+    undefined,
+    undefined,
+    undefined,
+    undefined,
+  ]);
+});
