@@ -1,7 +1,7 @@
 import { badNumber } from '../answer/bad-number.ts';
 import { type Phrase, phrase } from '../answer/phrase.ts';
 import { isProblem, type Outcome } from '../answer/problem.ts';
-import { count, seconds } from '../answer/quantity.ts';
+import { seconds } from '../answer/quantity.ts';
 import { scaled } from '../answer/range.ts';
 import type { Finish } from './finish.ts';
 import { mostCoats } from './finish-amount.ts';
@@ -31,99 +31,77 @@ const vapour = phrase(
 export const finishCautions = (finish: Finish): readonly Phrase[] =>
   finish.solvent ? [vapour, ...finish.cautions] : finish.cautions;
 
-const dust = phrase('Dust mask and extraction: wood dust harms the lungs, and of some woods it does worse.');
+const dust = phrase('Dust mask and extraction: wood dust harms the lungs, of some woods more than of others.');
 
 /** How to be rid of rags before they can heat up. */
 export const ragsTodo = phrase(
   'Spread every rag flat and single outdoors until it is stiff, or drown it in water in a lidded metal can. Never in a heap or in the bin.',
 );
 
-const ragsWhy = phrase('A heap of rags with drying oil heats up by itself and burns, hours after you have left.');
-
 /** A step's place in the schedule names it, so that a tick stays with it. */
 const step = (
   id: string,
   stage: FinishStep['stage'],
-  title: Phrase,
-  todo: Phrase,
+  title: string,
+  todo: string | Phrase,
   more: Partial<FinishStep> = {},
 ): FinishStep => ({
   id,
   stage,
-  title,
-  todo,
-  cautions: [],
+  title: phrase(title),
+  todo: typeof todo === 'string' ? phrase(todo) : todo,
+  cautions: stage === 'sand' ? [dust] : [],
   waits: [],
   source: 'common-practice',
   ...more,
 });
 
 function sanding(order: readonly number[], waterBorne: boolean): FinishStep[] {
-  const last = order.at(-1) ?? 0;
   const passes = order.map((grit, index) =>
     step(
       `sand-${grit}`,
       'sand',
-      phrase('Sand with {grit}', { grit: count(grit) }),
+      `Sand with ${grit}`,
       index === 0
-        ? phrase(
-            'With the grain until all machine marks are gone. They hide at ends, near knots and along glued seams: look along the wood against the light.',
-          )
-        : phrase('With the grain until the scratches of the grit before are gone. Then take the dust off.'),
-      { cautions: [dust] },
+        ? 'With the grain until all machine marks are gone. They hide at ends, near knots and along glued seams: look along the wood against the light.'
+        : 'With the grain until the scratches of the grit before are gone. Then take the dust off.',
     ),
   );
   if (!waterBorne) return passes;
   return [
     ...passes,
-    step('raise-grain', 'sand', phrase('Raise the grain'), phrase('Wipe with a damp rag and let it dry.'), {
-      why: phrase('Water in the finish lifts the fibres. Lifted and cut now, they stay down under the first coat.'),
+    step('raise-grain', 'sand', 'Raise the grain', 'Wipe with a damp rag and let it dry.', {
+      why: phrase('Water in the finish lifts the fibres. Cut off now, they stay down under the first coat.'),
+      cautions: [],
       waits: [{ name: 'Let the raised grain dry', leastSeconds: 2 * 3600 }],
     }),
-    step(
-      'cut-grain',
-      'sand',
-      phrase('Take the fuzz off'),
-      phrase('Lightly with {grit}, only the fuzz: no deeper.', { grit: count(last) }),
-      { cautions: [dust] },
-    ),
+    step('cut-grain', 'sand', 'Take the fuzz off', `Lightly with ${order.at(-1)}, only the fuzz.`),
   ];
 }
 
 function coat(number: number, coats: number, finish: Finish, sections: readonly string[]): FinishStep[] {
   const lastCoat = number === coats;
-  const { waitSeconds, wipeOffSeconds, betweenGrit } = finish;
-  const wait = {
-    name: lastCoat ? 'Until it can be handled' : `Before coat ${number + 1}`,
-    leastSeconds: waitSeconds.least,
-    ...(!lastCoat && { mostSeconds: waitSeconds.most }),
-  };
+  const { waitSeconds, wipeOffSeconds: wipeOff, betweenGrit } = finish;
+  const wait = lastCoat
+    ? { name: 'Until it can be handled', leastSeconds: waitSeconds.least }
+    : { name: `Before coat ${number + 1}`, leastSeconds: waitSeconds.least, mostSeconds: waitSeconds.most };
+  const todo = wipeOff
+    ? phrase('Spread it thin, keep the edge wet. After {least}, and before {most}, wipe off all that stands.', {
+        least: seconds(wipeOff.least),
+        most: seconds(wipeOff.most),
+      })
+    : 'Spread it thin and even, keep the edge wet, lay it off with the grain. Then leave it alone.';
+  const wiping = wipeOff ? [{ name: 'Wipe off', leastSeconds: wipeOff.least, mostSeconds: wipeOff.most }] : [];
   const steps = (sections.length === 0 ? [''] : sections).map((section, index, all) =>
-    step(
-      `coat-${number}${section === '' ? '' : `-${index + 1}`}`,
-      'coat',
-      phrase(section === '' ? 'Coat {number}' : `Coat {number}: ${section}`, { number: count(number) }),
-      wipeOffSeconds
-        ? phrase('Spread it thin, keep the edge wet. After {least}, and before {most}, wipe off all that stands.', {
-            least: seconds(wipeOffSeconds.least),
-            most: seconds(wipeOffSeconds.most),
-          })
-        : phrase('Spread it thin and even, keep the edge wet, lay it off with the grain. Leave it alone then.'),
-      {
-        cautions: finishCautions(finish),
-        waits: [
-          ...(wipeOffSeconds
-            ? [{ name: 'Wipe off', leastSeconds: wipeOffSeconds.least, mostSeconds: wipeOffSeconds.most }]
-            : []),
-          ...(index === all.length - 1 ? [wait] : []),
-        ],
-      },
-    ),
+    step(`coat-${number}${section && `-${index + 1}`}`, 'coat', `Coat ${number}${section && `: ${section}`}`, todo, {
+      cautions: finishCautions(finish),
+      waits: index === all.length - 1 ? [...wiping, wait] : wiping,
+    }),
   );
   if (finish.dryingOil)
     steps.push(
-      step(`rags-${number}`, 'rags', phrase('Rags after coat {number}', { number: count(number) }), ragsTodo, {
-        why: ragsWhy,
+      step(`rags-${number}`, 'rags', `Rags after coat ${number}`, ragsTodo, {
+        why: phrase('A heap of rags with drying oil heats up by itself and burns, hours after you have left.'),
         cautions: [phrase('Local rules and the safety sheet come first.')],
         source: 'osha-3157',
       }),
@@ -133,11 +111,8 @@ function coat(number: number, coats: number, finish: Finish, sections: readonly 
       step(
         `between-${number}`,
         'sand',
-        phrase('Rub coat {number} dull', { number: count(number) }),
-        phrase('Lightly with {grit}, not through at the edges. Take the dust off. If it gums up, wait longer.', {
-          grit: count(betweenGrit),
-        }),
-        { cautions: [dust] },
+        `Rub coat ${number} dull`,
+        `Lightly with ${betweenGrit}, not through at the edges. Take the dust off. If it gums up, wait longer.`,
       ),
     );
   return steps;
@@ -160,56 +135,46 @@ export function coatSchedule(input: CoatScheduleInput): Outcome<readonly FinishS
     badNumber('coats', 'The number of coats', coats, 'count', { least: 1, most: mostCoats, whole: true }) ??
     badNumber('airFactor', 'The factor for the air', airFactor, 'factor', { least: 1, most: 8 });
   if (bad) return bad;
-  const finish: Finish = {
-    ...input.finish,
-    waitSeconds: scaled(input.finish.waitSeconds, airFactor),
-    useAfterSeconds: scaled(input.finish.useAfterSeconds, airFactor),
-    cureSeconds: scaled(input.finish.cureSeconds, airFactor),
-  };
+  const finish = { ...input.finish, waitSeconds: scaled(input.finish.waitSeconds, airFactor) };
   const order = sandingGrits(firstGrit, finish.bareGrit, gritsOwned);
   if (isProblem(order)) return order;
+  const useAfter = finish.useAfterSeconds.most * airFactor;
+  const cured = finish.cureSeconds.most * airFactor;
+  const mask = step(
+    'mask',
+    'prepare',
+    'Mask for glue',
+    'Finish inside corners before assembly. Tape every surface that will be glued, and mark its edge with a knife line.',
+    { why: phrase('Glue does not hold on finish, and no brush gets into a corner later.') },
+  );
   return [
-    ...(beforeAssembly
-      ? [
-          step(
-            'mask',
-            'prepare',
-            phrase('Mask for glue'),
-            phrase(
-              'Finish inside corners before assembly. Tape every surface that will be glued, and mark its edge with a knife line.',
-            ),
-            { why: phrase('Glue does not hold on finish, and no brush gets into a corner later.') },
-          ),
-        ]
-      : []),
+    ...(beforeAssembly ? [mask] : []),
     ...sanding(order, finish.waterBorne),
     step(
       'sample',
       'sample',
-      phrase('Sample board'),
-      phrase(
-        'All coats on an offcut of the same wood, sanded the same way. Look at it dry, in the light where the piece will stand.',
-      ),
+      'Sample board',
+      'All coats on an offcut of the same wood, sanded the same way. Look at it dry, in the light where the piece will stand.',
     ),
     ...Array.from({ length: coats }, (_, index) => coat(index + 1, coats, finish, sections)).flat(),
     step(
       'rub-out',
       'rub',
-      phrase('Rub out, if you like'),
-      phrase('When it is hard, not before: fine pad and wax or soap water, with the grain, lightly at the edges.'),
-      { waits: [{ name: 'Ready for gentle use', leastSeconds: finish.useAfterSeconds.most }] },
+      'Rub out, if you like',
+      'When it is hard, not before: fine pad and wax or soap water, with the grain, lightly at the edges.',
+      { waits: [{ name: 'Ready for gentle use', leastSeconds: useAfter }] },
     ),
     step(
       'cure',
       'cure',
-      phrase('Leave it to cure'),
+      'Leave it to cure',
       phrase('Gentle use after {use}. Nothing hot, wet or heavy before {cure}.', {
-        use: seconds(finish.useAfterSeconds.most),
-        cure: seconds(finish.cureSeconds.most),
+        use: seconds(useAfter),
+        cure: seconds(cured),
       }),
       {
         cautions: [phrase('Children and food only after full cure.')],
-        waits: [{ name: 'Full cure', leastSeconds: finish.cureSeconds.most }],
+        waits: [{ name: 'Full cure', leastSeconds: cured }],
       },
     ),
   ];
