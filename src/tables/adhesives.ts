@@ -1,10 +1,8 @@
 import { phrase } from '../core/answer/phrase.ts';
-import { range, scaled } from '../core/answer/range.ts';
+import { range } from '../core/answer/range.ts';
 import type { Adhesive } from '../core/gluing/adhesive.ts';
 import { sameWords } from './same-words.ts';
-
-const minutes = (least: number, most: number) => scaled(range(least, most), 60);
-const hours = (least: number, most: number) => scaled(range(least, most), 3600);
+import { hours, minutes } from './spans.ts';
 
 const sheetFirst = phrase("The label and the adhesive's data sheet come first.");
 const resinGloves = phrase('Wear nitrile gloves and air the room: resin and hardener can make skin allergic for good.');

@@ -1,11 +1,7 @@
 import { phrase } from '../core/answer/phrase.ts';
-import { range, scaled } from '../core/answer/range.ts';
+import { range } from '../core/answer/range.ts';
 import type { Finish } from '../core/finishing/finish.ts';
-
-const minutes = (least: number, most: number) => scaled(range(least, most), 60);
-const hours = (least: number, most: number) => scaled(range(least, most), 3600);
-const days = (least: number, most: number) => scaled(range(least, most), 86400);
-const months = (least: number, most: number) => days(least * 30, most * 30);
+import { days, hours, minutes, months } from './spans.ts';
 
 const sheetFirst = phrase('The can and its safety sheet come first, and so do local rules.');
 const food = phrase('For children and food only after full cure, and only if the can says so.');

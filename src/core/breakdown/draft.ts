@@ -1,5 +1,5 @@
+import { reachableThickness } from '../milling/reachable-thickness.ts';
 import type { Rack, Run, Unit } from './rack.ts';
-import { reachableThickness } from './strip-limits.ts';
 
 export interface DraftStrip {
   /** Place of the unit in the rack's list; -1 for what was cut before. */
@@ -71,7 +71,7 @@ export class Draft {
     const { shop, units } = this.rack;
     return blank.strips.every(
       ({ unit, width }) =>
-        reachableThickness(shop, blank.run.board, length, width) >= (units[unit] as Unit).part.thickness,
+        reachableThickness(blank.run.board, width, length, shop.faceAllowance) >= (units[unit] as Unit).part.thickness,
     );
   }
 

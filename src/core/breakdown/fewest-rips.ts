@@ -7,7 +7,7 @@ export interface Rips {
   readonly gives: number;
 }
 
-export const noRips: Rips = { strips: 0, width: 0, gives: 0 };
+const noRips: Rips = { strips: 0, width: 0, gives: 0 };
 
 /**
  * The rips that give most panel width: the fewest equal strips, because every strip loses a kerf and two edges.

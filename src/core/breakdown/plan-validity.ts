@@ -1,8 +1,9 @@
 import { type Problem, problem } from '../answer/problem.ts';
 import { mm } from '../answer/quantity.ts';
+import { reachableThickness } from '../milling/reachable-thickness.ts';
 import { clearStretches } from './clear-stretches.ts';
 import type { Blank, BreakdownPlan, BreakdownProblem, Part, RoughBoard, Shop } from './problem-types.ts';
-import { flatteningLimit, reachableThickness } from './strip-limits.ts';
+import { flatteningLimit } from './strip-limits.ts';
 
 /** Rounding that a plan is forgiven, mm: far below what any saw can cut, far above what adding doubles loses. */
 const slack = 1e-6;
@@ -81,7 +82,7 @@ function stripBreaches(
         most: mm(most),
       }),
     );
-  const reached = reachableThickness(shop, board, blank.length, width);
+  const reached = reachableThickness(board, width, blank.length, shop.faceAllowance);
   if (reached < part.thickness - slack)
     breaches.push(
       problem(field, `${part.id} comes out {reached} thick and needs {needed}.`, {

@@ -1,5 +1,6 @@
 import { type Phrase, phrase } from '../answer/phrase.ts';
 import { boardFeet, mm } from '../answer/quantity.ts';
+import { cubicMetresPerBoardFoot } from '../lumber/exact-volume.ts';
 import { fewestRips } from './fewest-rips.ts';
 import type { BreakdownPlan, BreakdownProblem, Part } from './problem-types.ts';
 import { type Rack, rackOf } from './rack.ts';
@@ -26,9 +27,6 @@ export interface Shortage {
   /** Absent where more of what is in the rack would not help. */
   readonly buy?: Purchase;
 }
-
-/** One board foot in mm3: 144 cubic inches. */
-const boardFoot = 144 * 25.4 ** 3;
 
 /**
  * Why parts are short, and what to buy for them.
@@ -97,7 +95,7 @@ function purchase(asked: BreakdownProblem, part: Part, units: number, missing: n
   if (gives <= 0) return undefined;
   const blanks = Math.ceil((part.panel ? missing : units) / gives);
   const length = blanks * blank + (blanks - 1) * shop.crosscutKerf;
-  const feet = (length * width * thickness) / boardFoot;
+  const feet = (length * width * thickness * 1e-9) / cubicMetresPerBoardFoot;
   return { species: part.species, thickness, width, length, shortest: blank, boardFeet: feet };
 }
 

@@ -1,16 +1,10 @@
+import { reachableThickness } from '../milling/reachable-thickness.ts';
 import type { Part, RoughBoard, Shop } from './problem-types.ts';
 
 /** The widest strip in mm that the shop can flatten: the jointer's width unless something else carries it. */
 export function flatteningLimit(shop: Shop): number {
   if (shop.flattenBy === 'hand-plane') return Number.MAX_VALUE;
   return shop.flattenBy === 'planer-sled' ? Math.max(shop.jointerWidth, shop.planerWidth) : shop.jointerWidth;
-}
-
-/** The thickness in mm that a strip of a blank still reaches once it is flat and clean on both faces. */
-export function reachableThickness(shop: Shop, board: RoughBoard, blankLength: number, stripWidth: number): number {
-  const cup = board.cup * (stripWidth / board.width) ** 2;
-  const bow = board.bow * (blankLength / board.length) ** 2;
-  return board.thickness - cup - bow - 2 * shop.faceAllowance;
 }
 
 /**
@@ -34,7 +28,7 @@ export function reachableThickness(shop: Shop, board: RoughBoard, blankLength: n
  */
 export function widestStrip(shop: Shop, board: RoughBoard, part: Part, blankLength: number): number {
   const machines = part.panel ? Math.min(shop.maxStrip, flatteningLimit(shop)) : flatteningLimit(shop);
-  const spare = reachableThickness(shop, board, blankLength, 0) - part.thickness;
+  const spare = reachableThickness(board, 0, blankLength, shop.faceAllowance) - part.thickness;
   if (spare < 0) return 0;
   if (board.cup === 0) return Math.min(machines, board.width);
   return Math.min(machines, board.width, board.width * Math.sqrt(spare / board.cup));

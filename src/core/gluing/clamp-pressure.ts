@@ -5,8 +5,8 @@ import { factor, kilopascals } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
 
 /** The ends of the line: specific gravity against kPa. The pressures are the handbook's, the gravities an assumption. */
-export const lightest = { specificGravity: 0.35, kPa: 700 } as const;
-export const densest = { specificGravity: 0.7, kPa: 1700 } as const;
+const lightest = { specificGravity: 0.35, kPa: 700 } as const;
+const densest = { specificGravity: 0.7, kPa: 1700 } as const;
 
 /**
  * The pressure that a glue line asks for, by how dense the wood is.

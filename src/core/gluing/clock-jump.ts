@@ -20,7 +20,7 @@ export interface ClockJump {
 }
 
 /** Clocks are trimmed by the network a little at a time: less than this is no jump. */
-export const jumpTolerance = 5;
+const jumpTolerance = 5;
 
 /**
  * Whether the clock on the wall was set between two readings.

@@ -13,7 +13,7 @@ export interface BoardWeight {
 }
 
 /** Where the caution begins: a common limit for one person in good conditions. */
-export const heavyForOneKg = 23;
+const heavyForOneKg = 23;
 
 /**
  * A board's weight from its wood's specific gravity and its moisture: density = 1000 × G × (1 + M / 100).

@@ -1,7 +1,7 @@
 import { type Outcome, problem } from '../answer/problem.ts';
 
 /** What a rack list can say about a board. The names in the header, units aside. */
-export const rackFields = [
+const rackFields = [
   'chalk mark',
   'species',
   'quarters',

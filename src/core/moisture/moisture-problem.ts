@@ -3,7 +3,7 @@ import { type Problem, problem } from '../answer/problem.ts';
 import { percent } from '../answer/quantity.ts';
 
 /** Fibre saturation as the handbook's shrinkage equation takes it, in percent: above it wood neither swells nor shrinks. */
-export const fibreSaturation = 30;
+const fibreSaturation = 30;
 
 /**
  * Why a moisture content can't be worked with, or `undefined` when it can: it must lie from 0 to 30 percent.

@@ -47,7 +47,7 @@ export interface JointVerdict {
 }
 
 /** What 75 mm of flat-sawn cherry moves over 3 % of moisture: as wide as the trade glues across the grain without worry. */
-export const usualLimit = 0.6;
+const usualLimit = 0.6;
 
 /** From this part of the seam's length on, a stretch is worth gluing. */
 const worthwhile = 1 / 3;

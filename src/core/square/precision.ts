@@ -1,5 +1,5 @@
 /** No tape, rule or stick reads finer than this, mm; a smaller precision, 0 too, is taken as this. */
-export const finestPrecision = 0.01;
+const finestPrecision = 0.01;
 
 /** The reading error that verdicts use, mm. */
 export function usedPrecision(precision: number): number {

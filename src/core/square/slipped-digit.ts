@@ -2,7 +2,7 @@ import { breaksTriangle } from './broken-triangle.ts';
 import { cornerTriangles, measuredNames, type ReadingName, type Readings } from './readings.ts';
 
 /** What turns a slipped reading back: a digit lost or doubled, or inches written where millimetres belong. */
-export const slips = [
+const slips = [
   { by: 10, kind: 'tenth' },
   { by: 1 / 10, kind: 'tenfold' },
   { by: 25.4, kind: 'inches' },
