@@ -91,6 +91,8 @@ function checkBlanks({ blanks, boards, parts, shop }: MillingInput): Outcome<nul
     if (blank.strips.length === 0) return problem(`${at}.strips`, 'The blank has no strips: nothing is made of it.');
     let taken = -shop.ripKerf;
     for (const [place, strip] of blank.strips.entries()) {
+      taken += strip.width + shop.ripKerf;
+      if (strip.spoilt) continue;
       const part = partOf.get(strip.part);
       if (!part) return problem(`${at}.strips.${place}.part`, 'There is no such part.');
       const least = part.panel ? shop.edgeAllowance : part.width;
@@ -102,7 +104,6 @@ function checkBlanks({ blanks, boards, parts, shop }: MillingInput): Outcome<nul
       if (part.length > blank.length + 0.01) {
         return problem(`${at}.length`, 'The blank is shorter than its part of {length}.', { length: mm(part.length) });
       }
-      taken += strip.width + shop.ripKerf;
     }
     if (taken > board.width + 0.01) {
       return problem(`${at}.strips`, 'The strips and their kerfs take {taken}, the board is {width} wide.', {

@@ -1,4 +1,4 @@
-import type { Blank } from '../breakdown/problem-types.ts';
+import type { CutBlank } from '../breakdown/problem-types.ts';
 import { type LongBlank, leaveLong } from './leave-long.ts';
 import type { MillingInput, MillingPart } from './milling-input.ts';
 import { type BlankWork, mark, type StripWork, unitName } from './workpiece.ts';
@@ -28,9 +28,12 @@ export function layBlanks(input: MillingInput): BlankWork[] {
     const part = planned && parts.get(planned.part);
     if (!planned || !part) return null;
     const units = long.units[index] ?? [planned.unit];
+    // A spoilt strip is named as well, so that the others keep their numbers.
+    const name = stripName(part, units);
+    if (planned.spoilt) return null;
     return {
       id: `${blankId}/${index + 1}`,
-      label: `${chalk} · ${stripName(part, units)}`,
+      label: `${chalk} · ${name}`,
       part,
       units,
       width: planned.width,
@@ -48,8 +51,8 @@ export function layBlanks(input: MillingInput): BlankWork[] {
   };
 
   return input.boards.flatMap((board) => {
-    const planned: Blank[] = input.blanks.filter((blank) => blank.board === board.id);
-    return leaveLong(board, planned, input).map((long) => {
+    const planned: CutBlank[] = input.blanks.filter((blank) => blank.board === board.id);
+    const laid = leaveLong(board, planned, input).map((long) => {
       const id = `${board.id}@${place(long.start)}`;
       const number = (perBoard.get(board.id) ?? 0) + 1;
       perBoard.set(board.id, number);
@@ -63,5 +66,6 @@ export function layBlanks(input: MillingInput): BlankWork[] {
         leftLong: long.leftLong,
       };
     });
+    return laid.filter(({ strips }) => strips.length > 0);
   });
 }

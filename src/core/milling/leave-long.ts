@@ -1,4 +1,4 @@
-import type { Blank, Strip } from '../breakdown/problem-types.ts';
+import type { CutBlank, CutStrip } from '../breakdown/problem-types.ts';
 import type { MillingBoard, MillingInput } from './milling-input.ts';
 import { reachableThickness } from './reachable-thickness.ts';
 
@@ -6,7 +6,7 @@ import { reachableThickness } from './reachable-thickness.ts';
 export interface LongBlank {
   readonly start: number;
   readonly length: number;
-  readonly strips: readonly Strip[];
+  readonly strips: readonly CutStrip[];
   /** For every strip the units it serves: several when blanks in a row stay in one length. */
   readonly units: readonly (readonly number[])[];
   readonly leftLong: boolean;
@@ -20,9 +20,14 @@ export function safeLength({ shop, limits }: MillingInput): number {
   );
 }
 
-const sameStrips = (one: readonly Strip[], other: readonly Strip[]): boolean =>
+const sameStrips = (one: readonly CutStrip[], other: readonly CutStrip[]): boolean =>
   one.length === other.length &&
-  one.every((strip, index) => strip.part === other[index]?.part && Math.abs(strip.width - other[index].width) < 0.01);
+  one.every(
+    (strip, index) =>
+      strip.part === other[index]?.part &&
+      strip.spoilt === other[index].spoilt &&
+      Math.abs(strip.width - other[index].width) < 0.01,
+  );
 
 /**
  * The blanks of one board with the short ones left long: neighbours with the same strips stay in one length and are
@@ -38,13 +43,13 @@ const sameStrips = (one: readonly Strip[], other: readonly Strip[]): boolean =>
  *
  * Source: common practice.
  */
-export function leaveLong(board: MillingBoard, planned: readonly Blank[], input: MillingInput): LongBlank[] {
+export function leaveLong(board: MillingBoard, planned: readonly CutBlank[], input: MillingInput): LongBlank[] {
   const least = safeLength(input);
   const kerf = input.shop.crosscutKerf;
   const need = new Map(input.parts.map((part) => [part.id, part]));
   const order = [...planned].sort((one, other) => one.start - other.start);
 
-  const staysThick = (strips: readonly Strip[], length: number): boolean =>
+  const staysThick = (strips: readonly CutStrip[], length: number): boolean =>
     strips.every((strip) => {
       const left = reachableThickness(board, strip.width, length, board.surfaced ? 0 : input.shop.faceAllowance);
       return left >= (need.get(strip.part)?.thickness ?? 0);
@@ -52,7 +57,7 @@ export function leaveLong(board: MillingBoard, planned: readonly Blank[], input:
 
   const longBlanks: LongBlank[] = [];
   for (let index = 0; index < order.length; index++) {
-    const first = order[index] as Blank;
+    const first = order[index] as CutBlank;
     const row = [first];
     let end = first.start + first.length;
     for (let next = order[index + 1]; end - first.start < least && next; next = order[index + row.length]) {

@@ -1,4 +1,4 @@
-import type { Blank, Part, RoughBoard, Shop } from '../breakdown/problem-types.ts';
+import type { CutBlank, Part, RoughBoard, Shop } from '../breakdown/problem-types.ts';
 import type { MachineLimits } from './machine-limits.ts';
 import type { MillingPractice } from './milling-practice.ts';
 
@@ -43,7 +43,8 @@ export interface MillingShop
 
 /** All that the milling sequence is made from. */
 export interface MillingInput {
-  readonly blanks: readonly Blank[];
+  /** A spoilt strip keeps its place in its blank and is milled no further. */
+  readonly blanks: readonly CutBlank[];
   readonly boards: readonly MillingBoard[];
   readonly parts: readonly MillingPart[];
   readonly shop: MillingShop;

@@ -26,12 +26,13 @@ const least = { length: 300, width: 50 };
  */
 export function offcuts(input: MillingInput): Offcut[] {
   const { ripKerf, crosscutKerf } = input.shop;
-  const blanks = layBlanks(input);
+  const laid = layBlanks(input);
   return input.boards.flatMap((board) => {
-    const own = blanks.filter((blank) => blank.board.id === board.id);
-    if (own.length === 0) return [];
-    const end = Math.max(...own.map(({ start, length }) => start + length));
-    const beside = own.map(({ length, strips }) => ({
+    const planned = input.blanks.filter((blank) => blank.board === board.id);
+    if (planned.length === 0) return [];
+    const cut = [...planned, ...laid.filter((blank) => blank.board.id === board.id)];
+    const end = Math.max(...cut.map(({ start, length }) => start + length));
+    const beside = planned.map(({ length, strips }) => ({
       length,
       width: board.width - strips.reduce((sum, { width }) => sum + width + ripKerf, 0),
     }));

@@ -104,6 +104,9 @@ export function MeasureEntry({ run, step, steps, readings }: Props) {
             done={{ label: 'Keep it', run: () => void keep(false) }}
           />
         </div>
+        {dimension === 'thickness' && target !== undefined && (
+          <PassesLeft machine={step.machine} thickness={value} target={target} limits={inputOfRun(run).limits} />
+        )}
         {dimension === 'thickness' && (
           <Tick label="Both faces are just clean at this" checked={form.clean} onInput={(clean) => set({ clean })} />
         )}
@@ -117,9 +120,6 @@ export function MeasureEntry({ run, step, steps, readings }: Props) {
             </button>
           )}
         </div>
-        {dimension === 'thickness' && target !== undefined && (
-          <PassesLeft machine={step.machine} thickness={value} target={target} limits={inputOfRun(run).limits} />
-        )}
       </details>
       <ul class="rows" aria-live="polite">
         {readings

@@ -6,7 +6,6 @@ import { isProblem } from '../../core/answer/problem.ts';
 import type { MillingStep } from '../../core/milling/milling-step.ts';
 import { thicknessBudget } from '../../core/milling/thickness-budget.ts';
 import { nextPlace, skip, type Ticks, takeBack, tick, tickAll, untick } from '../../core/steps/progress.ts';
-import { millings } from '../../store/millings.ts';
 import type { Milling } from '../../store/records/milling.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import type { Plan } from '../../store/records/plan.ts';
@@ -20,9 +19,11 @@ import { MeasureEntry } from './measure-entry.tsx';
 import './mill.css';
 import { NewPlan } from './new-plan.tsx';
 import { endWaits, RestTimer } from './rest-timer.tsx';
+import { SpoiltEntry } from './spoilt-entry.tsx';
 import { StepsByMachine } from './steps-by-machine.tsx';
 import { inputOfRun, stepsOfRun } from './steps-of-run.ts';
 import { StockCard } from './stock-card.tsx';
+import { changeRun } from './store-progress.ts';
 
 interface Props {
   run: Milling;
@@ -48,14 +49,12 @@ export function MillingRun({ run, piece, plan, onFinished }: Props) {
   const at = left < 0 ? nextPlace(run.ticks, steps) : left;
 
   const change = (edit: (ticks: Ticks, now: number) => ReturnType<typeof tick>) =>
-    void millings
-      .change(run.id, (record) => {
-        const now = Date.now();
-        const ticks = edit(record.ticks, now);
-        return isProblem(ticks) ? record : withTicks(record, ticks, now);
-      })
+    void changeRun(run.id, (record) => {
+      const now = Date.now();
+      const ticks = edit(record.ticks, now);
+      return isProblem(ticks) ? record : withTicks(record, ticks, now);
       // The shell keeps and shows what the phone did not take.
-      .catch(() => {});
+    }).catch(() => {});
   const millingStep = ({ id }: FlowStep) => steps.find((step) => step.id === id) as MillingStep;
   const goTo = (next: number) => place.set(steps[next]?.id ?? '');
 
@@ -102,6 +101,7 @@ export function MillingRun({ run, piece, plan, onFinished }: Props) {
         );
       }}
     >
+      <SpoiltEntry key={steps[at]?.id ?? ''} run={run} step={steps[at] as MillingStep} />
       <StepsByMachine key={at} steps={steps} ticks={run.ticks} at={at} onAt={goTo} />
       {plan && plan.id !== run.planId && <NewPlan run={run} piece={piece} plan={plan} />}
       {run.finishedAt !== undefined && (

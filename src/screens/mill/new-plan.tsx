@@ -4,13 +4,13 @@ import { shop } from '../../app/shop.ts';
 import { isProblem, type Problem } from '../../core/answer/problem.ts';
 import { millingSequence } from '../../core/milling/milling-sequence.ts';
 import { boards } from '../../store/boards.ts';
-import { millings } from '../../store/millings.ts';
 import type { Milling } from '../../store/records/milling.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import type { Plan } from '../../store/records/plan.ts';
 import { Trouble } from '../../ui/trouble.tsx';
 import { millingInput } from './milling-input.ts';
 import { onNewPlan } from './on-new-plan.ts';
+import { changeRun } from './store-progress.ts';
 
 /** There is a newer plan than the one that the run follows: the run goes on by it, and what is done stays done. */
 export function NewPlan({ run, piece, plan }: { run: Milling; piece: Piece; plan: Plan }) {
@@ -23,9 +23,9 @@ export function NewPlan({ run, piece, plan }: { run: Milling; piece: Piece; plan
         setTrouble(isProblem(steps) ? steps : undefined);
         return;
       }
-      await millings.change(run.id, (now) => onNewPlan(now, plan.id, input, steps, Date.now()));
+      await changeRun(run.id, (now) => onNewPlan(now, plan.id, input, steps, Date.now()));
       offerUndo('The steps follow the new plan.', async () => {
-        await millings.change(run.id, ({ revision }) => ({ ...run, revision }));
+        await changeRun(run.id, ({ revision }) => ({ ...run, revision }));
       });
     } catch {
       // The shell keeps and shows what the phone did not take.

@@ -1,3 +1,4 @@
+import { layBlanks } from '../../core/milling/lay-blanks.ts';
 import type { MillingInput } from '../../core/milling/milling-input.ts';
 import type { MillingStep } from '../../core/milling/milling-step.ts';
 import type { StepTicks } from '../../core/steps/progress.ts';
@@ -26,9 +27,12 @@ export function onNewPlan(
   }
   const { readings } = followReadings(steps, run.measured ?? []);
   const measured = readings.filter(({ problem }) => !problem).map(({ reading }) => reading);
+  const strips = new Set(layBlanks(input).flatMap((blank) => blank.strips.map(({ id }) => id)));
+  const lost = Object.fromEntries(Object.entries(run.lost ?? {}).filter(([id]) => strips.has(id)));
   const next = {
     ...run,
     planId,
+    lost,
     input: input as unknown as Json,
     steps: steps as unknown as readonly Json[],
     measured,

@@ -27,12 +27,6 @@ export function PassesLeft({ machine, thickness, target, limits }: Props) {
   const passes = isProblem(typed) ? typed : passesLeft(thickness, target, typed, limit);
   return (
     <>
-      <LengthField
-        label="One pass takes"
-        value={depth.value}
-        problem={isProblem(passes) ? passes : undefined}
-        onInput={depth.set}
-      />
       {!isProblem(passes) && (
         <div class="answer" aria-live="polite">
           <p class="figure words">
@@ -44,6 +38,12 @@ export function PassesLeft({ machine, thickness, target, limits }: Props) {
           <ShowWorking of={passes.working} />
         </div>
       )}
+      <LengthField
+        label="One pass takes"
+        value={depth.value}
+        problem={isProblem(passes) ? passes : undefined}
+        onInput={depth.set}
+      />
     </>
   );
 }

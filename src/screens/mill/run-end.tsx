@@ -7,7 +7,6 @@ import { mm, percent } from '../../core/answer/quantity.ts';
 import type { Worked } from '../../core/answer/worked.ts';
 import { type CameTo, runOutcome } from '../../core/milling/run-outcome.ts';
 import { stripRecords } from '../../core/milling/strip-records.ts';
-import { millings } from '../../store/millings.ts';
 import type { Milling } from '../../store/records/milling.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import { changeShop } from '../../store/shop.ts';
@@ -20,6 +19,7 @@ import { ShowWorking } from '../../ui/show-working.tsx';
 import './mill.css';
 import { inputOfRun, stepsOfRun } from './steps-of-run.ts';
 import { StockCard } from './stock-card.tsx';
+import { loseStrips } from './store-progress.ts';
 
 interface Props {
   run: Milling;
@@ -138,12 +138,8 @@ function Offer({ name, field, now, really }: OfferProps) {
 function StripLine({ run, strip }: { run: Milling; strip: CameTo }) {
   const [why, setWhy] = useState('');
   const lose = (reason: string | undefined) =>
-    void millings
-      .change(run.id, (now) => {
-        const { [strip.strip]: _, ...others } = now.lost ?? {};
-        return { ...now, lost: reason === undefined ? others : { ...others, [strip.strip]: reason } };
-      })
-      .catch(() => {});
+    // A write that fails is kept and shown by the shell.
+    void loseStrips(run, [strip.strip], reason).catch(() => {});
   return (
     <li>
       <div>

@@ -1,7 +1,6 @@
 import { useAll } from '../../app/live.ts';
 import { offerUndo } from '../../app/notices.ts';
 import { boards } from '../../store/boards.ts';
-import { plans } from '../../store/plans.ts';
 import type { Milling } from '../../store/records/milling.ts';
 import { Length } from '../../ui/length.tsx';
 import { cutBoards } from './cut-boards.ts';
@@ -17,18 +16,9 @@ export function StockCard({ run }: { run: Milling }) {
     try {
       await boards.putMany(cut.map((board) => ({ ...board, state: 'cut' as const })));
       const added = await boards.addMany(offcuts);
-      const ids = cut.map(({ id }) => id);
-      await plans.change(run.planId, (plan) => ({
-        ...plan,
-        cutDone: [...new Set([...(plan.cutDone ?? []), ...ids])],
-      }));
       offerUndo(`${cut.length === 1 ? 'One board is' : `${cut.length} boards are`} out of the rack.`, async () => {
         for (const { id } of added) await boards.remove(id);
         for (const { id, state } of cut) await boards.change(id, (now) => ({ ...now, state }));
-        await plans.change(run.planId, (plan) => ({
-          ...plan,
-          cutDone: (plan.cutDone ?? []).filter((id) => !ids.includes(id)),
-        }));
       });
     } catch {
       // The shell keeps and shows what the phone did not take.

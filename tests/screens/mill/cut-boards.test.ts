@@ -22,6 +22,13 @@ describe('the rack after the crosscuts', () => {
     );
   });
 
+  test('several from one board get a mark each', () => {
+    const wide = { ...input, boards: input.boards.map((one) => ({ ...one, width: 260 })) };
+    const marks = cutBoards(wide, rack).offcuts.map(({ chalk }) => chalk);
+    // Beside each of its two blanks, and its end.
+    expect(marks.filter((mark) => mark.startsWith('A1-'))).toEqual(['A1-1', 'A1-2', 'A1-3']);
+  });
+
   test('done once, there is nothing left to do', () => {
     const cut = rack.map((one) => ({ ...one, state: 'cut' as const }));
     expect(cutBoards(input, cut)).toEqual({ cut: [], offcuts: [] });

@@ -48,7 +48,19 @@ describe('a run that goes on by another plan', () => {
   });
 
   test('the same plan again changes nothing', () => {
-    expect(onNewPlan(done, 'one', first.input, first.steps, now + 5)).toEqual({ ...done, measured: [] });
+    expect(onNewPlan(done, 'one', first.input, first.steps, now + 5)).toEqual({ ...done, measured: [], lost: {} });
+  });
+
+  test('what is lost stays lost, until the plan has done without it', () => {
+    const lost = run(plan('one'), { lost: { 'a1@0/2': 'split' } });
+    expect(onNewPlan(lost, 'two', next.input, next.steps, now).lost).toEqual({ 'a1@0/2': 'split' });
+    const around = blanks.map((blank, at) =>
+      at === 0
+        ? { ...blank, strips: blank.strips.map((strip, n) => (n === 1 ? { ...strip, spoilt: true } : strip)) }
+        : blank,
+    );
+    const without = sequence(plan('three', around));
+    expect(onNewPlan(lost, 'three', without.input, without.steps, now).lost).toEqual({});
   });
 
   test('a reason for skipping stays', () => {

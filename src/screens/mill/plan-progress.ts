@@ -1,0 +1,57 @@
+import { layBlanks } from '../../core/milling/lay-blanks.ts';
+import { lineage } from '../../core/milling/lineage.ts';
+import type { MillingInput } from '../../core/milling/milling-input.ts';
+import type { MillingStep } from '../../core/milling/milling-step.ts';
+import { type Ticks, throughOf } from '../../core/steps/progress.ts';
+import type { Plan } from '../../store/records/plan.ts';
+
+/** The strips that are lost with a piece of a step: the blank's, or the strip itself; none for what is glued. */
+export function stripsOf(input: MillingInput, steps: readonly MillingStep[], pieceId: string): string[] {
+  const was = lineage(steps);
+  return layBlanks(input).flatMap(({ id: blank, strips }) =>
+    strips
+      .map(({ id }) => id)
+      .filter((id) => id === pieceId || blank === pieceId || was.get(id)?.has(pieceId) === true),
+  );
+}
+
+/** The boards all of whose blanks are crosscut. */
+export function boardsCut(input: MillingInput, steps: readonly MillingStep[], ticks: Ticks): string[] {
+  const crosscut = steps.filter(({ stage }) => stage === 'crosscut rough');
+  const cut = new Set(crosscut.flatMap((step) => [...throughOf(ticks, step)]));
+  const blanks = layBlanks(input);
+  return input.boards
+    .map(({ id }) => id)
+    .filter((id) => {
+      const own = blanks.filter(({ board }) => board.id === id);
+      return own.length > 0 && own.every((blank) => cut.has(blank.id));
+    });
+}
+
+/** The plan as far as the run has come: which boards are cut, and which strips came to nothing, so that the rest can be planned again. */
+export function planAfter(
+  plan: Plan,
+  input: MillingInput,
+  steps: readonly MillingStep[],
+  ticks: Ticks,
+  lost: Readonly<Record<string, string>>,
+): Plan {
+  const lostAt = layBlanks(input).flatMap(({ board, start, length, strips }) =>
+    strips
+      .filter(({ id }) => lost[id] !== undefined)
+      .map(({ id }) => ({ board: board.id, start, end: start + length, strip: Number(id.split('/').at(-1)) - 1 })),
+  );
+  const blanks = plan.blanks.map((blank) => ({
+    ...blank,
+    strips: blank.strips.map((strip, at) => {
+      const gone = lostAt.some(
+        ({ board, start, end, strip: place }) =>
+          board === blank.board && place === at && blank.start >= start - 0.01 && blank.start < end,
+      );
+      return gone ? { ...strip, spoilt: true } : strip;
+    }),
+  }));
+  const own = new Set(input.blanks.map(({ board }) => board));
+  const cutDone = [...(plan.cutDone ?? []).filter((id) => !own.has(id)), ...boardsCut(input, steps, ticks)];
+  return { ...plan, blanks, cutDone };
+}
