@@ -1,22 +1,25 @@
 import { panelLayout } from '../../core/breakdown/panel-layout.ts';
 import type { BreakdownProblem, Part } from '../../core/breakdown/problem-types.ts';
+import type { Piece } from '../../store/records/piece.ts';
 import type { Plan } from '../../store/records/plan.ts';
 import { Length } from '../../ui/length.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
 import { letterOf } from './board-sheet.ts';
 import { goodStrips } from './cut-state.ts';
+import { FoldCard } from './fold-card.tsx';
 import type { Names } from './names.ts';
 import { PanelDrawing } from './panel-drawing.tsx';
 import { panelWidthWorking } from './panel-width.ts';
 
 interface Props {
+  piece: Piece;
   asked: BreakdownProblem;
   plan: Plan;
   names: Names;
 }
 
 /** Panel by panel: strips in order, and how they are glued up so that each group still passes the planer. */
-export function PanelsView({ asked, plan, names }: Props) {
+export function PanelsView({ piece, asked, plan, names }: Props) {
   const panels = asked.parts.filter(({ panel }) => panel);
   if (panels.length === 0) return <p>No panels in this piece: every part is one strip.</p>;
   const good = goodStrips(plan);
@@ -28,14 +31,15 @@ export function PanelsView({ asked, plan, names }: Props) {
       </p>
       {panels.flatMap((part) =>
         Array.from({ length: part.quantity }, (_, index) => (
-          <PanelCard part={part} unit={index + 1} {...{ asked, plan: good, names }} />
+          <PanelCard part={part} unit={index + 1} {...{ piece, asked, plan: good, names }} />
         )),
       )}
     </>
   );
 }
 
-function PanelCard({ part, unit, asked, plan, names }: Props & { part: Part; unit: number }) {
+function PanelCard({ piece, part, unit, asked, plan, names }: Props & { part: Part; unit: number }) {
+  const listed = piece.parts.find(({ id }) => id === part.id);
   const layout = panelLayout(asked.shop, plan, part.id, unit);
   const name = names.piece(part.id, unit);
   const short = plan.short.find((entry) => entry.part === part.id && entry.unit === unit);
@@ -81,6 +85,7 @@ function PanelCard({ part, unit, asked, plan, names }: Props & { part: Part; uni
           label={`${layout.strips.length - 1} ${layout.strips.length === 2 ? 'seam' : 'seams'}; how wide it comes out`}
         />
       )}
+      {listed && unit === 1 && <FoldCard piece={piece} part={listed} />}
     </section>
   );
 }

@@ -75,7 +75,7 @@ export function PlanShown(props: Props) {
         <Choice<Look> label="Show the plan by" value={look} options={looks} onInput={setLook} />
       </div>
       {look === 'boards' && <BoardsView {...{ asked, plan, piece, rack, names }} />}
-      {look === 'panels' && <PanelsView {...{ asked, plan, names }} />}
+      {look === 'panels' && <PanelsView {...{ piece, asked, plan, names }} />}
       {look === 'wood' && <WoodView {...{ asked, plan, rack }} />}
       {look === 'change' && <ChangeView asked={asked} {...props} />}
     </>

@@ -1,0 +1,55 @@
+import type { FoldedPanel } from '../../core/breakdown/folded-panel.ts';
+import { formatLength } from '../../core/length/format-length.ts';
+import { Drawing } from '../../ui/drawing/drawing.tsx';
+import { Say } from '../../ui/say.tsx';
+import { ShowWorking } from '../../ui/show-working.tsx';
+import { units } from '../../ui/units.ts';
+
+const sheet = 300;
+
+/** A folded panel laid out along the grain, outside up: its sections, and every cut from one end. */
+export function FoldLayout({ layout: { part, layout, cuts } }: { layout: FoldedPanel }) {
+  const scale = (sheet - 4) / part.length;
+  const height = Math.min(120, part.width * scale);
+  const say = (mm: number) => `${formatLength(mm, units.value)} ${units.value.unit}`;
+  const words = layout.map(({ id, from, to }) => `${id} from ${say(from)} to ${say(to)}`);
+  return (
+    <>
+      <Drawing
+        width={sheet}
+        height={height + 4}
+        alternative={`The panel along the grain, outside up: ${words.join(', ')}.`}
+      >
+        {(hatch) => (
+          <g transform="translate(2 2)">
+            <rect width={part.length * scale} height={height} class="wood" />
+            <rect width={part.length * scale} height={height} fill={hatch.longGrain} />
+            {cuts.map(({ at, takes }) => (
+              <rect x={at * scale} width={Math.max(2, takes.value * scale)} height={height} class="cut" />
+            ))}
+            {layout.map(({ from, to }, n) => (
+              <g>
+                <rect x={((from + to) / 2) * scale - 11} y={height / 2 - 10} width="22" height="20" class="paper" />
+                <text x={((from + to) / 2) * scale} y={height / 2 + 5} font-size="14" text-anchor="middle">
+                  {n + 1}
+                </text>
+              </g>
+            ))}
+          </g>
+        )}
+      </Drawing>
+      <p class="soft small">
+        Glue it up as one panel, number the parts across the outer face, then cut in order, all measured from one end. A
+        tilted blade traps the piece between fence and blade: keep the offcut side free, and follow the saw's manual.
+      </p>
+      <ol class="cuts" aria-label="Cuts of the folded panel">
+        {cuts.map(({ say: cut, takes }) => (
+          <li>
+            <Say phrase={cut} />
+            <ShowWorking of={takes.working} label="What this cut takes" />
+          </li>
+        ))}
+      </ol>
+    </>
+  );
+}
