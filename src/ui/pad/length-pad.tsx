@@ -23,7 +23,7 @@ const nudge = (label: string, say: string, mm: number): Key => ({ label, say, ke
 
 const inchKeys = (nearest: number): Key[] => [
   ...[text('1'), text('2'), text('3'), fraction('1/8'), fraction('1/4'), back],
-  ...[text('4'), text('5'), text('6'), fraction('3/8'), fraction('1/2'), unit('ft', "'", 'feet')],
+  ...[text('4'), text('5'), text('6'), fraction('3/8'), fraction('1/2'), unit('ft', "'", 'ft, feet')],
   ...[text('7'), text('8'), text('9'), fraction('5/8'), fraction('3/4'), unit('mm')],
   ...[text('.'), text('0'), fraction('7/8')],
   nudge(`−1/${nearest}`, `less 1/${nearest}`, -25.4 / nearest),
@@ -32,7 +32,7 @@ const inchKeys = (nearest: number): Key[] => [
 
 const millimetreKeys: Key[] = [
   ...[text('1'), text('2'), text('3'), unit('mm'), unit('cm'), back],
-  ...[text('4'), text('5'), text('6'), unit('m'), unit('in', 'in', 'inches'), unit('ft', "'", 'feet')],
+  ...[text('4'), text('5'), text('6'), unit('m'), unit('in', 'in', 'in, inches'), unit('ft', "'", 'ft, feet')],
   ...[text('7'), text('8'), text('9'), nudge('−1', 'less 1', -1), nudge('+1', 'plus 1', 1)],
 ];
 
