@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { axeFindings } from './axe.ts';
 import { openPhone, type Phone } from './phone.ts';
 
 // A lid and four legs, milled with an interruption, a correction by what was measured, and a new plan on the way.
@@ -45,6 +46,20 @@ async function measure(text: string, piece?: string): Promise<void> {
   await entry(/^Measured/).fill(text);
   await button('Put the pad away').click();
   await button('Keep it').click();
+}
+
+/** The screen as it stands, in all themes, and no wider than the phone. */
+async function looksRight(): Promise<void> {
+  for (const theme of ['light', 'dark', 'contrast']) {
+    await page().evaluate((name) => {
+      document.documentElement.dataset.theme = name;
+    }, theme);
+    expect(await axeFindings(page()), theme).toEqual([]);
+  }
+  await page().evaluate(() => {
+    delete document.documentElement.dataset.theme;
+  });
+  expect(await page().evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
 }
 
 describe('from the plan to milled parts', () => {
@@ -112,6 +127,7 @@ describe('from the plan to milled parts', () => {
       .getByRole('textbox', { name: /^Most in one pass/ })
       .fill('1.5');
     await button('Put the pad away').click();
+    await looksRight();
     await button('Start milling').click();
     await heading(/^Step 1 of/);
   });
@@ -162,6 +178,7 @@ describe('from the plan to milled parts', () => {
     // 2 mm over the target: one pass at the usual 3.2, two at the 1.5 of the manual.
     await entry(/^Measured/).fill(String(target + 2));
     await page().getByText('2 passes left').waitFor();
+    await looksRight();
     await button('Keep it').click();
     await button('Take out').waitFor();
   });
@@ -193,6 +210,7 @@ describe('from the plan to milled parts', () => {
     await heading(/^Step \d+ of/);
     expect(await stepTitle()).toBe('Let the seams dry');
     await page().getByText('A reading says it is ready').click();
+    await looksRight();
     await entry(/^Meter reads/).fill('eight');
     await button('End the wait').click();
     await page().locator('.trouble').first().waitFor();
@@ -212,6 +230,7 @@ describe('from the plan to milled parts', () => {
     await page()
       .getByText(/strips? (is|are) spoilt\. Plan the rest/)
       .waitFor();
+    await looksRight();
     await page().getByRole('link', { name: 'Plan the rest' }).click();
     await button('Plan the rest again').click();
     await page().getByRole('link', { name: 'Mill it' }).click();
@@ -269,6 +288,7 @@ describe('from the plan to milled parts', () => {
     await button('Done', true).click();
     await heading('What did it come to?');
     await page().getByText('All milled').waitFor();
+    await looksRight();
     const offer = page().getByRole('region', { name: 'Jointing both edges of a strip' });
     await offer.getByRole('button', { name: 'Allow this from now on' }).click();
     await page().getByText('The next plan allows this.').waitFor();
