@@ -1,5 +1,8 @@
+import { readFileSync } from 'node:fs';
+import ICAL from 'ical.js';
 import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { axeFindings } from './axe.ts';
 import { openPhone, type Phone } from './phone.ts';
 
 // Glue-ups with a clock that the test moves: seconds pass by themselves as well, so times are read to the minute.
@@ -219,5 +222,118 @@ describe('the clock', () => {
     expect(ended).toBeLessThan(10);
     await page().clock.fastForward('10:00');
     await page().getByRole('link', { name: /ended/ }).nth(9).waitFor();
+  });
+});
+
+describe('before the glue', () => {
+  beforeAll(() => withPhone('2026-03-02T09:00:00'));
+  afterAll(() => phone.close());
+
+  test('nothing typed: Start says what is missing, and nothing begins', async () => {
+    await open('#/glue/new');
+    await press('Start spreading');
+    await says('How long is the seam?');
+    await entry(/^Seam length/).fill('long');
+    await says('“long”');
+    expect(await entry(/^Seam length/).inputValue()).toBe('long');
+    await heading('Enough glue, time and clamps?');
+  });
+
+  test('too cold: don’t, and why', async () => {
+    await entry(/^Seam length/).fill('36');
+    await entry(/^Seam thickness/).fill('3/4');
+    await entry(/^How many alike/).fill('12');
+    await entry(/^Temperature/).fill('40');
+    await says(/Don't glue at 40 °F: below 50 °F/);
+    expect(await page().getByRole('button', { name: 'Start spreading' }).isDisabled()).toBe(true);
+    await entry(/^Temperature/).fill('68');
+  });
+
+  test('too slow: split it; what the label says goes first, and is kept for the next time', async () => {
+    await says('Too slow for this glue');
+    await says(/Glue it in/);
+    await page().getByText('What the label says').click();
+    await entry(/^Open time/).fill('20-10');
+    await says(/wrong way round/);
+    await entry(/^Open time/).fill('20-30');
+    await entry(/^Closed time/).fill('20');
+    await says('Enough time');
+    // Half-typed, and the tab dies.
+    await page().reload();
+    await heading('Enough glue, time and clamps?');
+    expect(await entry(/^Open time/).inputValue()).toBe('20-30');
+    await press('Start spreading');
+    await page().getByRole('button', { name: 'All closed' }).waitFor();
+    expect(await countdown()).toMatch(/^(20|19) min/);
+    await says('from the label');
+    await open('#/glue/new');
+    await heading('Enough glue, time and clamps?');
+    expect(await entry(/^Open time/).inputValue()).toBe('20-30');
+  });
+
+  test('a dry run, killed in the middle, teaches the pace', async () => {
+    await entry(/^Seam length/).fill('36');
+    await entry(/^Seam thickness/).fill('3/4');
+    await page().locator('.pad button', { hasText: '▾' }).click();
+    await page().getByLabel('Wood').selectOption({ label: 'black cherry' });
+    await press('Start a dry run');
+    await page().clock.fastForward('01:00');
+    await press('All spread');
+    await page().getByRole('button', { name: 'Seams closed' }).waitFor();
+    // The lap is on its way to the disk.
+    await page().waitForTimeout(300);
+    await page().reload();
+    await page().clock.fastForward('00:30');
+    await press('Seams closed');
+    await page().clock.fastForward('02:00');
+    await press('Clamps set');
+    await says('Your pace is learnt from this run.');
+    await says('At the pace of your dry runs.');
+    // A minute to spread and half a minute to close, and the seconds that the test takes.
+    await says(/1 min (3|4|5)\d s to spread/);
+  });
+
+  test('the timer rings while the app is open, wherever the maker is in it', async () => {
+    await open('#/glue');
+    await page()
+      .getByRole('link', { name: /Glue-up/ })
+      .click();
+    await press('All clamped');
+    await clamped();
+    await open('#/shop');
+    await page().clock.runFor('01:00:05');
+    await says('In the clamps: time is up.');
+  });
+
+  test('what comes later goes to the calendar, in a file that a well-known parser reads', async () => {
+    await open('#/glue');
+    await page()
+      .getByRole('link', { name: /Glue-up/ })
+      .click();
+    await says(/A web app can’t wake a locked phone/);
+    const saving = page().waitForEvent('download');
+    await press('Alarms for the calendar');
+    const file = await saving;
+    const calendar = new ICAL.Component(ICAL.parse(readFileSync((await file.path()) as string, 'utf8')));
+    expect(file.suggestedFilename()).toBe('glue-up.ics');
+    expect(calendar.getAllSubcomponents('vevent').map((event) => event.getFirstPropertyValue('summary'))).toEqual([
+      'Ready to plane: Glue-up',
+      'Full strength: Glue-up',
+    ]);
+  });
+
+  test('axe finds nothing in three themes', async () => {
+    const run = new URL(page().url()).hash;
+    for (const address of ['#/glue', '#/glue/new', '#/glue/plan', run]) {
+      await open(address);
+      await page().getByRole('heading', { level: 1 }).waitFor();
+      for (const theme of ['light', 'dark', 'contrast']) {
+        await page().evaluate((name) => {
+          document.documentElement.dataset.theme = name;
+        }, theme);
+        expect(await axeFindings(page()), `${address} ${theme}`).toEqual([]);
+      }
+    }
+    expect(phone.errors).toEqual([]);
   });
 });

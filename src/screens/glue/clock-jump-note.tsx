@@ -4,18 +4,15 @@ import { useClockJump } from './use-clock-jump.ts';
 /** Says that the phone's clock was set, and what that does to the timers. */
 export function ClockJumpNote() {
   const [jump, putAside] = useClockJump();
+  if (!jump) return null;
   return (
-    <div aria-live="assertive">
-      {jump && (
-        <div class="answer now">
-          <p>
-            <Say phrase={jump.said} />
-          </p>
-          <button type="button" class="button" onClick={putAside}>
-            Seen
-          </button>
-        </div>
-      )}
+    <div class="answer now" role="alert">
+      <p>
+        <Say phrase={jump.said} />
+      </p>
+      <button type="button" class="button" onClick={putAside}>
+        Seen
+      </button>
     </div>
   );
 }

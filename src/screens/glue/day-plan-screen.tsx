@@ -38,8 +38,14 @@ export function DayPlanScreen() {
   const now = Math.floor(useNow() / minute) * minute;
   if (!read || !hours.value) return null;
   const { from, until } = hours.value;
+  const newest = [...read.glueups].sort((a, b) => b.created - a.created)[0];
   const owned = clampsOwned(shop.value);
-  const { stages, running, short } = dayStages({ ...read, shop: shop.value, celsius: tableCelsius, now });
+  const { stages, running, short } = dayStages({
+    ...read,
+    shop: shop.value,
+    celsius: newest?.celsius ?? tableCelsius,
+    now,
+  });
   const plan = dayPlan({ stages, start: now, clampsOwned: owned, windows: shopHours(now, from, until) });
   // Without a limit on clamps: what would be spoken for twice.
   const rushed = dayPlan({ stages, start: now, clampsOwned: 1000, windows: shopHours(now, from, until) });
@@ -82,8 +88,8 @@ export function DayPlanScreen() {
         {hour('Until', until, from + 1, 24, (value) => hours.set({ from, until: value }))}
       </div>
       <p class="soft small">
-        With the glue of your last glue-up, at the table’s temperature, alone, at your pace. Glue sets and rests outside
-        these hours as well.
+        With the glue and the temperature of your last glue-up, alone, at your pace. Glue sets and rests outside these
+        hours as well.
       </p>
     </Screen>
   );

@@ -102,5 +102,12 @@ describe('the stages of a piece', () => {
     expect(progressOf(stages, both, morning + hours(26)).now.map(({ id }) => id)).toEqual(['lid/1']);
     const rested = both.map((one) => withEvent(one, 'rested', morning + hours(5)));
     expect(progressOf(stages, rested, morning + hours(5)).now.map(({ id }) => id)).toEqual(['lid/1']);
+    // Left in the clamps for days: not one to plane yet.
+    const clampedOnly = withEvent(
+      started(withStage(typed(), stages[0] as (typeof stages)[number]), morning, chest),
+      'clamped',
+      morning,
+    );
+    expect(progressOf(stages, [clampedOnly], morning + hours(200)).ready.size).toBe(0);
   });
 });
