@@ -62,7 +62,7 @@ export function clampCount({ seams, kPa, clampForce, outerBoard, caul = 0 }: Cla
   const length = Math.max(...seams.map((seam) => seam.length));
   // 1 kPa is 0.001 N/mm2.
   const force = Math.max(...seams.map((seam) => seam.length * seam.width * kPa * 1e-3));
-  const byForce = Math.max(1, Math.ceil(force / clampForce - 1e-9));
+  const byForce = Math.ceil(force / clampForce - 1e-9);
   const reach = outerBoard === undefined ? undefined : 2 * (outerBoard + caul);
   const bySpread = reach === undefined ? 1 : Math.max(1, Math.ceil(length / reach - 1e-9));
   const clamps = Math.max(byForce, bySpread);
