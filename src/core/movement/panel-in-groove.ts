@@ -3,7 +3,8 @@ import { phrase } from '../answer/phrase.ts';
 import { isProblem, type Outcome, problem } from '../answer/problem.ts';
 import { mm } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
-import { partMovement, type Wood } from './part-movement.ts';
+import type { Wood } from './part-movement.ts';
+import { seasonalGap } from './seasonal-gap.ts';
 import type { Seasons } from './seasons.ts';
 
 export interface GrooveInput {
@@ -51,13 +52,11 @@ export function panelInGroove(input: GrooveInput): Outcome<Worked<PanelInGroove>
     badNumber('hold', 'The hold', hold, 'mm', { least: 0, most: 100 });
   if (wrong) return wrong;
   const room = opening + 2 * depth;
-  // Movement goes with width, so that one trial width gives the share by which any width moves.
-  const trial = partMovement(wood, room, seasons);
-  if (isProblem(trial)) return trial.field === 'width' ? { ...trial, field: 'opening' } : trial;
-  const { shrink, swell, dryChange, wetChange } = trial.value;
-  const width = (room - 2 * spare) / (1 + swell / room);
-  const gap = (share: number): number => (room - width * (1 + share / room)) / 2;
-  const heldDry = depth - gap(-shrink);
+  // A panel fits between the groove bottoms as a door fits its opening, with the spare room on both sides.
+  const fit = seasonalGap({ wood, seasons, opening: room, least: 2 * spare });
+  if (isProblem(fit)) return fit.field === 'least' ? { ...fit, field: 'spare' } : fit;
+  const { size, gapToday, gapDry, gapWet } = fit.value;
+  const heldDry = depth - Math.max(gapToday, gapDry, gapWet) / 2;
   if (heldDry < hold) {
     return problem(
       'depth',
@@ -69,30 +68,22 @@ export function panelInGroove(input: GrooveInput): Outcome<Worked<PanelInGroove>
     );
   }
   return {
-    value: { width, gapToday: gap(0), gapDry: gap(dryChange), gapWet: gap(wetChange), heldDry },
+    value: { width: size, gapToday: gapToday / 2, gapDry: gapDry / 2, gapWet: gapWet / 2, heldDry },
     working: {
+      ...fit.working,
       steps: [
-        ...trial.working.steps,
         {
-          finds: 'width to cut today',
-          by: phrase(
-            '(room between the groove bottoms {room} − twice the spare {spare}) ÷ (1 + swelling {swell} ÷ {room})',
-            {
-              room: mm(room),
-              spare: mm(spare),
-              swell: mm(swell),
-            },
-          ),
-          gives: mm(width),
+          finds: 'opening between the groove bottoms',
+          by: phrase('{opening} + twice the depth {depth}; the least gap is twice {spare}', {
+            opening: mm(opening),
+            depth: mm(depth),
+            spare: mm(spare),
+          }),
+          gives: mm(room),
         },
-        {
-          finds: 'gap in each groove today',
-          by: phrase('half of what {room} leaves over {width}', { room: mm(room), width: mm(width) }),
-          gives: mm(gap(0)),
-        },
+        ...fit.working.steps,
       ],
       holds: phrase('A panel free in its grooves and centred. Keep glue and finish out of the groove.'),
-      sources: [...new Set([...trial.working.sources, 'common-practice' as const])],
     },
   };
 }

@@ -4,26 +4,16 @@ import { Amount } from '../../ui/amount.tsx';
 import { NumberField, TextField } from '../../ui/fields.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
 import { units } from '../../ui/units.ts';
-import type { CanText } from './finish-form.ts';
-import type { FormProps } from './form-props.ts';
+import type { Entry, FormProps } from './form-props.ts';
 import { kindOf } from './read-finish-form.ts';
 import { usualRange } from './usual-range.ts';
 
 /** What the can says of its times: it wins over what is usual. */
-export function CanEntries({ form, read, at, change }: FormProps) {
+export function CanEntries({ form, read, field }: FormProps) {
   const kind = kindOf(form);
-  const open =
-    (['wait', 'wipeOff', 'use', 'cure'] as const).some((name) => form.can[name] !== '') ||
-    form.solids !== '' ||
-    form.film !== '';
-  const entry = (name: keyof CanText, label: string, unit: string, usual: Range) => (
-    <TextField
-      label={label}
-      hint={`${unit}; usual ${usualRange(usual, 'seconds')}`}
-      value={form.can[name]}
-      problem={at(name)}
-      onInput={(text) => change({ can: { ...form.can, [name]: text } })}
-    />
+  const open = (['wait', 'wipeOff', 'use', 'cure', 'solids', 'film'] as const).some((name) => form[name] !== '');
+  const entry = (name: Entry, label: string, unit: string, usual: Range) => (
+    <TextField label={label} hint={`${unit}; usual ${usualRange(usual, 'seconds')}`} {...field(name)} />
   );
   return (
     <details class="card" open={open}>
@@ -37,20 +27,8 @@ export function CanEntries({ form, read, at, change }: FormProps) {
       </div>
       <h3>No spreading rate on it?</h3>
       <div class="fields">
-        <NumberField
-          label="Volume solids"
-          hint="%"
-          value={form.solids}
-          problem={at('solids')}
-          onInput={(solids) => change({ solids })}
-        />
-        <NumberField
-          label="Dry film of a coat"
-          hint={units.value.unit === 'in' ? 'mil' : 'µm'}
-          value={form.film}
-          problem={at('film')}
-          onInput={(film) => change({ film })}
-        />
+        <NumberField label="Volume solids" hint="%" {...field('solids')} />
+        <NumberField label="Dry film of a coat" hint={units.value.unit === 'in' ? 'mil' : 'µm'} {...field('film')} />
       </div>
       {read.filmRate && (
         <div aria-live="polite">

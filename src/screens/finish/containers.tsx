@@ -4,7 +4,7 @@ import { type ContainerText, emptyContainer } from './finish-form.ts';
 import type { FormProps } from './form-props.ts';
 
 /** The sizes on the dealer's shelf with their prices, and what stands on one's own. */
-export function Containers({ form, at, change }: FormProps) {
+export function Containers({ form, at, field, change }: FormProps) {
   const volume = units.value.unit === 'in' ? 'qt, or 750 ml' : 'L, or 750 ml';
   const replace = (index: number, part: Partial<ContainerText>) =>
     change({ containers: form.containers.map((one, other) => (other === index ? { ...one, ...part } : one)) });
@@ -43,13 +43,7 @@ export function Containers({ form, at, change }: FormProps) {
           </button>
         )}
       </div>
-      <TextField
-        label="On the shelf already"
-        hint={volume}
-        value={form.onShelf}
-        problem={at('onShelf')}
-        onInput={(onShelf) => change({ onShelf })}
-      />
+      <TextField label="On the shelf already" hint={volume} {...field('onShelf')} />
     </section>
   );
 }

@@ -15,17 +15,6 @@ export interface ShapeText {
   readonly treatment: Treatment;
 }
 
-/** What the can says of times, as it is typed. Empty: the table's figure. */
-export interface CanText {
-  /** Hours between coats. */
-  readonly wait: string;
-  /** Minutes until it is wiped off. */
-  readonly wipeOff: string;
-  /** Days until use, and to full cure. */
-  readonly use: string;
-  readonly cure: string;
-}
-
 /** Two parts that are mixed, as typed. */
 export interface MixText {
   readonly on: boolean;
@@ -55,7 +44,13 @@ export interface FinishForm {
   readonly onShelf: string;
   readonly containers: readonly ContainerText[];
   readonly shapes: readonly ShapeText[];
-  readonly can: CanText;
+  /** What the can says of times; empty: the table's figure. Hours between coats. */
+  readonly wait: string;
+  /** Minutes until it is wiped off. */
+  readonly wipeOff: string;
+  /** Days until use, and to full cure. */
+  readonly use: string;
+  readonly cure: string;
   /** Percent of the volume that stays, and the dry film of one coat: the rate by geometry where the can gives none. */
   readonly solids: string;
   readonly film: string;
@@ -80,7 +75,10 @@ export const emptyForm: FinishForm = {
   onShelf: '',
   containers: [emptyContainer],
   shapes: [],
-  can: { wait: '', wipeOff: '', use: '', cure: '' },
+  wait: '',
+  wipeOff: '',
+  use: '',
+  cure: '',
   solids: '',
   film: '',
   mix: {

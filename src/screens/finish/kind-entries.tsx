@@ -19,7 +19,7 @@ const isFarFrom = (typed: Range, usual: Range) =>
   likely(typed) > 3 * likely(usual) || likely(typed) < likely(usual) / 3;
 
 /** Which kind, how many coats, how far a can goes, and how it is put on. */
-export function KindEntries({ form, read, at, change, hasInside }: FormProps & { hasInside: boolean }) {
+export function KindEntries({ form, read, at, field, change, hasInside }: FormProps & { hasInside: boolean }) {
   const kind = kindOf(form);
   return (
     <>
@@ -33,26 +33,16 @@ export function KindEntries({ form, read, at, change, hasInside }: FormProps & {
         <NumberField
           label="Coats"
           hint={`usually ${usualRange(kind.coats, 'count')}`}
-          value={coatsText(form)}
-          problem={at('coats')}
-          onInput={(coats) => change({ coats })}
+          {...field('coats', coatsText(form))}
         />
         {(hasInside || at('insideCoats')) && (
-          <NumberField
-            label="Inside coats"
-            hint="0 leaves it bare"
-            value={insideCoatsText(form)}
-            problem={at('insideCoats')}
-            onInput={(insideCoats) => change({ insideCoats })}
-          />
+          <NumberField label="Inside coats" hint="0 leaves it bare" {...field('insideCoats', insideCoatsText(form))} />
         )}
       </div>
       <TextField
         label="Spreading rate"
         hint={`on the can; empty: ${usualRange(kind.coverage, 'm2PerLitre')}`}
-        value={form.rate}
-        problem={at('rate')}
-        onInput={(rate) => change({ rate })}
+        {...field('rate')}
       />
       {read.label.coverage && isFarFrom(read.label.coverage, kind.coverage) && (
         <p class="soft">

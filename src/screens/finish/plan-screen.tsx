@@ -14,6 +14,7 @@ import { AmountAnswer } from './amount-answer.tsx';
 import { CanEntries } from './can-entries.tsx';
 import { Containers } from './containers.tsx';
 import { emptyForm, type FinishForm } from './finish-form.ts';
+import type { Entry } from './form-props.ts';
 import { KindEntries } from './kind-entries.tsx';
 import { MixEntries } from './mix-entries.tsx';
 import { OtherPieces } from './other-pieces.tsx';
@@ -32,7 +33,7 @@ interface Props {
 
 /** How much of which finish a piece takes, which cans hold it, and what it costs. */
 export function PlanScreen({ piece, all, onStarted }: Props) {
-  const draft = useDraft<FinishForm>(`finish-plan-1-${piece.id}`, emptyForm);
+  const draft = useDraft<FinishForm>(`finish-plan-2-${piece.id}`, emptyForm);
   const [busy, setBusy] = useState(false);
   if (!draft.value) return null;
   // A plan kept by an older version lacks what has been added since.
@@ -45,7 +46,13 @@ export function PlanScreen({ piece, all, onStarted }: Props) {
   const at = (entry: string) =>
     read.problems.get(entry) ??
     [trouble, isProblem(started) ? started : undefined].find((one) => one && entryOf(one) === entry);
-  const props = { form, read, at, change: (part: Partial<FinishForm>) => draft.set({ ...form, ...part }) };
+  const change = (part: Partial<FinishForm>) => draft.set({ ...form, ...part });
+  const field = (entry: Entry, text = form[entry] ?? '') => ({
+    value: text,
+    problem: at(entry),
+    onInput: (typed: string) => change({ [entry]: typed }),
+  });
+  const props = { form, read, at, field, change };
 
   const start = async () => {
     if (isProblem(started)) return;

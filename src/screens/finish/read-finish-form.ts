@@ -44,6 +44,8 @@ export interface ReadFinish {
   readonly problems: ReadonlyMap<string, Problem>;
 }
 
+const isEmpty = (text: string) => text.trim() === '';
+
 export const kindOf = (form: FinishForm): Finish => finishById(form.kind) ?? (finishes[0] as Finish);
 
 export const coatsText = (form: FinishForm): string => form.coats ?? String(kindOf(form).coats.least);
@@ -66,7 +68,7 @@ export function readFinishForm(form: FinishForm, unit: 'in' | 'mm'): ReadFinish 
     return instead;
   };
   const typed = (entry: string, text: string, instead: number) =>
-    text.trim() === '' ? instead : read(entry, parseNumber(text), instead);
+    isEmpty(text) ? instead : read(entry, parseNumber(text), instead);
   const needed = (entry: string, text: string, instead: number, name: string, of: Unit, limits: Limits) =>
     read(entry, parseNumber(text), instead, (value) => badNumber('', name, value, of, limits));
   const volume = (text: string) => parseVolume(text, unit === 'in' ? 'qt' : 'l');
@@ -81,18 +83,18 @@ export function readFinishForm(form: FinishForm, unit: 'in' | 'mm'): ReadFinish 
     });
     if (value) Object.assign(label, { [field]: value });
   };
-  if (form.rate.trim() !== '')
+  if (!isEmpty(form.rate))
     fromCan('rate', 'coverage', parseSpreadingRate(form.rate, unit === 'in' ? 'ft2PerGallon' : 'm2PerLitre'));
-  const filmRate = form.solids.trim() === '' && form.film.trim() === '' ? undefined : readFilm(form, unit, read);
-  if (filmRate && form.rate.trim() === '') fromCan('film', 'coverage', range(filmRate.value));
+  const filmRate = isEmpty(form.solids) && isEmpty(form.film) ? undefined : readFilm(form, unit, read);
+  if (filmRate && isEmpty(form.rate)) fromCan('film', 'coverage', range(filmRate.value));
   for (const [entry, field, size] of [
     ['wait', 'waitSeconds', 3600],
     ['wipeOff', 'wipeOffSeconds', 60],
     ['use', 'useAfterSeconds', 86400],
     ['cure', 'cureSeconds', 86400],
   ] as const) {
-    if (form.can[entry].trim() === '' || !kind[field]) continue;
-    const said = parseRange(form.can[entry]);
+    if (isEmpty(form[entry]) || !kind[field]) continue;
+    const said = parseRange(form[entry]);
     fromCan(entry, field, isProblem(said) ? said : scaled(said, size));
   }
   const finish = read('cure', withFinishLabel(kind, label), kind);
@@ -105,7 +107,7 @@ export function readFinishForm(form: FinishForm, unit: 'in' | 'mm'): ReadFinish 
 
   const containers: Container[] = [];
   for (const [at, { size, price }] of form.containers.entries()) {
-    if (size.trim() === '' && price.trim() === '') continue;
+    if (isEmpty(size) && isEmpty(price)) continue;
     const litres = read(`container.${at}`, volume(size), 0, (value) =>
       badNumber('', 'The container', value, 'litres', { least: 0.001, most: 200 }),
     );
@@ -115,7 +117,7 @@ export function readFinishForm(form: FinishForm, unit: 'in' | 'mm'): ReadFinish 
 
   const shapes: FinishShape[] = [];
   for (const [at, { name, area, count, treatment }] of form.shapes.entries()) {
-    if (name.trim() === '' && area.trim() === '') continue;
+    if (isEmpty(name) && isEmpty(area)) continue;
     const limits = { above: 0, most: 1000 };
     const sized = needed(`shape.${at}`, area, 0, 'The area', 'm2', limits);
     const many = needed(`shapeCount.${at}`, count, 0, 'How many', 'count', { least: 1, most: 1000, whole: true });
@@ -139,12 +141,11 @@ export function readFinishForm(form: FinishForm, unit: 'in' | 'mm'): ReadFinish 
     coats: outside,
     insideCoats: Math.min(inside, outside),
     method: methodOf(form),
-    onShelf:
-      form.onShelf.trim() === ''
-        ? 0
-        : read('onShelf', volume(form.onShelf), 0, (value) =>
-            badNumber('', 'What is on the shelf', value, 'litres', { least: 0, most: 200 }),
-          ),
+    onShelf: isEmpty(form.onShelf)
+      ? 0
+      : read('onShelf', volume(form.onShelf), 0, (value) =>
+          badNumber('', 'What is on the shelf', value, 'litres', { least: 0, most: 200 }),
+        ),
     containers,
     shapes,
     air: { celsius, humidity },
@@ -153,7 +154,7 @@ export function readFinishForm(form: FinishForm, unit: 'in' | 'mm'): ReadFinish 
     sections: form.sections
       .split(/[,;]/)
       .map((section) => section.trim())
-      .filter((section) => section !== ''),
+      .filter(Boolean),
     mix,
     problems,
   };

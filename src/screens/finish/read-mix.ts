@@ -33,19 +33,13 @@ const minutes = { above: 0, most: 30 * 24 * 60 };
 /** Reads two parts as typed. Empty entries are not asked yet; the ratio is. */
 export function readMix(mix: MixText, unit: 'in' | 'mm'): ReadMix {
   const problems = new Map<string, Problem>();
-  const number = (entry: keyof MixText, text: string) => {
-    if (text.trim() === '') return undefined;
-    const value = parseNumber(text);
-    if (!isProblem(value)) return value;
-    problems.set(entry, value);
-    return undefined;
-  };
   const needed = (entry: keyof MixText, text: string) => {
     const value = parseNumber(text);
     if (!isProblem(value)) return value;
     problems.set(entry, value);
     return undefined;
   };
+  const number = (entry: keyof MixText, text: string) => (text.trim() === '' ? undefined : needed(entry, text));
   const a = needed('a', mix.a);
   const b = needed('b', mix.b);
   const byMass = mix.by === 'mass';

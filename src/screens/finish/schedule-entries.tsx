@@ -5,7 +5,7 @@ import type { FormProps } from './form-props.ts';
 import { gritText, kindOf } from './read-finish-form.ts';
 
 /** How the wood comes to its first coat, and in which order it is coated. */
-export function ScheduleEntries({ form, at, change }: FormProps) {
+export function ScheduleEntries({ form, at, field, change }: FormProps) {
   const { bareGrit } = kindOf(form);
   const onWay = grits.filter(({ grit }) => grit <= bareGrit);
   return (
@@ -35,12 +35,7 @@ export function ScheduleEntries({ form, at, change }: FormProps) {
           ))}
         </div>
       </details>
-      <TextField
-        label="Coat one after another"
-        hint="for example: Case, Door, Shelves"
-        value={form.sections}
-        onInput={(sections) => change({ sections })}
-      />
+      <TextField label="Coat one after another" hint="for example: Case, Door, Shelves" {...field('sections')} />
       <Tick
         label="Finish inside corners before assembly"
         checked={form.beforeAssembly}

@@ -59,18 +59,12 @@ function depthOf({ length, width, thickness }: ReadJoint['parts'][number], meeti
 
 function Grained({ box, grain, hatch }: { box: Box; grain: Meeting['grain']; hatch: Hatch }) {
   const { x, y, width, height } = box;
-  if (grain === 'along')
-    return (
-      <g>
-        <rect class="wood" {...box} />
-        <rect fill={hatch.longGrain} {...box} />
-      </g>
-    );
   // The hatch runs from left to right: turned by a quarter it runs with grain that crosses the joint.
+  const turned = { x: y, y: -x - width, width: height, height: width, transform: 'rotate(90)' };
   return (
     <g>
       <rect class="wood" {...box} />
-      <rect fill={hatch.longGrain} x={y} y={-x - width} width={height} height={width} transform="rotate(90)" />
+      <rect fill={hatch.longGrain} {...(grain === 'along' ? box : turned)} />
     </g>
   );
 }

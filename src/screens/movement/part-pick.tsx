@@ -2,14 +2,13 @@ import type { Part } from '../../store/records/piece.ts';
 import { Pick } from '../../ui/fields.tsx';
 
 interface Props {
-  label: string;
   parts: readonly Part[];
   value: string;
   onInput(partId: string): void;
 }
 
 export function PartPick({ parts, ...rest }: Props) {
-  return <Pick options={parts.map(({ id, name }) => ({ value: id, label: name }))} {...rest} />;
+  return <Pick label="Part" options={parts.map(({ id, name }) => ({ value: id, label: name }))} {...rest} />;
 }
 
 /** The part that moves most is the one to look at first: the widest. */

@@ -10,13 +10,13 @@ import { pieces } from '../../store/pieces.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import { changeShop } from '../../store/shop.ts';
 import { climates } from '../../tables/climates.ts';
-import { Amount } from '../../ui/amount.tsx';
+import { Facts } from '../../ui/facts.tsx';
 import { Pick } from '../../ui/fields.tsx';
 import { SettledNumber } from '../../ui/settled.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
+import { degreesSign, fromCelsius, toCelsius } from '../../ui/temperature.ts';
 import { Trouble } from '../../ui/trouble.tsx';
 import { climateOfShop, presetOf } from './climate-of-shop.ts';
-import { TemperatureField } from './temperature-field.tsx';
 
 interface Props {
   piece: Piece;
@@ -43,20 +43,13 @@ export function SeasonsCard({ piece, seasons }: Props) {
         <Trouble of={seasons} />
       ) : (
         <>
-          <dl class="facts" aria-live="polite">
-            <dt>Today{piece.reading ? '' : ', assumed'}</dt>
-            <dd>
-              <Amount of={percent(seasons.value.today)} />
-            </dd>
-            <dt>Dry season</dt>
-            <dd>
-              <Amount of={percent(seasons.value.dry)} />
-            </dd>
-            <dt>Damp season</dt>
-            <dd>
-              <Amount of={percent(seasons.value.wet)} />
-            </dd>
-          </dl>
+          <Facts
+            rows={[
+              [piece.reading ? 'Today' : 'Today, assumed', percent(seasons.value.today)],
+              ['Dry season', percent(seasons.value.dry)],
+              ['Damp season', percent(seasons.value.wet)],
+            ]}
+          />
           <ShowWorking of={seasons.working} />
         </>
       )}
@@ -85,38 +78,38 @@ export function SeasonsCard({ piece, seasons }: Props) {
           The places are assumptions to start from. A hygrometer in the room for a year is better.
         </p>
         <div class="fields">
-          <TemperatureField
-            label="Dry season"
-            celsius={climate.dry.celsius}
-            onAccept={(celsius) => setClimate({ dry: { celsius } })}
-          />
-          <HumidityField
-            label="Dry season humidity"
-            value={climate.dry.humidity}
-            onAccept={(humidity) => setClimate({ dry: { humidity } })}
-          />
-          <TemperatureField
-            label="Damp season"
-            celsius={climate.wet.celsius}
-            onAccept={(celsius) => setClimate({ wet: { celsius } })}
-          />
-          <HumidityField
-            label="Damp season humidity"
-            value={climate.wet.humidity}
-            onAccept={(humidity) => setClimate({ wet: { humidity } })}
-          />
+          {(['dry', 'wet'] as const).map((season) => (
+            <AirFields
+              name={season === 'dry' ? 'Dry season' : 'Damp season'}
+              air={climate[season]}
+              onChange={(air) => setClimate({ [season]: air })}
+            />
+          ))}
         </div>
       </details>
     </section>
   );
 }
 
-function HumidityField(props: { label: string; value: number; onAccept(value: number): void }) {
+function AirFields({ name, air, onChange }: { name: string; air: Air; onChange(part: Partial<Air>): void }) {
+  const degrees = degreesSign();
   return (
-    <SettledNumber
-      hint="%"
-      check={(value) => badNumber('', 'The relative humidity', value, 'percent', { least: 0, most: 100 })}
-      {...props}
-    />
+    <>
+      <SettledNumber
+        key={degrees}
+        label={name}
+        hint={degrees}
+        value={Math.round(fromCelsius(air.celsius) * 1000) / 1000}
+        check={(value) => badNumber('', 'The temperature', toCelsius(value), 'celsius', { least: -30, most: 50 })}
+        onAccept={(value) => onChange({ celsius: toCelsius(value) })}
+      />
+      <SettledNumber
+        label={`${name} humidity`}
+        hint="%"
+        value={air.humidity}
+        check={(value) => badNumber('', 'The relative humidity', value, 'percent', { least: 0, most: 100 })}
+        onAccept={(humidity) => onChange({ humidity })}
+      />
+    </>
   );
 }

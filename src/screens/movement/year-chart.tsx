@@ -5,9 +5,8 @@ import { mm } from '../../core/answer/quantity.ts';
 import { seasonalWidth } from '../../core/movement/seasonal-width.ts';
 import type { Seasons } from '../../core/movement/seasons.ts';
 import type { Part } from '../../store/records/piece.ts';
+import { Answer } from '../../ui/answer.tsx';
 import { Drawing } from '../../ui/drawing/drawing.tsx';
-import { Length } from '../../ui/length.tsx';
-import { ShowWorking } from '../../ui/show-working.tsx';
 import { Trouble } from '../../ui/trouble.tsx';
 import { units } from '../../ui/units.ts';
 import { PartPick, widestOf } from './part-pick.tsx';
@@ -20,13 +19,13 @@ const months = ['J', 'F', 'M', 'A', 'M', 'J', 'J', 'A', 'S', 'O', 'N', 'D'];
 
 /** A part's width through the year, and where it stands today. */
 export function YearChart({ parts, seasons }: { parts: readonly Part[]; seasons: Seasons }) {
-  const [chosen, choose] = useState(widestOf(parts)?.id ?? '');
+  const [chosen, choose] = useState(widestOf(parts)?.id);
   const part = parts.find(({ id }) => id === chosen);
   if (!part) return null;
   const year = seasonalWidth({ wood: woodOfPart(part), width: part.width, seasons, today: dayOfYear(new Date()) });
   return (
     <section class="task" aria-label="Through the year">
-      <PartPick label="Part" parts={parts} value={chosen} onInput={choose} />
+      <PartPick parts={parts} value={part.id} onInput={choose} />
       {isProblem(year) ? <Trouble of={year} /> : <Chart part={part} year={year} />}
     </section>
   );
@@ -43,27 +42,16 @@ function Chart({ part, year }: { part: Part; year: Exclude<ReturnType<typeof sea
   const now = place(today);
   return (
     <>
-      <div class="answer" aria-live="polite">
-        <span class="soft">{part.name} moves through the year by</span>
-        <span class="figure">
-          <Length mm={most - least} />
-        </span>
-        <dl class="facts">
-          <dt>Today</dt>
-          <dd>
-            <Length mm={today.width} />
-          </dd>
-          <dt>Narrowest</dt>
-          <dd>
-            <Length mm={least} />
-          </dd>
-          <dt>Widest</dt>
-          <dd>
-            <Length mm={most} />
-          </dd>
-        </dl>
-        <ShowWorking of={year.working} />
-      </div>
+      <Answer
+        label={`${part.name} moves through the year by`}
+        of={mm(most - least)}
+        facts={[
+          ['Today', mm(today.width)],
+          ['Narrowest', mm(least)],
+          ['Widest', mm(most)],
+        ]}
+        working={year.working}
+      />
       <Drawing
         width={size.width}
         height={size.height}

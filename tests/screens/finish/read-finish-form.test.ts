@@ -16,7 +16,7 @@ test('an untouched form takes what is usual for the kind, and nothing is wrong',
 });
 
 test('the can wins over the table and is marked as its figure', () => {
-  const { finish, label } = read({ rate: '9-11', can: { wait: '4', wipeOff: '', use: '', cure: '5 to 7' } });
+  const { finish, label } = read({ rate: '9-11', wait: '4', cure: '5 to 7' });
   expect(finish.coverage).toEqual({ least: 9, most: 11 });
   expect(finish.waitSeconds).toEqual({ least: 14_400, most: 14_400 });
   expect(finish.cureSeconds).toEqual({ least: 432_000, most: 604_800 });
@@ -40,8 +40,8 @@ test.each<[string, Partial<FinishForm>]>([
   ['shapeCount.0', { shapes: [{ name: '', area: '1', count: '0', treatment: 'shown' }] }],
   ['celsius', { celsius: '2' }],
   ['humidity', { humidity: '99' }],
-  ['wait', { can: { ...emptyForm.can, wait: '24-2' } }],
-  ['cure', { can: { ...emptyForm.can, use: '20', cure: '2' } }],
+  ['wait', { wait: '24-2' }],
+  ['cure', { use: '20', cure: '2' }],
   ['onShelf', { onShelf: 'some' }],
   ['mix.a', { mix: { ...emptyForm.mix, on: true, a: '0' } }],
   ['mix.a', { mix: { ...emptyForm.mix, on: true, a: '' } }],
@@ -94,7 +94,7 @@ test('whatever is typed, no number comes out that is none', () => {
         celsius,
         containers: [{ size, price }],
         shapes: [{ name: '', area, count: coats, treatment: 'shown' }],
-        can: { ...emptyForm.can, wait },
+        wait,
         mix: { ...emptyForm.mix, on: true, a, left },
       };
       const { problems: _, ...values } = readFinishForm(form, 'mm');

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { isProblem } from '../../../src/core/answer/problem.ts';
 import { climateOfShop, presetOf } from '../../../src/screens/movement/climate-of-shop.ts';
-import { readLengths } from '../../../src/screens/movement/entries.ts';
+import { readLengths } from '../../../src/screens/movement/read-lengths.ts';
 import { seasonsOfPiece } from '../../../src/screens/movement/seasons-of-piece.ts';
 import { dayOfYear, placeInYear } from '../../../src/screens/movement/year-path.ts';
 import type { Piece } from '../../../src/store/records/piece.ts';

@@ -1,0 +1,18 @@
+import type { Quantity } from '../core/answer/quantity.ts';
+import { Amount } from './amount.tsx';
+
+export type Fact = readonly [name: string, of: Quantity];
+
+/** Quantities with their names, one below the other. */
+export function Facts({ rows }: { rows: readonly Fact[] }) {
+  return (
+    <dl class="facts" aria-live="polite">
+      {rows.map(([name, of]) => [
+        <dt>{name}</dt>,
+        <dd>
+          <Amount of={of} />
+        </dd>,
+      ])}
+    </dl>
+  );
+}
