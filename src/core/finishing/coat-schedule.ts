@@ -63,7 +63,7 @@ function sanding(order: readonly number[], waterBorne: boolean): FinishStep[] {
       'sand',
       `Sand with ${grit}`,
       index === 0
-        ? 'With the grain until all machine marks are gone. They hide at ends, near knots and along glued seams: look along the wood against the light.'
+        ? 'With the grain until all machine marks are gone. Ends, knots and seams hide them: look along the wood against the light.'
         : 'With the grain until the scratches of the grit before are gone. Then take the dust off.',
     ),
   );
@@ -86,7 +86,7 @@ function coat(number: number, coats: number, finish: Finish, sections: readonly 
     ? { name: 'Until it can be handled', leastSeconds: waitSeconds.least }
     : { name: `Before coat ${number + 1}`, leastSeconds: waitSeconds.least, mostSeconds: waitSeconds.most };
   const todo = wipeOff
-    ? phrase('Spread it thin, keep the edge wet. After {least}, and before {most}, wipe off all that stands.', {
+    ? phrase('Spread it thin, keep the edge wet. Wipe off all that stands after {least}, before {most}.', {
         least: seconds(wipeOff.least),
         most: seconds(wipeOff.most),
       })
@@ -154,7 +154,7 @@ export function coatSchedule(input: CoatScheduleInput): Outcome<readonly FinishS
       'sample',
       'sample',
       'Sample board',
-      'All coats on an offcut of the same wood, sanded the same way. Look at it dry, in the light where the piece will stand.',
+      'All coats on an offcut of the same wood, sanded the same way. Look at it dry, in the light of its place.',
     ),
     ...Array.from({ length: coats }, (_, index) => coat(index + 1, coats, finish, sections)).flat(),
     step(

@@ -35,7 +35,7 @@ export function filmCoverage(solidsPercent: number, dryMicrometres: number): Out
           gives: quantity(value, 'm2PerLitre'),
         },
       ],
-      holds: phrase('Sealed, flat wood. Nothing soaks in and nothing is lost.'),
+      holds: phrase('Sealed, flat wood; nothing soaks in or is lost.'),
       sources: ['geometry'],
     },
   };

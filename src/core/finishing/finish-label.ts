@@ -57,13 +57,9 @@ export function withFinishLabel(finish: Finish, label: FinishLabel): Outcome<Fin
   }
   const { useAfterSeconds: use, cureSeconds: cure } = label;
   if (use && cure && use.least > cure.most)
-    return problem(
-      'cureSeconds',
-      'Use after {use}, but full cure after {cure}: the two are the wrong way round. Check the can.',
-      {
-        use: seconds(use.least),
-        cure: seconds(cure.most),
-      },
-    );
+    return problem('cureSeconds', 'Use after {use}, but full cure after {cure}? Check the can.', {
+      use: seconds(use.least),
+      cure: seconds(cure.most),
+    });
   return Object.keys(label).length === 0 ? finish : { ...finish, ...label, source: 'label' };
 }

@@ -93,7 +93,7 @@ export function partsArea(
   parts: readonly FinishPart[],
   shapes: readonly FinishShape[] = [],
 ): Outcome<Worked<PartsArea>> {
-  if (parts.length + shapes.length === 0) return problem('parts', 'There is nothing to finish yet. Add a part.');
+  if (parts.length + shapes.length === 0) return problem('parts', 'Nothing to finish yet. Add a part.');
   const bySpecies = new Map<string, TreatedArea>();
   let total = none;
   const steps: WorkingStep[] = [];
@@ -117,7 +117,7 @@ export function partsArea(
     }
     steps.push({
       finds: name,
-      by: phrase('{count} of {length} by {width} by {thickness}: faces, edges and ends, less what is joined or bare.', {
+      by: phrase('{count} of {length} by {width} by {thickness}, less what is joined or bare.', {
         count: count(number),
         length: mm(part.length),
         width: mm(part.width),
@@ -144,7 +144,6 @@ export function partsArea(
   }
 
   const finishedM2 = total.shown + total.inside;
-  if (finishedM2 === 0)
-    return problem('parts', 'Every surface is bare or joined, so there is nothing to finish. Mark one as shown.');
+  if (finishedM2 === 0) return problem('parts', 'Every surface is bare or joined. Mark one as shown.');
   return { value: { total, finishedM2, bySpecies }, working: { steps, sources: ['geometry'] } };
 }

@@ -34,13 +34,9 @@ export function sandingGrits(from: number, to: number, owned: readonly number[])
   while (last < to) {
     const next = Math.max(...shelf.filter((grit) => grit > last && grit <= last * mostJump), last);
     if (next === last)
-      return problem(
-        'owned',
-        'After {last} no grit on your shelf is near enough: the jump is too large. Get one in between.',
-        {
-          last: count(last),
-        },
-      );
+      return problem('owned', 'No grit on your shelf is near enough to {last}. Get one in between.', {
+        last: count(last),
+      });
     order.push(next);
     last = next;
   }

@@ -35,8 +35,7 @@ function badRatio({ a, b, by, densityA, densityB }: MixRatio): Problem | undefin
   ] as const) {
     const dense = { least: 0.5, most: 3 };
     if (density === undefined) {
-      if (by === 'mass')
-        return problem(field, `${name} is missing. A ratio by mass needs it; the label or sheet has it.`);
+      if (by === 'mass') return problem(field, `${name} is missing. A ratio by mass needs it; the label has it.`);
     } else {
       const wrong = badNumber(field, name, density, 'factor', dense);
       if (wrong) return wrong;
@@ -78,7 +77,7 @@ function worked(mix: Mix, ratio: MixRatio): Worked<Mix> {
     value: mix,
     working: {
       steps: [step('A', mix.litresA, mix.gramsA), step('B', mix.litresB, mix.gramsB)],
-      holds: phrase('Volumes add up. Measure both parts with clean vessels: a little too much of either stays soft.'),
+      holds: phrase('Volumes add up. Measure exactly: too much of either stays soft.'),
       sources: ['label'],
     },
   };
@@ -166,7 +165,7 @@ export function potLifeBatches(
       steps: [
         {
           finds: 'batches',
-          by: phrase('{work} of work over {usable} of pot life, a fifth kept back, rounded up.', {
+          by: phrase('{work} of work over {usable} of pot life, a fifth kept back.', {
             work: seconds(needed),
             usable: seconds(usable),
           }),

@@ -61,14 +61,10 @@ export function alignmentPositions(input: AlignmentInput): Outcome<Worked<Alignm
     if (here.length === 0) bare.push({ from, to });
   }
   if (positions.length === 0) {
-    return problem(
-      'length',
-      'None fits: {width} with {clear} on both sides is more than there is. Take a narrower one.',
-      {
-        width: mm(width),
-        clear: mm(clear),
-      },
-    );
+    return problem('length', 'None fits with {clear} on both sides of {width}. Take a narrower one.', {
+      width: mm(width),
+      clear: mm(clear),
+    });
   }
   return {
     value: { positions, bare },

@@ -68,7 +68,7 @@ export function alignmentSize({
   if (outerCheek < remain || depth < thick / 2) {
     return problem(
       'thickness',
-      'With {remain} left to every face there is no room in {thickness} stock. Leave less, or use glue blocks.',
+      'No room in {thickness} stock with {remain} left to every face. Leave less, or use glue blocks.',
       {
         remain: mm(remain),
         thickness: mm(thickness),
@@ -93,7 +93,7 @@ export function alignmentSize({
           gives: mm(depth),
         },
       ],
-      holds: phrase('Both parts of the same thickness. Drill or rout a trial joint in scrap first.'),
+      holds: phrase('Parts of one thickness. Try the joint in scrap first.'),
       sources: ['common-practice', 'geometry'],
     },
   };

@@ -81,10 +81,8 @@ export function dimensionalChange(input: DimensionalChangeInput): Outcome<Worked
       ],
       holds:
         rate.basis === 'coefficient'
-          ? phrase(
-              'Solid wood across the grain, moisture from 6% to 14%. A finish slows movement and does not stop it.',
-            )
-          : phrase('Solid wood across the grain, moisture up to 30%. A finish slows movement and does not stop it.'),
+          ? phrase('Solid wood across the grain, moisture from 6% to 14%. A finish slows movement, no more.')
+          : phrase('Solid wood across the grain, moisture up to 30%. A finish slows movement, no more.'),
       sources: [...new Set([...rate.sources, 'wood-handbook' as const])],
     },
   };

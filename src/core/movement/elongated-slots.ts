@@ -104,7 +104,7 @@ export function elongatedSlots(input: SlotInput): Outcome<Worked<readonly Slot[]
     working: {
       steps: [...whole.working.steps, ...slots.map((slot, index) => slotStep(slot, index, fastener.shank, margin))],
       holds: phrase(
-        'Fasteners in one row across the grain, with one fixed. Room of {margin} at each end of a slot is common practice.',
+        'One row across the grain, one fastener fixed. Room of {margin} at each end of a slot is common practice.',
         {
           margin: mm(margin),
         },
@@ -118,7 +118,7 @@ function slotStep({ length, shrink, swell, fixed }: Slot, index: number, shank: 
   return {
     finds: `slot ${index + 1}`,
     by: fixed
-      ? phrase('fixed: a round hole for the shank {shank}', { shank: mm(shank) })
+      ? phrase('fixed: round, for the shank {shank}', { shank: mm(shank) })
       : phrase('shank {shank} + shrinking {shrink} + swelling {swell} + twice the margin {margin}', {
           shank: mm(shank),
           shrink: mm(shrink),
@@ -148,7 +148,7 @@ function slotProblem(
     const bad =
       badNumber(`${index}`, 'The position', position, 'mm', { least: 0, most: width }) ??
       (index > 0 && position <= (positions[index - 1] ?? 0)
-        ? problem(`${index}`, 'Each fastener must lie further from the edge than the one before.')
+        ? problem(`${index}`, 'It must lie beyond the one before.')
         : undefined);
     if (bad) return within(bad, 'positions');
   }
@@ -161,7 +161,7 @@ function fitProblem(slots: readonly Slot[], { slottedWidth, fixed }: SlotInput):
     if (opening >= slottedWidth) {
       return problem(
         'slottedWidth',
-        'The slot would be {opening} long in a part only {width} wide. Move the fixed point nearer, or use buttons.',
+        'The slot would be {opening} long in a part {width} wide. Move the fixed point nearer, or use buttons.',
         { opening: mm(opening), width: mm(slottedWidth) },
       );
     }

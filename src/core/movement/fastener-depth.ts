@@ -67,7 +67,7 @@ export function fastenerDepth(input: FastenerDepthInput): Outcome<Worked<Fastene
   if (reach >= thickness || remaining <= 0) {
     return problem(
       'length',
-      'This would come through: it needs {hole} of the {thickness} there are. Stop, and take a shorter one.',
+      'This would come through: it needs {hole} of the {thickness} there are. Take a shorter one.',
       {
         hole: mm(hole),
         thickness: mm(thickness),
@@ -101,14 +101,14 @@ export function fastenerDepth(input: FastenerDepthInput): Outcome<Worked<Fastene
         },
         {
           finds: 'depth stop',
-          by: phrase('part gone through {through} + hole {hole}, from the tip of the bit', {
+          by: phrase('part gone through {through} + hole {hole}', {
             through: mm(through),
             hole: mm(hole),
           }),
           gives: mm(through + hole),
         },
       ],
-      holds: phrase('Holes square to the face. Try the stop on scrap of the same thickness first.'),
+      holds: phrase('Holes square to the face. Try the stop on scrap first.'),
       sources: ['geometry', 'common-practice'],
     },
   };

@@ -33,9 +33,9 @@ type Reason = (first: JointSide, second: JointSide, crossing: boolean, moves: bo
 const reasons: Readonly<Record<JointAdvice, Reason>> = {
   glue: (first, second, crossing) => {
     if (first.surface === 'mitre' && first.grain === 'across')
-      return 'The grain runs on around the mitre, so that both parts move alike: {worst} apart at most. Glue it; mitred ends are weak, so add a spline or loose tenons.';
+      return 'The grain runs on around the mitre: both move alike, {worst} apart at most. Glue it; mitred ends are weak, so add a spline or loose tenons.';
     if (crossing)
-      return 'The grain crosses, but over this contact the parts move only {worst} apart, within {limit}. Glue it.';
+      return 'The grain crosses, but over this contact they move only {worst} apart, within {limit}. Glue it.';
     return `Long grain to long grain, running the same way: ${first.name} and ${second.name} move together, {worst} apart at most. Glue it.`;
   },
   'glue-stretch': (first, second) =>

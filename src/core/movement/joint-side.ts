@@ -21,15 +21,9 @@ export interface JointSide {
 export function jointSideProblem(field: string, { surface, grain }: JointSide): Problem | undefined {
   const wrong =
     surface === 'edge' && grain === 'across'
-      ? problem(
-          'grain',
-          'Along an edge the grain runs along the seam. Where it runs across, the part meets with its end.',
-        )
+      ? problem('grain', 'Along an edge the grain runs along the seam; where it runs across, that is an end.')
       : surface === 'end' && grain === 'along'
-        ? problem(
-            'grain',
-            'Across an end the seam runs across the grain. Where it runs along, the part meets with its edge.',
-          )
+        ? problem('grain', 'At an end the grain runs across the seam; where it runs along, that is an edge.')
         : undefined;
   return wrong && within(wrong, field);
 }

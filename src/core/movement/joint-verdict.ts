@@ -98,14 +98,14 @@ export function jointVerdict(input: JointInput): Outcome<Worked<JointVerdict>> {
         ...(acrossSeam?.steps ?? []),
         {
           finds: 'movement apart',
-          by: phrase("the larger difference of the two parts' changes, seasons {dry} and {wet}", {
+          by: phrase("the larger difference of both parts' changes, seasons {dry} and {wet}", {
             dry: percent(seasons.dry),
             wet: percent(seasons.wet),
           }),
           gives: mm(worst),
         },
       ],
-      holds: phrase('Flat contact of solid wood. The limit of {limit} is common practice; change it to suit.', {
+      holds: phrase('Flat contact of solid wood. The limit of {limit} is common practice.', {
         limit: mm(limit),
       }),
       sources: [...new Set([...alongSeam.sources, ...(acrossSeam?.sources ?? []), 'common-practice' as const])],
@@ -133,7 +133,7 @@ function jointProblem(
     jointSideProblem('first', first) ??
     jointSideProblem('second', second) ??
     ((first.surface === 'mitre') !== (second.surface === 'mitre')
-      ? problem('second.surface', 'A mitre meets a mitre. Choose the same for both parts.')
+      ? problem('second.surface', 'A mitre meets a mitre. Choose it for both.')
       : undefined) ??
     badNumber('length', 'The length of the joint', length, 'mm', { above: 0, most: widestPart }) ??
     badNumber('breadth', 'The breadth of the joint', breadth, 'mm', { least: 0, most: widestPart }) ??

@@ -71,7 +71,7 @@ export function movementRate(figures: MovementFigures, cut: Cut, from: number, t
   }
   return problem(
     'species',
-    `This species has no ${missing[cut]} figure. Add its shrinkage from a data sheet; the volumetric one alone gives a guess.`,
+    `This species has no ${missing[cut]} figure. Add its shrinkage from a data sheet; the volumetric alone gives a guess.`,
   );
 }
 
@@ -97,10 +97,7 @@ function figuresProblem({ shrinkage, coefficients }: MovementFigures): Problem |
   if (shrinkage) {
     for (const direction of ['radial', 'tangential', 'volumetric'] as const) {
       if (!limit(shrinkage[direction], 40))
-        return problem(
-          `shrinkage.${direction}`,
-          `The ${direction} shrinkage must be a percentage above 0 and at most 40.`,
-        );
+        return problem(`shrinkage.${direction}`, `The ${direction} shrinkage lies above 0 and at most 40 percent.`);
     }
   }
   if (coefficients && !(limit(coefficients.radial, 0.02) && limit(coefficients.tangential, 0.02)))

@@ -60,7 +60,7 @@ export function panelInGroove(input: GrooveInput): Outcome<Worked<PanelInGroove>
   if (heldDry < hold) {
     return problem(
       'depth',
-      'In the dry season only {held} would be left in the groove, less than {hold}. Make the groove deeper.',
+      'When dry only {held} would stay in the groove, less than {hold}. Make the groove deeper.',
       {
         held: mm(Math.max(0, heldDry)),
         hold: mm(hold),

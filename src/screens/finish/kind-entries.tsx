@@ -46,7 +46,7 @@ export function KindEntries({ form, read, at, field, change, hasInside }: FormPr
       />
       {read.label.coverage && isFarFrom(read.label.coverage, kind.coverage) && (
         <p class="soft">
-          <b>Look again:</b> {usualRange(read.label.coverage, 'm2PerLitre')} is far from what is usual for this kind.
+          <b>Look again:</b> {usualRange(read.label.coverage, 'm2PerLitre')} is far from usual for this kind.
         </p>
       )}
       <Choice label="Put on with" value={read.method} options={methods} onInput={(method) => change({ method })} />

@@ -44,8 +44,7 @@ export function planFinish(pieces: readonly Piece[], read: ReadFinish, wood: 'ba
       amounts.push({ what: treatment === 'inside' ? `${what} inside` : what, amount });
     }
   }
-  if (coatedM2 === 0)
-    return problem('parts', 'All that gets finish is inside, and the insides get no coat. Give them one.');
+  if (coatedM2 === 0) return problem('parts', 'All that gets finish is inside. Give the insides a coat.');
   const amount = addAmounts(amounts);
   const toBuy = Math.max(0, amount.value.total.likely - read.onShelf);
   const purchase = read.containers.length === 0 ? undefined : chooseContainers(toBuy, read.containers);

@@ -44,7 +44,7 @@ export function ThisFinish({ finish, piece, running, onAgain }: Props) {
       )}
       <details class="working">
         <summary>Start over</summary>
-        <p>Throws this schedule and its ticks away. What you typed into the plan stays.</p>
+        <p>The schedule and its ticks go. What you typed into the plan stays.</p>
         <button type="button" class="button" onClick={() => void discard()}>
           Throw the schedule away
         </button>

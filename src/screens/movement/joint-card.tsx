@@ -56,7 +56,7 @@ export function JointCard({ piece, joint, seasons }: Props) {
               <Say phrase={judged.verdict.value.reason} />
             </p>
             {judged.verdict.value.estimated && (
-              <p class="soft">A guess: this wood’s own figures are not known, only how its volume shrinks.</p>
+              <p class="soft">A guess: of this wood only the shrinkage of its volume is known.</p>
             )}
             <ShowWorking of={judged.verdict.working} />
           </div>

@@ -63,6 +63,6 @@ function badPart({ parts }: Piece, form: Form, which: 'first' | 'second'): Probl
   const part = parts.find(({ id }) => id === form[which]);
   if (!part) return problem(which, 'Choose the part.');
   if (which === 'second' && form.first === form.second && part.quantity === 1 && !part.panel)
-    return problem(which, 'There is only one of this part: it can’t meet itself.');
+    return problem(which, 'There is only one of it: it can’t meet itself.');
   return undefined;
 }

@@ -19,7 +19,7 @@ export function Joints({ piece, seasons }: { piece: Piece; seasons: Seasons }) {
           <span class="soft">Above the trade’s usual limit for glue across the grain.</span>
         </div>
       ) : (
-        <p>Say which parts meet. Each joint then gets its verdict: glue it, let it float, and by how much.</p>
+        <p>Say which parts meet. Each joint gets its verdict: glue it, or let it float and by how much.</p>
       )}
       <ul class="tasks">
         {piece.joints.map((joint) => (

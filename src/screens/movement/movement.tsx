@@ -45,7 +45,7 @@ function NothingYet({ piece }: { piece: Piece | null }) {
     >
       <p>
         {piece
-          ? 'Once its parts are listed, each joint gets its verdict here: glue it, or let it float and by how much.'
+          ? 'Once its parts are listed, each joint gets its verdict: glue it, or let it float and by how much.'
           : 'There is no such piece.'}
       </p>
     </Screen>

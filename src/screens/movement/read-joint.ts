@@ -17,8 +17,7 @@ export interface ReadJoint {
 
 export function readJoint(joint: Joint, parts: readonly Part[]): Outcome<ReadJoint> {
   const [first, second] = joint.parts.map((wanted) => parts.find(({ id }) => id === wanted));
-  if (!first || !second)
-    return problem('parts', 'A part of this joint is not on the list any more. Take the joint off.');
+  if (!first || !second) return problem('parts', 'A part of it is off the list. Take the joint off too.');
   const meets = joint.meets ?? jointKind(joint.kind).meets;
   const usual = jointContact([first, second], meets);
   const breadth = usual.breadth === undefined ? undefined : (joint.breadth ?? usual.breadth);

@@ -74,9 +74,7 @@ export function SeasonsCard({ piece, seasons }: Props) {
       />
       <details class="working">
         <summary>The air there</summary>
-        <p class="soft small">
-          The places are assumptions to start from. A hygrometer in the room for a year is better.
-        </p>
+        <p class="soft small">The places are assumptions. A year of hygrometer readings is better.</p>
         <div class="fields">
           {(['dry', 'wet'] as const).map((season) => (
             <AirFields

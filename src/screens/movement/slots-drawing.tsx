@@ -15,7 +15,7 @@ export function SlotsDrawing({ slots, length }: { slots: readonly Slot[]; length
       <Drawing
         width={size.width}
         height={size.height}
-        alternative={`${slots.length} fasteners along the joint, in their places; slots grow with the distance from the one that keeps still.`}
+        alternative={`${slots.length} fasteners along the joint; the slots grow with the distance from the one that keeps still.`}
       >
         {() => [
           <rect class="wood" x={size.margin} y={middle - 16} width={length * scale} height={32} />,

@@ -87,10 +87,7 @@ function Chart({ part, year }: { part: Part; year: Exclude<ReturnType<typeof sea
           </text>,
         ]}
       </Drawing>
-      <p class="soft small">
-        The dampest time is taken as mid August. Heights are stretched: from the narrowest to the widest the chart is
-        full.
-      </p>
+      <p class="soft small">Dampest in mid August, assumed. Heights are stretched to fill the chart.</p>
     </>
   );
 }

@@ -79,10 +79,7 @@ function Parts({ piece, rack }: { piece: Piece; rack: readonly Board[] }) {
           </a>
         </>
       ) : (
-        <p>
-          List each part at its finished size. From these come the plan of the cuts, the milling, the gluing and the
-          finish.
-        </p>
+        <p>List each part at its finished size. From these come the cuts, the milling, the gluing and the finish.</p>
       )}
       <PartEntry piece={piece} common={common} />
       <ThisPiece piece={piece} />
