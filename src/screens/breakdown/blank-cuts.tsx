@@ -4,7 +4,7 @@ import type { Plan } from '../../store/records/plan.ts';
 import { Length } from '../../ui/length.tsx';
 import { Say } from '../../ui/say.tsx';
 import { type BoardSheet, type SheetBlank, stripGroups } from './board-sheet.ts';
-import { cutStrips, withSpoilt } from './cut-state.ts';
+import { cutBefore, cutStrips, withSpoilt } from './cut-state.ts';
 import type { Names } from './names.ts';
 import { RipDrawing } from './rip-drawing.tsx';
 import { changePlan } from './store-plan.ts';
@@ -21,11 +21,12 @@ interface Props {
 export function BlankCuts({ one, sheet: { board }, asked, plan, names }: Props) {
   const { blank, letter, rips } = one;
   const clear = clearStretches(board).find(({ start, length }) => blank.start < start + length);
+  const off = cutBefore(plan, blank) > 0;
   return (
     <div class="blank">
-      <h4>
-        Blank {letter}, <Length mm={blank.length} /> long
-      </h4>
+      <h3>
+        Blank {letter}, <Length mm={blank.length} /> long{off && ', cut already'}
+      </h3>
       <RipDrawing
         one={one}
         width={clear?.width ?? board.width}
@@ -33,15 +34,15 @@ export function BlankCuts({ one, sheet: { board }, asked, plan, names }: Props) 
         ripKerf={asked.shop.ripKerf}
         widest={Math.max(...asked.boards.map(({ width }) => width))}
       />
-      {clear && clear.offset > 0 && (
+      {clear && clear.offset > 0 && !off && (
         <p>
           First rip <Length mm={clear.offset} /> off the left edge, seen from the chalked end.
         </p>
       )}
-      {rips.length === 0 && <p>No rip: it takes the whole width.</p>}
+      {rips.length === 0 && !off && <p>No rip: it takes the whole width.</p>}
       {rips.map((rip) => (
         <p>
-          <Say phrase={rip.say} />
+          <Say phrase={rip} />
         </p>
       ))}
       <ul class="rows" aria-label={`Strips of blank ${letter}`}>

@@ -29,7 +29,7 @@ export function BoardCard({ sheet, asked, plan, stored, names }: Props) {
   return (
     <section class={cut ? 'card board-card done' : 'card board-card'} aria-label={`Board ${mark}`}>
       <header>
-        <h3>Board {mark}</h3>
+        <h2>Board {mark}</h2>
         <span class="soft">
           <Length mm={board.width} bare /> × <Length mm={board.length} />
         </span>
@@ -43,7 +43,7 @@ export function BoardCard({ sheet, asked, plan, stored, names }: Props) {
             <Say phrase={one.say} />
           </li>
         ))}
-        {crosscuts.length === 0 && <li>Use the whole length.</li>}
+        {crosscuts.length === 0 && <li>No crosscut.</li>}
       </ol>
       {blanks.map((one) => (
         <BlankCuts one={one} {...{ sheet, asked, plan, names }} />

@@ -23,8 +23,8 @@ export function BoardDrawing({ sheet, mark, ripKerf, longest }: Props) {
   const { board, blanks, crosscuts } = sheet;
   const scale = (width - left - 4) / longest;
   const height = board.width * scale;
-  const ends = crosscuts.map(({ at }) => ({ at, text: formatLength(at, units.value) }));
-  const rows = placed(ends.map(({ at, text }) => ({ x: left + at * scale, width: text.length * 6.6 + 4 })));
+  const ends = crosscuts.map(({ place, at }) => ({ place, text: formatLength(at, units.value) }));
+  const rows = placed(ends.map(({ place, text }) => ({ x: left + place * scale, width: text.length * 6.6 + 4 })));
   const deep = Math.max(0, ...rows) + 1;
   const chalk = mark.slice(0, 5);
   return (
@@ -47,8 +47,8 @@ export function BoardDrawing({ sheet, mark, ripKerf, longest }: Props) {
               />
             ))}
           </g>
-          {ends.map(({ at, text }, n) => {
-            const x = left + at * scale;
+          {ends.map(({ place, text }, n) => {
+            const x = left + place * scale;
             const y = top + height + 15 + (rows[n] ?? 0) * 15;
             return (
               <g>

@@ -1,6 +1,9 @@
-import { boardCuts, type Cut } from '../../core/breakdown/board-cuts.ts';
+import { type Phrase, phrase } from '../../core/answer/phrase.ts';
+import { mm } from '../../core/answer/quantity.ts';
+import { boardCuts } from '../../core/breakdown/board-cuts.ts';
 import type { BreakdownProblem, RoughBoard } from '../../core/breakdown/problem-types.ts';
 import type { Plan, PlanBlank, PlanStrip } from '../../store/records/plan.ts';
+import { cutBefore } from './cut-state.ts';
 
 /** One blank of a board, with the letter it goes by at the bench and its place in the plan. */
 export interface SheetBlank {
@@ -9,13 +12,22 @@ export interface SheetBlank {
   readonly blank: PlanBlank;
   /** In the order in which they are ripped, with their places in the blank. */
   readonly strips: readonly { readonly at: number; readonly strip: PlanStrip }[];
-  readonly rips: readonly Cut[];
+  readonly rips: readonly Phrase[];
+}
+
+/** A crosscut that is still to be made. */
+export interface Crosscut {
+  /** Where it lies on the board as it came, mm. */
+  readonly place: number;
+  /** Where it is measured, from the nearest end that is still there towards the chalked one, mm. */
+  readonly at: number;
+  readonly say: Phrase;
 }
 
 /** What is done to one board. */
 export interface BoardSheet {
   readonly board: RoughBoard;
-  readonly crosscuts: readonly Cut[];
+  readonly crosscuts: readonly Crosscut[];
   readonly blanks: readonly SheetBlank[];
   readonly leftover: number;
 }
@@ -27,8 +39,10 @@ export const letterOf = (plan: Pick<Plan, 'blanks'>, blankAt: number): string =>
   return String.fromCharCode(65 + (place % 26)) + (place < 26 ? '' : Math.floor(place / 26) + 1);
 };
 
-/** The boards that a plan cuts, in the order of the rack, with their cuts in order. */
-export function boardSheets(asked: BreakdownProblem, plan: Pick<Plan, 'blanks' | 'short'>): BoardSheet[] {
+type Planned = Pick<Plan, 'blanks' | 'short' | 'problem' | 'cutDone'>;
+
+/** The boards that a plan cuts, in the order of the rack, with the cuts that it asks for in order. */
+export function boardSheets(asked: BreakdownProblem, plan: Planned): BoardSheet[] {
   return asked.boards.flatMap((board) => {
     const own = plan.blanks
       .map((blank, at) => ({ blank, at }))
@@ -36,15 +50,32 @@ export function boardSheets(asked: BreakdownProblem, plan: Pick<Plan, 'blanks' |
       .sort((a, b) => a.blank.start - b.blank.start);
     if (own.length === 0) return [];
     const { cuts, leftover } = boardCuts(asked, plan, board.id);
+    const isOff = (at: number) => cutBefore(plan, plan.blanks[at] as PlanBlank) > 0;
+    const off = own
+      .filter(({ at }) => isOff(at))
+      .map(({ blank }) => blank.start + blank.length + asked.shop.crosscutKerf);
+    const crosscuts = cuts.filter(({ kind, blank }) => kind === 'crosscut' && !isOff(blank));
     const blanks = own.map(({ blank, at }) => ({
       at,
       letter: letterOf(plan, at),
       blank,
       strips: blank.strips.map((strip, n) => ({ at: n, strip })).sort((a, b) => b.strip.width - a.strip.width),
-      rips: cuts.filter((cut) => cut.kind === 'rip' && cut.blank === at),
+      rips: isOff(at)
+        ? blank.strips.slice(cutBefore(plan, blank)).map(({ width }) => ripped(width))
+        : cuts.filter((cut) => cut.kind === 'rip' && cut.blank === at).map(({ say }) => say),
     }));
-    return [{ board, crosscuts: cuts.filter(({ kind }) => kind === 'crosscut'), blanks, leftover }];
+    return [{ board, crosscuts: crosscuts.map(({ at, say }) => measured(at, say, off)), blanks, leftover }];
   });
+}
+
+const ripped = (width: number): Phrase => phrase('Rip one more strip with the fence at {width}.', { width: mm(width) });
+
+/** Once blanks are off, what is left is measured from the end that the last of them left. */
+function measured(place: number, say: Phrase, off: readonly number[]): Crosscut {
+  const end = Math.max(0, ...off.filter((at) => at <= place));
+  if (end === 0) return { place, at: place, say };
+  const at = place - end;
+  return { place, at, say: phrase('Crosscut the rest at {at} from the end where blanks came off.', { at: mm(at) }) };
 }
 
 /** Strips of a blank that are alike, counted: of one width and for one piece of a part. */

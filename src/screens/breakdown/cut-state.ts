@@ -3,12 +3,14 @@ import { solvedProblem } from './solved-problem.ts';
 
 type Planned = Pick<Plan, 'blanks' | 'problem' | 'cutDone'>;
 
-/** How many of a blank's first strips are cut: all once its board is ticked, or those that were cut under the plan before. */
-export function cutStrips(plan: Planned, blank: PlanBlank): number {
-  if (plan.cutDone?.includes(blank.board)) return blank.strips.length;
-  const before = solvedProblem(plan).cut?.find(({ board, start }) => board === blank.board && start === blank.start);
-  return before?.strips.length ?? 0;
-}
+/** How many of a blank's first strips were cut under the plan before this one. */
+export const cutBefore = (plan: Planned, blank: PlanBlank): number =>
+  solvedProblem(plan).cut?.find(({ board, start }) => board === blank.board && start === blank.start)?.strips.length ??
+  0;
+
+/** How many of a blank's first strips are cut: all once its board is ticked. */
+export const cutStrips = (plan: Planned, blank: PlanBlank): number =>
+  plan.cutDone?.includes(blank.board) ? blank.strips.length : cutBefore(plan, blank);
 
 export const isCut = (plan: Planned, boardId: string): boolean => {
   const blanks = plan.blanks.filter(({ board }) => board === boardId);

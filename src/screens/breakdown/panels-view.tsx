@@ -50,7 +50,7 @@ function PanelCard({ piece, part, unit, asked, plan, names }: Props & { part: Pa
   return (
     <section class="card panel-card" aria-label={`Panel ${name}`}>
       <header>
-        <h3>{name}</h3>
+        <h2>{name}</h2>
         <span class="soft">
           <Length mm={part.width} bare /> × <Length mm={part.length} />
         </span>

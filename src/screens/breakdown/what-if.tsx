@@ -55,6 +55,8 @@ export function WhatIfCard({ asked, plan, names }: Props) {
     const wrong = isProblem(value) ? value : badNumber('', 'The new size', value, 'mm', { above: 0, most: 12_200 });
     setBad(wrong);
     if (isProblem(value) || wrong) return;
+    // The pad would stand before the answer.
+    if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
     const other = whatIfProblem(asked, what, part, value);
     planner.plan(other, (found) => setAnswer({ asked: other, plan: found }), { startFrom: plan });
   };

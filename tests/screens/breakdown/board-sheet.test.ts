@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Blank } from '../../../src/core/breakdown/problem-types.ts';
 import { boardSheets, letterOf, stripGroups } from '../../../src/screens/breakdown/board-sheet.ts';
 import { problemFromRecords } from '../../../src/screens/breakdown/problem-from-records.ts';
-import { board, part, piece, shop } from './samples.ts';
+import { board, part, piece, planned, shop } from './samples.ts';
 
 const strip = (width: number, unit = 1) => ({ width, part: 'lid', unit });
 const blanks: Blank[] = [
@@ -10,7 +10,7 @@ const blanks: Blank[] = [
   { board: 'a', start: 0, length: 950, strips: [strip(98.4), strip(98.4)] },
 ];
 const asked = problemFromRecords(shop, [board('a'), board('b')], piece([part('lid', { quantity: 2 })]));
-const sheets = boardSheets(asked, { blanks, short: [] });
+const sheets = boardSheets(asked, planned(asked, { blanks, short: [] }));
 
 describe('the sheet of one board', () => {
   test('boards without blanks have none', () => {
@@ -38,12 +38,23 @@ describe('the sheet of one board', () => {
       [0, 60],
       [2, 40],
     ]);
-    expect(second?.rips.map(({ at }) => at)).toEqual([90, 60, 40]);
+    expect(second?.rips.map((rip) => rip.quantities.fence?.value)).toEqual([90, 60, 40]);
   });
 
   test('strips that are alike are counted', () => {
     const [first, second] = sheets[0]?.blanks ?? [];
     expect(first && stripGroups(first)).toEqual([{ ...strip(98.4), count: 2 }]);
     expect(second && stripGroups(second)).toHaveLength(3);
+  });
+
+  test('once a blank is off, the rest is measured from the end that it left', () => {
+    // The blank at 0 was cut under the plan before, with one strip; another is ripped beside it now.
+    const [later, first] = blanks as [Blank, Blank];
+    const cut = [{ ...first, strips: first.strips.slice(0, 1) }];
+    const [sheet] = boardSheets({ ...asked, cut }, planned({ ...asked, cut }, { blanks: [later, first], short: [] }));
+    // By hand: 1903.2 lies 950 beyond the fresh end at 950 + 3.2.
+    expect(sheet?.crosscuts.map(({ place, at }) => [place, Number(at.toFixed(9))])).toEqual([[1903.2, 950]]);
+    expect(sheet?.crosscuts[0]?.say.text).toContain('where blanks came off');
+    expect(sheet?.blanks[0]?.rips.map((rip) => rip.quantities.width?.value)).toEqual([98.4]);
   });
 });
