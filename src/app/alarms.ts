@@ -8,15 +8,10 @@ const longestWait = 2 ** 31 - 1;
 
 let audio: AudioContext | undefined;
 
-/** A page may only make a sound after a tap: called from one. */
-export function readySound(): void {
+/** A page may only make a sound once it has been tapped. */
+function readySound(): void {
   audio ??= new AudioContext();
   void audio.resume();
-}
-
-/** Asks once whether timers may be told as notifications; called from the tap that starts the first. */
-export async function askToNotify(): Promise<void> {
-  if ('Notification' in window && Notification.permission === 'default') await Notification.requestPermission();
 }
 
 /** Three rising tones, of a second in all. */
@@ -58,7 +53,10 @@ export function followAlarms(): void {
   const read = async () => {
     running = (await timers.all()).filter(({ doneAt }) => doneAt === undefined);
     look();
-    if (running.length > 0) document.addEventListener('pointerdown', readySound, { once: true });
+    if (running.length === 0) return;
+    if (navigator.userActivation?.hasBeenActive) readySound();
+    // Some browsers want the tap itself; the next one will do.
+    document.addEventListener('pointerdown', readySound, { once: true });
   };
   const readAgain = () => void read().catch(() => {});
   onChange('timer', readAgain);

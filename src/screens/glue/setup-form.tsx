@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { askToNotify, readySound } from '../../app/alarms.ts';
+import { askToNotify } from '../../app/ask-to-notify.ts';
 import { useDraft } from '../../app/draft.ts';
 import { go } from '../../app/routes.ts';
 import { shop } from '../../app/shop.ts';
@@ -57,7 +57,6 @@ export function SetupForm({ piece, stages, progress, glueups, initial }: Props) 
     if (read.problems.size + read.missing.size > 0) return;
     const glueup = startedGlueUp(form, read, plan, piece, Date.now());
     if (isProblem(glueup)) return;
-    readySound();
     void askToNotify();
     try {
       await storeStart(glueup);
