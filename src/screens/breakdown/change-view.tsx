@@ -24,7 +24,7 @@ interface Props {
 }
 
 /** How thorough the longer search is. */
-const longer = 12;
+const longer = 25;
 
 /** To have it otherwise: wishes, a plan made anew or searched for longer, what if, and the plans kept. */
 export function ChangeView({ asked, next, plan, kept, wishes, names, running, onWishes, onChoose, onAgain }: Props) {
