@@ -1,5 +1,5 @@
-import { signal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
+import { signal } from '../ui/signal.ts';
 
 const running = signal(0);
 

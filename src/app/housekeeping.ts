@@ -1,5 +1,5 @@
-import { signal } from '@preact/signals';
 import type { BackupAge } from '../store/backup/backup-age.ts';
+import { signal } from '../ui/signal.ts';
 
 /** How far the last backup lies behind, once it is time to say so. */
 export const dueBackup = signal<BackupAge | undefined>(undefined);

@@ -1,4 +1,4 @@
-import { signal } from '@preact/signals';
+import { signal } from '../ui/signal.ts';
 
 interface InstallEvent extends Event {
   prompt(): Promise<{ readonly outcome: 'accepted' | 'dismissed' }>;

@@ -1,4 +1,4 @@
-import { signal } from '@preact/signals';
+import { signal } from '../ui/signal.ts';
 
 export interface Notice {
   readonly text: string;
@@ -10,7 +10,7 @@ export const notice = signal<Notice | undefined>(undefined);
 
 /** What only informs is over once the maker goes on to another screen; a way back stays. */
 export function leaveNotices(): void {
-  if (!notice.peek()?.action) notice.value = undefined;
+  if (!notice.value?.action) notice.value = undefined;
 }
 
 export function notify(text: string, action?: Notice['action']): void {

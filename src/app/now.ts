@@ -1,5 +1,5 @@
-import { signal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
+import { signal } from '../ui/signal.ts';
 
 /** The wall clock in milliseconds, as of the last tick. */
 export const now = signal(Date.now());

@@ -1,4 +1,4 @@
-import { signal } from '@preact/signals';
+import { signal } from '../ui/signal.ts';
 import { leaveNotices } from './notices.ts';
 
 /**

@@ -1,4 +1,4 @@
-import { signal } from '@preact/signals';
+import { signal } from '../ui/signal.ts';
 import { saveFile } from './save-file.ts';
 
 /** Counts the backups taken since start: who shows their age reads it again. */

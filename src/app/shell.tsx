@@ -1,6 +1,7 @@
 import type { ComponentType } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { Screen } from '../ui/screen.tsx';
+import { useSignals } from '../ui/signal.ts';
 import { Banners } from './banners.tsx';
 import { CrashScreen } from './errors.tsx';
 import { route } from './routes.ts';
@@ -17,6 +18,7 @@ export interface Screens {
 const loaded = new Map<string, ScreenComponent>();
 
 export function Shell({ screens }: { screens: Screens }) {
+  useSignals();
   const { screen, id } = route.value;
   const at = `${screen}/${id}`;
   return (

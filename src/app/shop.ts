@@ -1,7 +1,7 @@
-import { signal } from '@preact/signals';
 import { onChange } from '../store/changes.ts';
 import { defaultShop, type Shop } from '../store/records/shop.ts';
 import { readShop } from '../store/shop.ts';
+import { signal } from '../ui/signal.ts';
 import { units } from '../ui/units.ts';
 
 /** What the look hangs on, at hand before the database is open, so that a cold start neither waits for it nor flickers. */
@@ -39,7 +39,7 @@ function apply(next: Shop): void {
 
 /** Shows the look of last time at once, then reads the shop and follows its changes. */
 export async function followShop(): Promise<void> {
-  apply({ ...shop.peek(), ...rememberedLook() });
+  apply({ ...shop.value, ...rememberedLook() });
   const read = async () => {
     const stored = await readShop();
     apply(stored);

@@ -1,4 +1,4 @@
-import { signal } from '@preact/signals';
+import { signal } from '../ui/signal.ts';
 
 /** Applies the newer version that waits; undefined while there is none. */
 export const waitingUpdate = signal<(() => void) | undefined>(undefined);
