@@ -20,8 +20,6 @@ async function work(): Promise<void> {
     const { keepAutomaticSnapshot } = await import('../store/backup/snapshots.ts');
     await keepAutomaticSnapshot();
     await lookAtBackup();
-    const { backups } = await import('./save-backup.ts');
-    backups.subscribe(() => void lookAtBackup().catch(() => {}));
   } catch {
     // Records that can't be read are the shell's to report; the next start tries again.
   }

@@ -1,4 +1,5 @@
 import { signal } from '../ui/signal.ts';
+import { dueBackup } from './housekeeping.ts';
 import { saveFile } from './save-file.ts';
 
 /** Counts the backups taken since start: who shows their age reads it again. */
@@ -16,6 +17,7 @@ export async function saveBackup(): Promise<'shared' | 'saved' | 'cancelled'> {
   if (how !== 'cancelled') {
     await backupMade().catch(() => {});
     backups.value++;
+    dueBackup.value = undefined;
   }
   return how;
 }
