@@ -1,4 +1,4 @@
-import { askToNotify, readySound } from '../../app/alarms.ts';
+import { askToNotify } from '../../app/ask-to-notify.ts';
 import { isProblem } from '../../core/answer/problem.ts';
 import { mixForTotal } from '../../core/finishing/two-part-mix.ts';
 import type { Timer } from '../../store/records/timer.ts';
@@ -27,7 +27,6 @@ export function MixBatches({ finishId, name, step, mix, coatLitres, timers }: Pr
   const phases = Array.from({ length: batches }, (_, index) => potLifePhase(step, index + 1));
   const next = phases.findIndex((phase) => !mixed.has(phase));
   const start = () => {
-    readySound();
     void askToNotify();
     const now = Date.now();
     // A write that fails is kept and shown by the shell.

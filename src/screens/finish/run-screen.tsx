@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { askToNotify, readySound } from '../../app/alarms.ts';
+import { askToNotify } from '../../app/ask-to-notify.ts';
 import { useFlow } from '../../app/flow.ts';
 import { useLive } from '../../app/live.ts';
 import { isProblem, type Outcome } from '../../core/answer/problem.ts';
@@ -46,7 +46,6 @@ export function RunScreen({ finish, pieces, onAgain }: Props) {
   const done = async (step: KeptStep, pieceIds: readonly string[]) => {
     if (step.waits.length > 0) {
       // Both may only be asked for from a tap.
-      readySound();
       void askToNotify();
     }
     const now = Date.now();
