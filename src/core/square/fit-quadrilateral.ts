@@ -14,16 +14,12 @@ export interface Fit {
 
 const dot = (a: readonly number[], b: readonly number[]) => a.reduce((sum, value, i) => sum + value * (b[i] ?? 0), 0);
 
-/** By central differences: the lengths are smooth and a step of a millionth of the piece is far above rounding. */
+/** By differences: the lengths are smooth, and a step of a ten-millionth of the piece is far above rounding. */
 function sensitivityAt(family: ShapeFamily, at: readonly number[], observations: readonly Observation[]): Matrix {
-  const step = 1e-6 * Math.max(...at.map(Math.abs));
-  const columns = at.map((_, index) => {
-    const moved = (by: number) =>
-      expectedOf(family.corners(at.map((value, i) => (i === index ? value + by : value))), observations);
-    const before = moved(-step);
-    return moved(step).map((value, i) => (value - (before[i] ?? 0)) / (2 * step));
-  });
-  return observations.map((_, row) => columns.map((column) => column[row] ?? 0));
+  const step = 1e-7 * Math.max(...at.map(Math.abs));
+  const here = expectedOf(family.corners(at), observations);
+  const moved = at.map((value, index) => expectedOf(family.corners(at.with(index, value + step)), observations));
+  return here.map((value, row) => moved.map((lengths) => ((lengths[row] ?? 0) - value) / step));
 }
 
 /**
@@ -61,7 +57,7 @@ export function fitQuadrilateral(family: ShapeFamily, observations: readonly Obs
       parameters = next;
       residuals = nextResiduals;
     }
-    if (Math.hypot(...move) < 1e-11 * length) break;
+    if (Math.hypot(...move) < 1e-9 * length) break;
     damping = closer ? Math.max(damping / 10, 1e-12) : damping * 10;
   }
   return {

@@ -1,12 +1,7 @@
 import { type Fit, fitQuadrilateral } from './fit-quadrilateral.ts';
-import { determinant, type Matrix } from './linear.ts';
+import { type Matrix, minors, rowsIn } from './linear.ts';
 import type { Observation } from './observation.ts';
 import type { ShapeFamily } from './shape-family.ts';
-
-function* choose(count: number, from: number, first = 0): Generator<number[]> {
-  if (count === 0) return yield [];
-  for (let i = first; i <= from - count; i++) for (const rest of choose(count - 1, from, i + 1)) yield [i, ...rest];
-}
 
 /**
  * Computes: the least possible largest entry of `target` less any combination of the columns of `sensitivity`
@@ -21,15 +16,16 @@ function* choose(count: number, from: number, first = 0): Generator<number[]> {
  */
 export function leastLargest(sensitivity: Matrix, target: readonly number[]): number {
   const columns = sensitivity[0]?.length ?? 0;
+  const found = minors(sensitivity.map((row, i) => [...row, target[i] ?? 0]));
   let least = 0;
-  for (const rows of choose(columns + 1, sensitivity.length)) {
-    const chosen = rows.map((row) => sensitivity[row] ?? []);
-    const weights = chosen.map((_, leave) => (-1) ** leave * determinant(chosen.filter((_, i) => i !== leave)));
-    const total = weights.reduce((sum, weight) => sum + Math.abs(weight), 0);
-    if (total < 1e-9) continue;
-    const needed = weights.reduce((sum, weight, i) => sum + weight * (target[rows[i] ?? 0] ?? 0), 0);
-    least = Math.max(least, Math.abs(needed) / total);
-  }
+  found.forEach((needed, set) => {
+    if (rowsIn(set) !== columns + 1) return;
+    const total = sensitivity.reduce(
+      (sum, _, row) => sum + (set & (1 << row) ? Math.abs(found[set ^ (1 << row)] ?? 0) : 0),
+      0,
+    );
+    if (total >= 1e-9) least = Math.max(least, Math.abs(needed) / total);
+  });
   return least;
 }
 
