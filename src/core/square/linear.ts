@@ -35,24 +35,25 @@ export function rowsIn(set: number): number {
 
 /** x with `matrix` x = `right`, or undefined when the matrix is singular; Gaussian elimination, the largest pivot first. */
 export function solve(matrix: Matrix, right: readonly number[]): number[] | undefined {
-  const size = matrix.length;
+  const order = matrix.length;
   const open = matrix.map((row, index) => [...row, right[index] ?? 0]);
   const done: number[][] = [];
-  for (let column = 0; column < size; column++) {
+  for (let column = 0; column < order; column++) {
     const pivot = open.reduce((best, row) => (Math.abs(row[column] ?? 0) > Math.abs(best[column] ?? 0) ? row : best));
-    if (!pivot[column]) return undefined;
+    const size = pivot[column];
+    if (!size) return undefined;
     open.splice(open.indexOf(pivot), 1);
     done.push(pivot);
     for (const row of open) {
-      const share = (row[column] ?? 0) / pivot[column];
-      for (let k = column; k <= size; k++) row[k] = (row[k] ?? 0) - share * (pivot[k] ?? 0);
+      const share = (row[column] ?? 0) / size;
+      for (let k = column; k <= order; k++) row[k] = (row[k] ?? 0) - share * (pivot[k] ?? 0);
     }
   }
-  const x = new Array<number>(size).fill(0);
-  for (let row = size - 1; row >= 0; row--) {
+  const x = new Array<number>(order).fill(0);
+  for (let row = order - 1; row >= 0; row--) {
     const coefficients = done[row] ?? [];
-    let rest = coefficients[size] ?? 0;
-    for (let k = row + 1; k < size; k++) rest -= (coefficients[k] ?? 0) * (x[k] ?? 0);
+    let rest = coefficients[order] ?? 0;
+    for (let k = row + 1; k < order; k++) rest -= (coefficients[k] ?? 0) * (x[k] ?? 0);
     x[row] = rest / (coefficients[row] ?? 1);
   }
   return x;

@@ -1,11 +1,11 @@
-import type { GenericSchema } from 'valibot';
 import type { Contents, Tombstone } from '../contents.ts';
 import { convert } from '../migrations/convert.ts';
 import { migrations, schemaVersion } from '../migrations/list.ts';
 import type { StoredRecord } from '../records/record.ts';
 import { backupFormat, backupFormatVersion } from './backup-text.ts';
 import { checksum } from './checksum.ts';
-import { damage, schemas, tombstoneSchema } from './schemas.ts';
+import { damage, type Schema } from './json-schema.ts';
+import { schemas, tombstoneSchema } from './schemas.ts';
 import { unsound } from './sound.ts';
 
 /** Largest file taken in, in bytes. Ten thousand boards make about 4 MB. */
@@ -119,7 +119,7 @@ async function validated(contents: Contents, damaged: Damaged[]): Promise<Conten
   let checked = 0;
   const sieve = async <T extends { readonly id: string }>(
     kind: string,
-    schema: GenericSchema | undefined,
+    schema: Schema | undefined,
     records: readonly T[],
     keyOf: (record: T) => string,
   ): Promise<T[]> => {

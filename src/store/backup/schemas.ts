@@ -1,54 +1,82 @@
-import * as v from 'valibot';
 import type { Kind, Kinds } from '../records/kinds.ts';
 import { kinds } from '../records/kinds.ts';
+import type { Schema } from './json-schema.ts';
 
-const text = v.pipe(v.string(), v.maxLength(10_000));
-const id = v.pipe(v.string(), v.minLength(1), v.maxLength(100));
-const number = v.pipe(v.number(), v.finite());
-const amount = v.pipe(v.number(), v.minValue(0), v.maxValue(1e9));
-const count = v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(1e9));
-const instant = v.pipe(v.number(), v.minValue(0), v.maxValue(8.64e15));
-const list = <T extends v.GenericSchema>(item: T) => v.pipe(v.array(item), v.maxLength(20_000));
-const byName = <T extends v.GenericSchema>(item: T) => v.record(v.string(), item);
-const object = v.looseObject;
-const may = v.optional;
+/** A property that a record may lack. */
+interface May<T> {
+  readonly may: Schema<T>;
+}
+type Entries = Readonly<Record<string, Schema | May<unknown>>>;
+type Lacking<E> = { [K in keyof E]: E[K] extends May<unknown> ? K : never }[keyof E];
+type ObjectOf<E> = {
+  readonly [K in Exclude<keyof E, Lacking<E>>]: E[K] extends Schema<infer T> ? T : never;
+} & { readonly [K in Lacking<E>]?: E[K] extends May<infer T> ? T : never };
+
+const text: Schema<string> = { type: 'string', maxLength: 10_000 };
+const id: Schema<string> = { type: 'string', minLength: 1, maxLength: 100 };
+const yesNo: Schema<boolean> = { type: 'boolean' };
+const number: Schema<number> = { type: 'number' };
+const amount: Schema<number> = { type: 'number', minimum: 0, maximum: 1e9 };
+const count: Schema<number> = { type: 'integer', minimum: 0, maximum: 1e9 };
+const instant: Schema<number> = { type: 'number', minimum: 0, maximum: 8.64e15 };
+const revision: Schema<number> = { type: 'integer', minimum: 1, maximum: Number.MAX_SAFE_INTEGER };
 /** What the core generates and reads itself. */
-const json = v.any();
+// biome-ignore lint/suspicious/noExplicitAny: it may be anything
+const json: Schema<any> = {};
+const may = <T>(schema: Schema<T>): May<T> => ({ may: schema });
+const oneOf = <const T extends string>(words: readonly T[]): Schema<T> => ({ enum: words });
+const list = <T>(items: Schema<T>): Schema<readonly T[]> => ({ type: 'array', items, maxItems: 20_000 });
+const two = <T>(item: Schema<T>): Schema<readonly [T, T]> => ({
+  type: 'array',
+  prefixItems: [item, item],
+  minItems: 2,
+});
+const either = <A, B>(one: Schema<A>, other: Schema<B>): Schema<A | B> => ({ anyOf: [one, other] });
+const byName = <T>(additionalProperties: Schema<T>): Schema<Readonly<Record<string, T>>> => ({
+  type: 'object',
+  additionalProperties,
+});
+function object<const E extends Entries>(entries: E): Schema<ObjectOf<E>> {
+  const properties: Record<string, Schema> = {};
+  const required: string[] = [];
+  for (const [name, entry] of Object.entries(entries)) {
+    if ('may' in entry) properties[name] = entry.may;
+    else {
+      properties[name] = entry;
+      required.push(name);
+    }
+  }
+  return { type: 'object', properties, required };
+}
 
-const stamps = {
-  id,
-  created: instant,
-  updated: instant,
-  revision: v.pipe(v.number(), v.safeInteger(), v.minValue(1)),
-  demo: may(v.boolean()),
-};
+const stamps = { id, created: instant, updated: instant, revision, demo: may(yesNo) };
 
-const side = v.picklist(['shown', 'inside', 'bare']);
-const sides = may(v.tuple([side, side]));
+const side = oneOf(['shown', 'inside', 'bare']);
+const sides = may(two(side));
 const reading = object({ at: instant, percent: amount, celsius: may(number) });
 const meeting = object({
-  surface: v.picklist(['edge', 'face', 'end', 'mitre']),
-  grain: v.picklist(['along', 'across']),
+  surface: oneOf(['edge', 'face', 'end', 'mitre']),
+  grain: oneOf(['along', 'across']),
 });
 const ticks = byName(object({ pieces: list(text), skipped: may(text), at: instant }));
-const saw = object({ owned: v.boolean(), kerf: amount });
+const saw = object({ owned: yesNo, kerf: amount });
 const limit = may(object({ length: may(amount), width: may(amount), thickness: may(amount), depth: may(amount) }));
 const air = may(object({ celsius: number, humidity: amount }));
 
 /** The shape of each kind of record. Unknown properties are allowed: a newer app may have put them there. */
-export const schemas: { readonly [K in Kind]: v.GenericSchema<unknown, Kinds[K]> } = {
+export const schemas: { readonly [K in Kind]: Schema<Kinds[K]> } = {
   shop: object({
     ...stamps,
-    units: object({ unit: v.picklist(['in', 'mm']), nearest: amount }),
+    units: object({ unit: oneOf(['in', 'mm']), nearest: amount }),
     tapePrecision: amount,
     machines: object({
-      jointer: object({ owned: v.boolean(), width: amount }),
-      planer: object({ owned: v.boolean(), width: amount, sled: v.boolean() }),
+      jointer: object({ owned: yesNo, width: amount }),
+      planer: object({ owned: yesNo, width: amount, sled: yesNo }),
       tableSaw: saw,
       guidedSaw: saw,
       mitreSaw: saw,
-      router: object({ owned: v.boolean() }),
-      handPlanes: object({ owned: v.boolean() }),
+      router: object({ owned: yesNo }),
+      handPlanes: object({ owned: yesNo }),
     }),
     manualLimits: may(
       object({
@@ -66,15 +94,15 @@ export const schemas: { readonly [K in Kind]: v.GenericSchema<unknown, Kinds[K]>
     clamps: list(object({ kind: text, opening: amount, count })),
     pace: may(byName(object({ seconds: amount, count }))),
     climate: may(object({ dry: air, damp: air })),
-    theme: may(v.picklist(['light', 'dark', 'contrast'])),
-    hand: may(v.picklist(['left', 'right'])),
+    theme: may(oneOf(['light', 'dark', 'contrast'])),
+    hand: may(oneOf(['left', 'right'])),
     references: may(
       list(
         object({
           tool: text,
           error: number,
           at: instant,
-          kind: may(v.picklist(['square', 'straightedge', 'sticks'])),
+          kind: may(oneOf(['square', 'straightedge', 'sticks'])),
           length: may(amount),
         }),
       ),
@@ -84,7 +112,7 @@ export const schemas: { readonly [K in Kind]: v.GenericSchema<unknown, Kinds[K]>
     ...stamps,
     supplier: text,
     date: text,
-    price: object({ per: v.picklist(['boardFoot', 'cubicMetre']), amount }),
+    price: object({ per: oneOf(['boardFoot', 'cubicMetre']), amount }),
     freight: amount,
     invoiceBoardFeet: may(amount),
     invoiceTotal: may(amount),
@@ -94,11 +122,11 @@ export const schemas: { readonly [K in Kind]: v.GenericSchema<unknown, Kinds[K]>
     ...stamps,
     chalk: text,
     species: text,
-    thickness: v.union([object({ quarters: amount }), object({ mm: amount })]),
+    thickness: either(object({ quarters: amount }), object({ mm: amount })),
     width: amount,
     farWidth: may(amount),
     length: amount,
-    state: v.picklist(['rack', 'setAside', 'cut', 'used']),
+    state: oneOf(['rack', 'setAside', 'cut', 'used']),
     warp: may(object({ cup: may(number), bow: may(number), crook: may(number), twist: may(number) })),
     readings: may(list(reading)),
     defects: may(list(object({ start: amount, length: amount, offset: amount, width: amount, kind: text }))),
@@ -120,8 +148,8 @@ export const schemas: { readonly [K in Kind]: v.GenericSchema<unknown, Kinds[K]>
         width: amount,
         thickness: amount,
         quantity: count,
-        panel: v.boolean(),
-        cut: may(v.picklist(['flat', 'rift', 'quarter'])),
+        panel: yesNo,
+        cut: may(oneOf(['flat', 'rift', 'quarter'])),
         surfaces: may(object({ faces: sides, edges: sides, ends: sides })),
         fold: may(json),
       }),
@@ -131,7 +159,7 @@ export const schemas: { readonly [K in Kind]: v.GenericSchema<unknown, Kinds[K]>
         id,
         kind: text,
         parts: list(id),
-        meets: may(v.tuple([meeting, meeting])),
+        meets: may(two(meeting)),
         length: may(amount),
         breadth: may(amount),
         fixing: may(object({ count, inset: amount, shank: amount, head: may(amount), fixed: count, margin: amount })),
@@ -158,7 +186,7 @@ export const schemas: { readonly [K in Kind]: v.GenericSchema<unknown, Kinds[K]>
     short: list(object({ part: id, unit: count, missingWidth: amount })),
     cutDone: may(list(id)),
     spoilt: may(list(object({ blank: count, why: may(text), at: instant }))),
-    chosen: may(v.boolean()),
+    chosen: may(yesNo),
     note: may(text),
   }),
   milling: object({
@@ -173,10 +201,10 @@ export const schemas: { readonly [K in Kind]: v.GenericSchema<unknown, Kinds[K]>
         object({
           step: text,
           piece: text,
-          dimension: v.picklist(['thickness', 'width', 'length']),
+          dimension: oneOf(['thickness', 'width', 'length']),
           value: amount,
-          accepted: may(v.boolean()),
-          clean: may(v.boolean()),
+          accepted: may(yesNo),
+          clean: may(yesNo),
         }),
       ),
     ),
@@ -195,7 +223,7 @@ export const schemas: { readonly [K in Kind]: v.GenericSchema<unknown, Kinds[K]>
       diagonalBD: may(amount),
       difference: may(number),
     }),
-    farEnd: may(v.picklist(['parallel', 'square'])),
+    farEnd: may(oneOf(['parallel', 'square'])),
     precision: amount,
     use: text,
     at: instant,
@@ -238,7 +266,7 @@ export const schemas: { readonly [K in Kind]: v.GenericSchema<unknown, Kinds[K]>
   timer: object({
     ...stamps,
     name: text,
-    for: object({ kind: v.picklist(kinds), id }),
+    for: object({ kind: oneOf(kinds), id }),
     phase: text,
     step: may(text),
     startedAt: instant,
@@ -247,17 +275,4 @@ export const schemas: { readonly [K in Kind]: v.GenericSchema<unknown, Kinds[K]>
   }),
 };
 
-export const tombstoneSchema = v.looseObject({
-  kind: v.picklist(kinds),
-  id,
-  revision: v.pipe(v.number(), v.safeInteger(), v.minValue(1)),
-  removed: instant,
-});
-
-/** What is wrong with a record of this kind, with the path of the field; undefined when nothing is. */
-export function damage(schema: v.GenericSchema, record: unknown): string | undefined {
-  const { success, issues } = v.safeParse(schema, record, { abortEarly: true });
-  if (success) return undefined;
-  const [issue] = issues;
-  return `${v.getDotPath(issue) ?? 'record'}: ${issue.message}`;
-}
+export const tombstoneSchema = object({ kind: oneOf(kinds), id, revision, removed: instant });

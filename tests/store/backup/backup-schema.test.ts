@@ -2,10 +2,11 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, test } from 'vitest';
 import { backupFormat, backupFormatVersion, backupText } from '../../../src/store/backup/backup-text.ts';
+import { damage } from '../../../src/store/backup/json-schema.ts';
 import { schemas, tombstoneSchema } from '../../../src/store/backup/schemas.ts';
 import { schemaVersion } from '../../../src/store/migrations/list.ts';
 import { oneOfEach, sampleContents } from '../samples.ts';
-import { jsonSchema } from './json-schema.ts';
+import { mutate, randomFrom } from './mutate.ts';
 
 const path = new URL('../../../src/store/backup/backup.schema.json', import.meta.url);
 
@@ -41,13 +42,13 @@ const made = {
       type: 'object',
       description: 'The records, by kind.',
       properties: Object.fromEntries(
-        Object.entries(schemas).map(([kind, schema]) => [kind, { type: 'array', items: jsonSchema(schema) }]),
+        Object.entries(schemas).map(([kind, schema]) => [kind, { type: 'array', items: schema }]),
       ),
     },
     removed: {
       type: 'array',
       description: 'What stays of removed records: revision is one more than the last one of the record.',
-      items: jsonSchema(tombstoneSchema),
+      items: tombstoneSchema,
     },
   },
 };
@@ -59,6 +60,29 @@ const documented = JSON.parse(readFileSync(path, 'utf8'));
 test('the documented schema is the one that the app checks', () => {
   expect(documented).toEqual(JSON.parse(JSON.stringify(made)));
 });
+
+test('the app and an independent validator (Ajv) take in and refuse the same records', () => {
+  let refused = 0;
+  for (const [kind, record] of Object.entries(oneOfEach)) {
+    const schema = schemas[kind as keyof typeof schemas];
+    const byAjv = new Ajv2020({ strict: false }).compile(schema);
+    for (let seed = 0; seed < 300; seed++) {
+      const value = parsed(mutate(JSON.stringify(record), randomFrom(seed)));
+      if (value === undefined) continue;
+      expect(damage(schema, value) === undefined, `${kind} ${seed}: ${damage(schema, value)}`).toBe(byAjv(value));
+      if (!byAjv(value)) refused++;
+    }
+  }
+  expect(refused).toBeGreaterThan(300);
+});
+
+function parsed(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return undefined;
+  }
+}
 
 describe('by an independent validator of JSON Schema 2020-12 (Ajv)', () => {
   const check = new Ajv2020({ strict: false }).compile(documented);
