@@ -1,4 +1,4 @@
-import { useId } from 'preact/hooks';
+import { useEffect, useId, useState } from 'preact/hooks';
 import type { Problem } from '../core/answer/problem.ts';
 import { Trouble } from './trouble.tsx';
 
@@ -41,6 +41,17 @@ function Entry({ label, value, onInput, problem, hint, inputMode }: FieldProps &
   );
 }
 
+/** What was just picked stands at once: the record follows a moment later, and a redrawing meanwhile must not turn it back. */
+function usePicked<V>(value: V, onInput: (value: V) => void) {
+  const [picked, setPicked] = useState(value);
+  useEffect(() => setPicked(() => value), [value]);
+  const pick = (next: V) => {
+    setPicked(() => next);
+    onInput(next);
+  };
+  return [picked, pick] as const;
+}
+
 export interface Option<V extends string> {
   readonly value: V;
   readonly label: string;
@@ -57,6 +68,7 @@ interface ChoiceProps<V extends string> {
 /** One of a few, all in sight. */
 export function Choice<V extends string>({ label, value, options, onInput, problem }: ChoiceProps<V>) {
   const name = useId();
+  const [picked, pick] = usePicked(value, onInput);
   return (
     <fieldset class="field">
       <legend>{label}</legend>
@@ -67,8 +79,8 @@ export function Choice<V extends string>({ label, value, options, onInput, probl
               type="radio"
               name={name}
               value={option.value}
-              checked={option.value === value}
-              onChange={() => onInput(option.value)}
+              checked={option.value === picked}
+              onChange={() => pick(option.value)}
             />
             <span>{option.label}</span>
           </label>
@@ -82,12 +94,13 @@ export function Choice<V extends string>({ label, value, options, onInput, probl
 /** One of many. */
 export function Pick<V extends string>({ label, value, options, onInput, problem }: ChoiceProps<V>) {
   const id = useId();
+  const [picked, pick] = usePicked(value, onInput);
   return (
     <div class={problem ? 'field bad' : 'field'}>
       <label for={id}>{label}</label>
-      <select id={id} value={value} onChange={(event) => onInput(event.currentTarget.value as V)}>
+      <select id={id} value={picked} onChange={(event) => pick(event.currentTarget.value as V)}>
         {options.map((option) => (
-          <option value={option.value} selected={option.value === value}>
+          <option value={option.value} selected={option.value === picked}>
             {option.label}
           </option>
         ))}
@@ -99,9 +112,10 @@ export function Pick<V extends string>({ label, value, options, onInput, problem
 
 /** Yes or no. */
 export function Tick({ label, checked, onInput }: { label: string; checked: boolean; onInput(on: boolean): void }) {
+  const [picked, pick] = usePicked(checked, onInput);
   return (
     <label class="tick">
-      <input type="checkbox" checked={checked} onChange={(event) => onInput(event.currentTarget.checked)} />
+      <input type="checkbox" checked={picked} onChange={(event) => pick(event.currentTarget.checked)} />
       <span>{label}</span>
     </label>
   );
