@@ -1,6 +1,5 @@
-import { fitQuadrilateral } from './fit-quadrilateral.ts';
-import { leastPrecisionOf } from './least-precision.ts';
-import type { Question } from './measured.ts';
+import type { Fit } from './fit-quadrilateral.ts';
+import { leastLargest } from './least-precision.ts';
 import { explains, usedPrecision } from './precision.ts';
 
 export interface ClosingError {
@@ -16,7 +15,7 @@ export interface ClosingError {
 /**
  * Computes: by how much the readings contradict each other, and whether their precision explains it: whether some
  * shape fits with no reading further off than the precision.
- * Inputs: question, family and observations in mm; precision, the reading error of one measurement, mm.
+ * Inputs: fit, the nearest shape of the family in which the piece is looked for; precision, the reading error of one measurement, mm.
  * Result: the residual's length and the least reading error that explains it, mm.
  * Valid: errors small against the piece. On a rectangle the precision explains a closing error of up to
  * (1 + (length + width) / diagonal) times itself.
@@ -24,10 +23,9 @@ export interface ClosingError {
  * Example: 1800 by 800 with both diagonals 1969.77 closes; with one diagonal 6 longer the residual is 3.
  * Source: plane geometry; least squares.
  */
-export function closingError({ family, observations }: Question, precision: number): ClosingError {
-  const fit = fitQuadrilateral(family, observations);
-  const spare = Math.max(0, observations.length - family.start(1, 1).length);
-  const needed = leastPrecisionOf(fit);
+export function closingError(fit: Fit, precision: number): ClosingError {
+  const spare = Math.max(0, fit.residuals.length - (fit.sensitivity[0]?.length ?? 0));
+  const needed = leastLargest(fit.sensitivity, fit.residuals);
   return {
     closing: spare === 0 ? 0 : Math.hypot(...fit.residuals),
     spare,

@@ -1,4 +1,4 @@
-import { type Fit, fitQuadrilateral } from './fit-quadrilateral.ts';
+import { fitQuadrilateral } from './fit-quadrilateral.ts';
 import { type Matrix, minors, rowsIn } from './linear.ts';
 import type { Observation } from './observation.ts';
 import type { ShapeFamily } from './shape-family.ts';
@@ -29,11 +29,6 @@ export function leastLargest(sensitivity: Matrix, target: readonly number[]): nu
   return least;
 }
 
-/** As `leastPrecision`, for a fit that is at hand. */
-export function leastPrecisionOf(fit: Fit): number {
-  return leastLargest(fit.sensitivity, fit.residuals);
-}
-
 /**
  * Computes: the least reading error with which a shape of the family explains every observation. A rectangle
  * explains the readings when no reading has to be further off than this.
@@ -45,5 +40,6 @@ export function leastPrecisionOf(fit: Fit): number {
  * Source: plane geometry.
  */
 export function leastPrecision(family: ShapeFamily, observations: readonly Observation[]): number {
-  return leastPrecisionOf(fitQuadrilateral(family, observations));
+  const { sensitivity, residuals } = fitQuadrilateral(family, observations);
+  return leastLargest(sensitivity, residuals);
 }

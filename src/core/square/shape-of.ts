@@ -1,3 +1,4 @@
+import type { ClosingError } from './closing-error.ts';
 import { leastPrecision } from './least-precision.ts';
 import { type Measured, questionOf } from './measured.ts';
 import { type Observation, observationsOf } from './observation.ts';
@@ -24,7 +25,8 @@ function simplestShape(observations: readonly Observation[], precision: number):
 
 /**
  * Computes: the simplest kind of shape that explains everything measured with no reading further off than the precision.
- * Inputs: measured, mm; precision, the reading error of one measurement, mm (below 0.01 taken as 0.01).
+ * Inputs: measured, mm; precision, the reading error of one measurement, mm (below 0.01 taken as 0.01); the closing
+ * error of what was measured.
  * Result: the shape. Fewer than five lengths leave a corner free, so they can't tell, unless it is known how the ends
  * stand. When six readings contradict each other by more than the precision, one of them is wrong: then only a shape
  * that holds whichever is left out.
@@ -33,11 +35,9 @@ function simplestShape(observations: readonly Observation[], precision: number):
  * Example: front 1800, back 1790, both ends 800, both diagonals 1965.2: tapered, though the diagonals are equal.
  * Source: plane geometry.
  */
-export function shapeOf(measured: Measured, precision: number): Shape {
-  const { family, observations } = questionOf(measured);
+export function shapeOf(measured: Measured, precision: number, { needed, consistent }: ClosingError): Shape {
+  const { observations } = questionOf(measured);
   const used = usedPrecision(precision);
-  const needed = leastPrecision(family, observations);
-  const consistent = explains(used, needed);
   if (measured.way !== 'readings') {
     if (!consistent) return 'undetermined';
     if (explains(used, leastPrecision(rectangle, observations))) return 'square';

@@ -55,13 +55,14 @@ export function squareness(measured: Measured, precision: number): Outcome<Worke
   const bad = checkMeasured(measured, precision);
   if (isProblem(bad)) return bad;
   const question = questionOf(measured);
-  const fitted = fitQuadrilateral(question.family, question.observations).shape;
+  const fit = fitQuadrilateral(question.family, question.observations);
+  const fitted = fit.shape;
   const angles = cornerAngles(fitted);
   const known = knownCorners(measured);
   const slides = slidesOf(fitted);
-  const closing = closingError(question, precision);
+  const closing = closingError(fit, precision);
   const found = {
-    shape: shapeOf(measured, precision),
+    shape: shapeOf(measured, precision, closing),
     corners: {
       A: known.A ? angles.A : null,
       B: known.B ? angles.B : null,

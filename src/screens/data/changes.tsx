@@ -1,5 +1,6 @@
 import type { Difference, MergeEntry } from '../../store/backup/merge.ts';
 import type { Preview } from '../../store/backup/preview-backup.ts';
+import { Fold } from '../../ui/fold.tsx';
 import { recordName } from './record-name.ts';
 
 const words: readonly (readonly [Difference, string])[] = [
@@ -27,15 +28,14 @@ export function Changes({ of: { counts, entries } }: { of: Preview }) {
           ))}
       </ul>
       {changed.length > 0 && (
-        <details class="working">
-          <summary>Which ones</summary>
+        <Fold label="Which ones">
           <ul class="rows">
             {changed.slice(0, mostNamed).map((entry) => (
               <Named entry={entry} />
             ))}
             {changed.length > mostNamed && <li>And {changed.length - mostNamed} more.</li>}
           </ul>
-        </details>
+        </Fold>
       )}
     </>
   );

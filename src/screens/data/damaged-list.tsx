@@ -1,4 +1,5 @@
 import type { Damaged } from '../../store/backup/read-backup.ts';
+import { Fold } from '../../ui/fold.tsx';
 import { kindName } from './record-name.ts';
 
 const mostShown = 50;
@@ -7,10 +8,7 @@ const mostShown = 50;
 export function DamagedList({ of: damaged }: { of: readonly Damaged[] }) {
   if (damaged.length === 0) return null;
   return (
-    <details class="working">
-      <summary>
-        {damaged.length} damaged {damaged.length === 1 ? 'record is' : 'records are'} set aside
-      </summary>
+    <Fold label={`${damaged.length} damaged ${damaged.length === 1 ? 'record is' : 'records are'} set aside`}>
       <ul class="rows">
         {damaged.slice(0, mostShown).map(({ kind, why }) => (
           <li>
@@ -21,6 +19,6 @@ export function DamagedList({ of: damaged }: { of: readonly Damaged[] }) {
         ))}
         {damaged.length > mostShown && <li>And {damaged.length - mostShown} more.</li>}
       </ul>
-    </details>
+    </Fold>
   );
 }

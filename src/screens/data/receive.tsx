@@ -1,5 +1,6 @@
 import { useEffect, useId, useState } from 'preact/hooks';
 import type { ReadOutcome } from '../../store/backup/read-backup.ts';
+import { Fold } from '../../ui/fold.tsx';
 import { onIncomingFile } from './incoming-file.ts';
 import { Received } from './received.tsx';
 import { refusals } from './refusals.ts';
@@ -37,8 +38,7 @@ export function Receive() {
           onChange={(event) => void open(event.currentTarget.files?.[0])}
         />
       </div>
-      <details class="working">
-        <summary>Or paste it</summary>
+      <Fold label="Or paste it">
         <div class="field">
           <label for={`${id}-text`}>What was sent</label>
           <textarea
@@ -51,7 +51,7 @@ export function Receive() {
         <button type="button" class="button" onClick={() => void open(pasted.trim())}>
           Look at it
         </button>
-      </details>
+      </Fold>
       <div class="received" aria-live="polite">
         {outcome?.kind === 'unread' && (
           <p class="trouble">The phone does not let the app read this. Nothing has changed.</p>

@@ -1,3 +1,4 @@
+import { useMemo } from 'preact/hooks';
 import { useLive } from '../../app/live.ts';
 import { offerUndo } from '../../app/notices.ts';
 import { isProblem } from '../../core/answer/problem.ts';
@@ -54,6 +55,6 @@ export function PastChecks({ pieceId }: { pieceId: string }) {
 }
 
 function Outcome({ check }: { check: Square }) {
-  const answer = squareness(measuredOf(check), check.precision);
+  const answer = useMemo(() => squareness(measuredOf(check), check.precision), [check]);
   return <Say phrase={isProblem(answer) ? answer.message : answer.value.say} />;
 }

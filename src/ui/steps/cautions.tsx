@@ -1,3 +1,4 @@
+import { Fold } from '../fold.tsx';
 import { Say } from '../say.tsx';
 import { SourceMark } from '../source-mark.tsx';
 import type { FlowStep } from './flow-step.ts';
@@ -14,14 +15,11 @@ export function Cautions({ of }: { of: FlowStep['cautions'] }) {
         <Caution of={one} />
       ))}
       {folded.length > 0 && (
-        <details class="working">
-          <summary>
-            {folded.length} more {folded.length === 1 ? 'caution' : 'cautions'}
-          </summary>
+        <Fold label={`${folded.length} more ${folded.length === 1 ? 'caution' : 'cautions'}`}>
           {folded.map((one) => (
             <Caution of={one} />
           ))}
-        </details>
+        </Fold>
       )}
     </div>
   );

@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { isSettled, type Ticks, throughOf } from '../../core/steps/progress.ts';
+import { Fold } from '../fold.tsx';
 import { Length } from '../length.tsx';
 import { Say } from '../say.tsx';
 import { Screen } from '../screen.tsx';
@@ -83,12 +84,11 @@ export function StepFlow(props: Props) {
           </button>
         )}
         {step.why && (
-          <details class="working">
-            <summary>Why</summary>
+          <Fold label="Why">
             <p>
               <Say phrase={step.why} />
             </p>
-          </details>
+          </Fold>
         )}
         {!settled && <SkipStep key={step.id} onSkip={(why) => onSkip(step, why)} />}
       </section>

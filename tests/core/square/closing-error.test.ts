@@ -1,11 +1,15 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { closingError } from '../../../src/core/square/closing-error.ts';
+import { fitQuadrilateral } from '../../../src/core/square/fit-quadrilateral.ts';
 import { questionOf } from '../../../src/core/square/measured.ts';
 import { type Readings, readingNames, withoutReading } from '../../../src/core/square/readings.ts';
 import { errors, precision, read, rectangleOf, size } from './random-pieces.ts';
 
-const close = (readings: Readings, within = 0.5) => closingError(questionOf({ way: 'readings', readings }), within);
+function close(readings: Readings, within = 0.5) {
+  const { family, observations } = questionOf({ way: 'readings', readings });
+  return closingError(fitQuadrilateral(family, observations), within);
+}
 const all = read(rectangleOf(1800, 800));
 
 it('is the part of an error that no shape explains', () => {

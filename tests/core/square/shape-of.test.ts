@@ -1,11 +1,18 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { closingError } from '../../../src/core/square/closing-error.ts';
+import { fitQuadrilateral } from '../../../src/core/square/fit-quadrilateral.ts';
+import { type Measured, questionOf } from '../../../src/core/square/measured.ts';
 import type { Quadrilateral } from '../../../src/core/square/quadrilateral.ts';
 import { type Readings, readingNames, withoutReading } from '../../../src/core/square/readings.ts';
 import { shapeOf } from '../../../src/core/square/shape-of.ts';
 import { errors, precision, read, rectangleOf, size } from './random-pieces.ts';
 
-const shape = (readings: Readings, within = 0.5) => shapeOf({ way: 'readings', readings }, within);
+function shapeWithin(measured: Measured, within: number) {
+  const { family, observations } = questionOf(measured);
+  return shapeOf(measured, within, closingError(fitQuadrilateral(family, observations), within));
+}
+const shape = (readings: Readings, within = 0.5) => shapeWithin({ way: 'readings', readings }, within);
 const at = (bx: number, cx: number, cy: number, dx: number, dy: number): Quadrilateral => ({
   A: { x: 0, y: 0 },
   B: { x: bx, y: 0 },
@@ -77,11 +84,11 @@ it('is sure of a gross lean though the precision given was too fine for the read
 
 it('takes the ends as said when only the diagonals are compared', () => {
   const stick = { way: 'stick', length: 1800, width: 800, difference: 2, farEnd: 'parallel' } as const;
-  expect(shapeOf(stick, 0.5)).toBe('racked');
-  expect(shapeOf({ ...stick, farEnd: 'square' }, 0.5)).toBe('tapered');
-  expect(shapeOf({ ...stick, difference: 0.5 }, 0.5)).toBe('square');
+  expect(shapeWithin(stick, 0.5)).toBe('racked');
+  expect(shapeWithin({ ...stick, farEnd: 'square' }, 0.5)).toBe('tapered');
+  expect(shapeWithin({ ...stick, difference: 0.5 }, 0.5)).toBe('square');
   const diagonals = { way: 'diagonals', length: 1800, width: 800, farEnd: 'parallel' } as const;
-  expect(shapeOf({ ...diagonals, diagonalAC: 1971, diagonalBD: 1968.6 }, 0.5)).toBe('racked');
+  expect(shapeWithin({ ...diagonals, diagonalAC: 1971, diagonalBD: 1968.6 }, 0.5)).toBe('racked');
   // Both diagonals 5 too long for the sides: no parallelogram.
-  expect(shapeOf({ ...diagonals, diagonalAC: 1975, diagonalBD: 1974 }, 0.5)).toBe('undetermined');
+  expect(shapeWithin({ ...diagonals, diagonalAC: 1975, diagonalBD: 1974 }, 0.5)).toBe('undetermined');
 });
