@@ -1,13 +1,12 @@
-import { useState } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import { useDraft } from '../../app/draft.ts';
+import { useLater } from '../../app/later.ts';
 import { useOne } from '../../app/live.ts';
 import { notify } from '../../app/notices.ts';
 import { routeTo } from '../../app/routes.ts';
 import { shop } from '../../app/shop.ts';
-import { isProblem } from '../../core/answer/problem.ts';
 import { sayPhrase } from '../../core/answer/say-phrase.ts';
 import { readingNames } from '../../core/square/readings.ts';
-import { squareness } from '../../core/square/squareness.ts';
 import { pieces } from '../../store/pieces.ts';
 import { squares } from '../../store/squares.ts';
 import { Pick } from '../../ui/fields.tsx';
@@ -15,7 +14,7 @@ import { Say } from '../../ui/say.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { units } from '../../ui/units.ts';
 import { Answer } from './answer.tsx';
-import { correctionOf } from './correction-of.ts';
+import { checkOf } from './check-of.ts';
 import { Entries, focusEntry } from './entries.tsx';
 import { Found } from './found.tsx';
 import { useHabits } from './habits.ts';
@@ -27,31 +26,30 @@ import { arrowsOf, lineValues, plainOutline } from './outline-of.ts';
 import { PastChecks } from './past-checks.tsx';
 import { precisionOf } from './precision-of.ts';
 import { SpringBack } from './spring-back.tsx';
-import { type Entry, emptyForm, entriesOf, entryOfLine, readSquareForm, type SquareForm } from './square-form.ts';
+import { type Entry, emptyForm, entryOfLine, type SquareForm } from './square-form.ts';
 import { Tolerance } from './tolerance.tsx';
 import { perMetreOf } from './tool-error.ts';
 
 /** Is it square, which way is it out, and how far to move it: from a tape, or a stick and a ruler. */
 export default function Check({ id }: { id: string }) {
   const piece = useOne(pieces, id);
-  const { value: form, set } = useDraft<SquareForm>(`square-form-2-${id}`, emptyForm);
+  const draft = useDraft<SquareForm>(`square-form-2-${id}`, emptyForm);
   const [habits, setHabits] = useHabits();
   const [focused, setFocused] = useState<Entry>();
   const [typing, setTyping] = useState(false);
-  if (!form) return null;
-
-  const change = (part: Partial<SquareForm>) => set({ ...form, ...part });
+  const form = draft.value ?? emptyForm;
+  const { unit } = units.value;
   const precision = precisionOf(form.way, shop.value.tapePrecision);
-  const { values, problems, measured } = readSquareForm(form, units.value.unit);
-  const outcome = measured && squareness(measured, precision);
-  const answer = outcome && !isProblem(outcome) ? outcome : undefined;
+  const checked = useMemo(
+    () => checkOf(form, unit, precision, habits.springBack, typing),
+    [form, unit, precision, habits.springBack, typing],
+  );
+  const rests = useLater(checked);
+  if (!draft.value) return null;
+
+  const change = (part: Partial<SquareForm>) => draft.set({ ...form, ...part });
+  const { values, problems, measured, answer, correction, trouble, suspect } = checked;
   const found = answer?.value;
-  // A length that is still being typed contradicts the others until its last key: say so only once it is left.
-  const trouble = outcome && isProblem(outcome) && !typing ? outcome : undefined;
-  const troubleAt = trouble && entriesOf(form).find((entry) => trouble.field.endsWith(entry));
-  const suspect = typing ? undefined : (found?.suspect ?? undefined);
-  const settled = found && (found.closing.consistent || !typing);
-  const correction = found && settled ? correctionOf(found, form.situation, habits.springBack) : undefined;
   const { length, width } = values;
   const layout = form.situation === 'layout' && length && width ? { length, width } : undefined;
   const keepable = found?.closing.consistent && found.shape !== 'undetermined';
@@ -104,7 +102,7 @@ export default function Check({ id }: { id: string }) {
           </Answer>
         ) : (
           <div class={trouble ? 'answer now' : 'soft'}>
-            <p>{trouble ? <Say phrase={trouble.message} /> : 'Measure what you can reach.'}</p>
+            <p>{trouble ? <Say phrase={trouble.problem.message} /> : 'Measure what you can reach.'}</p>
           </div>
         )}
       </div>
@@ -115,7 +113,7 @@ export default function Check({ id }: { id: string }) {
         arrows={arrowsOf(correction)}
         lit={readingNames.filter((line) => {
           const entry = entryOfLine(line, form);
-          return entry !== undefined && [focused, suspect, troubleAt].includes(entry);
+          return entry !== undefined && [focused, suspect, trouble?.at].includes(entry);
         })}
         onLine={(line) => focusEntry(entryOfLine(line, form))}
       />
@@ -133,7 +131,7 @@ export default function Check({ id }: { id: string }) {
       <Entries
         form={form}
         problems={problems}
-        trouble={trouble && troubleAt && { at: troubleAt, problem: trouble }}
+        trouble={trouble}
         suspect={suspect}
         onChange={change}
         onFocus={setFocused}
@@ -143,10 +141,10 @@ export default function Check({ id }: { id: string }) {
       {form.situation === 'clamps' && (
         <SpringBack value={habits.springBack} onAccept={(springBack) => setHabits({ springBack })} />
       )}
-      {answer && correction && <Found of={answer} correction={correction} />}
+      {rests.answer && rests.correction && <Found of={rests.answer} correction={rests.correction} />}
       {form.situation !== 'layout' && (
         <Tolerance
-          of={correction && found}
+          of={rests.correction && rests.answer?.value}
           use={form.use}
           toolPerMetre={toolPerMetre}
           habits={habits}

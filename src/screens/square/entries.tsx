@@ -16,7 +16,7 @@ interface Props {
   /** What is wrong with an entry by itself. */
   problems: ReadonlyMap<Entry, Problem>;
   /** What is wrong with one entry beside the others. */
-  trouble: { readonly at: Entry; readonly problem: Problem } | undefined;
+  trouble: { readonly at: Entry | undefined; readonly problem: Problem } | undefined;
   suspect: Entry | undefined;
   onChange(part: Partial<SquareForm>): void;
   onFocus(entry: Entry | undefined): void;
