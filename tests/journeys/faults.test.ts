@@ -70,7 +70,7 @@ describe('the tab is killed', () => {
     const typed = await box.inputValue();
     expect(typed).toContain('17');
     // Every key goes to the phone at once; this is time for the last one to arrive.
-    await page().waitForTimeout(150);
+    await page().waitForTimeout(500);
     await killTab();
     const again = page().getByLabel(label.trim(), { exact: false }).first();
     await expect.poll(() => again.inputValue(), { timeout: 5000 }).toBe(typed);
