@@ -1,12 +1,13 @@
+import type { ComponentChildren } from 'preact';
 import type { Quantity } from '../core/answer/quantity.ts';
 import { Amount } from './amount.tsx';
 
-export type Fact = readonly [name: string, of: Quantity];
+export type Fact = readonly [name: ComponentChildren, of: Quantity];
 
 /** Quantities with their names, one below the other. */
 export function Facts({ rows }: { rows: readonly Fact[] }) {
   return (
-    <dl class="facts" aria-live="polite">
+    <dl class="facts">
       {rows.map(([name, of]) => [
         <dt>{name}</dt>,
         <dd>

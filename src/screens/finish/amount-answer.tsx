@@ -3,6 +3,7 @@ import { litres, m2, money } from '../../core/answer/quantity.ts';
 import { m2PerSquareFoot } from '../../core/answer/us-units.ts';
 import { anySpecies } from '../../core/finishing/part-area.ts';
 import { Amount } from '../../ui/amount.tsx';
+import { Facts } from '../../ui/facts.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
 import { speciesName } from '../../ui/species-name.ts';
 import { units } from '../../ui/units.ts';
@@ -68,37 +69,27 @@ export function AmountAnswer({ plan, read }: { plan: FinishPlan; read: ReadFinis
         )}
         <ShowWorking of={amount.working} />
       </div>
-      <dl class="facts">
-        <dt>Area that gets finish</dt>
-        <dd>
-          <Amount of={m2(coatedM2)} />
-        </dd>
-        {bySpecies.length > 1 &&
-          bySpecies.map(([species, area]) => (
-            <>
-              <dt class="soft">of it {species === anySpecies ? 'shapes' : speciesName(species)}</dt>
-              <dd>
-                <Amount of={m2(area.shown + area.inside)} />
-              </dd>
-            </>
-          ))}
-        {coats.map((coat, index) => (
-          <>
-            <dt>Coat {index + 1}</dt>
-            <dd>
-              <Amount of={litres(coat.likely)} />
-            </dd>
-          </>
-        ))}
-        {costPerM2 && (
-          <>
-            <dt>Cost of one {perFoot ? 'square foot' : 'square metre'}</dt>
-            <dd>
-              <Amount of={money(costPerM2.value * (perFoot ? m2PerSquareFoot : 1))} />
-            </dd>
-          </>
-        )}
-      </dl>
+      <Facts
+        rows={[
+          ['Area that gets finish', m2(coatedM2)],
+          ...(bySpecies.length > 1 ? bySpecies : []).map(
+            ([species, { shown, inside }]) =>
+              [
+                <span class="soft">of it {species === anySpecies ? 'shapes' : speciesName(species)}</span>,
+                m2(shown + inside),
+              ] as const,
+          ),
+          ...coats.map((coat, index) => [`Coat ${index + 1}`, litres(coat.likely)] as const),
+          ...(costPerM2
+            ? [
+                [
+                  `Cost of one ${perFoot ? 'square foot' : 'square metre'}`,
+                  money(costPerM2.value * (perFoot ? m2PerSquareFoot : 1)),
+                ] as const,
+              ]
+            : []),
+        ]}
+      />
       <div>
         <ShowWorking of={area.working} label="How the area is worked out" />
         {bought && <ShowWorking of={bought.working} label="Why these cans" />}

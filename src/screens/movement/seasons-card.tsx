@@ -43,13 +43,15 @@ export function SeasonsCard({ piece, seasons }: Props) {
         <Trouble of={seasons} />
       ) : (
         <>
-          <Facts
-            rows={[
-              [piece.reading ? 'Today' : 'Today, assumed', percent(seasons.value.today)],
-              ['Dry season', percent(seasons.value.dry)],
-              ['Damp season', percent(seasons.value.wet)],
-            ]}
-          />
+          <div aria-live="polite">
+            <Facts
+              rows={[
+                [piece.reading ? 'Today' : 'Today, assumed', percent(seasons.value.today)],
+                ['Dry season', percent(seasons.value.dry)],
+                ['Damp season', percent(seasons.value.wet)],
+              ]}
+            />
+          </div>
           <ShowWorking of={seasons.working} />
         </>
       )}

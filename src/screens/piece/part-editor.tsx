@@ -2,14 +2,13 @@ import { offerUndo } from '../../app/notices.ts';
 import { badPartSize, type PartSize } from '../../core/lumber/check-part.ts';
 import { pieces } from '../../store/pieces.ts';
 import type { Part, Piece } from '../../store/records/piece.ts';
-import { Pick } from '../../ui/fields.tsx';
 import { SettledLength, SettledNumber } from '../../ui/settled.tsx';
 import { SpeciesPick } from '../../ui/species-pick.tsx';
 import { CutChoice, KindChoice } from './part-choices.tsx';
 import { PartDoubts } from './part-doubts.tsx';
 import { changePart, nextName, putBack, withoutPart, withPart } from './piece-edits.ts';
 import { SettledText } from './settled-text.tsx';
-import { pairOf, sideKinds, sidePairs } from './side-pairs.ts';
+import { SidePicks } from './side-picks.tsx';
 
 interface Props {
   piece: Piece;
@@ -43,17 +42,7 @@ export function PartEditor({ piece, part, common, onOpen }: Props) {
       <SpeciesPick label="Wood" value={part.species} first={common} onInput={(species) => set({ species })} />
       <CutChoice value={part.cut ?? 'flat'} onInput={(cut) => set({ cut })} />
       <h2>What gets the finish</h2>
-      {sideKinds.map(({ kind, name }) => (
-        <Pick
-          label={name}
-          value={pairOf(part, kind)}
-          options={sidePairs}
-          onInput={(pair) => {
-            const sides = sidePairs.find(({ value }) => value === pair)?.sides;
-            if (sides) set({ surfaces: { ...part.surfaces, [kind]: sides } });
-          }}
-        />
-      ))}
+      <SidePicks piece={piece} part={part} />
       <div class="buttons">
         <button
           type="button"

@@ -9,6 +9,12 @@ export function changePart(piece: Piece, partId: string, change: Partial<Part>):
   return { ...piece, parts: piece.parts.map((part) => (part.id === partId ? { ...part, ...change } : part)) };
 }
 
+/** What some of a part's sides get; the others stay as they are now, whatever was on view when the choice was made. */
+export function changeSides(piece: Piece, partId: string, sides: Part['surfaces']): Piece {
+  const before = piece.parts.find(({ id }) => id === partId)?.surfaces;
+  return changePart(piece, partId, { surfaces: { ...before, ...sides } });
+}
+
 /** The piece without a part, and without the joints it had. */
 export function withoutPart(piece: Piece, partId: string): Piece {
   return {

@@ -1,5 +1,12 @@
 import { expect, test } from 'vitest';
-import { changePart, nextName, putBack, withoutPart, withPart } from '../../../src/screens/piece/piece-edits.ts';
+import {
+  changePart,
+  changeSides,
+  nextName,
+  putBack,
+  withoutPart,
+  withPart,
+} from '../../../src/screens/piece/piece-edits.ts';
 import type { Part, Piece } from '../../../src/store/records/piece.ts';
 
 const part = (id: string): Part => ({
@@ -54,4 +61,12 @@ test('a copy gets the next free name', () => {
   expect(nextName('side', ['side'])).toBe('side 2');
   expect(nextName('side 2', ['side', 'side 2', 'side 3'])).toBe('side 4');
   expect(nextName('', [''])).toBe(' 2');
+});
+
+test('two choices of sides in quick succession both stay', () => {
+  const faces = { faces: ['shown', 'bare'] } as const;
+  const ends = { ends: ['bare', 'bare'] } as const;
+  const changed = changeSides(changeSides(chest, 'lid', faces), 'lid', ends);
+  expect(changed.parts[2]?.surfaces).toEqual({ ...faces, ...ends });
+  expect(changed.parts[0]).toBe(chest.parts[0]);
 });
