@@ -38,9 +38,13 @@ const ends = {
 
 const where: Readonly<Record<CornerName, string>> = { A: 'front', B: 'front', C: 'back', D: 'back' };
 
-function sayMove({ corner, other, towards }: GuideMove, end: PanelEnd, distance: string): string {
-  const line = end === 'right' ? 'right-hand cut' : 'left-hand cut';
-  return `the ${where[corner]} end of the ${line} (${corner}) {${distance}} ${towards ? 'towards' : 'away from'} ${other}`;
+/** A move in words, for a phrase that holds its distance under this name. */
+export function sayMove(
+  { corner, other, towards }: Omit<GuideMove, 'distance'>,
+  end: PanelEnd,
+  distance: string,
+): string {
+  return `the ${where[corner]} end of the ${end}-hand cut (${corner}) {${distance}} ${towards ? 'towards' : 'away from'} ${other}`;
 }
 
 /**

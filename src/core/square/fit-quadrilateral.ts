@@ -14,12 +14,14 @@ export interface Fit {
 
 const dot = (a: readonly number[], b: readonly number[]) => a.reduce((sum, value, i) => sum + value * (b[i] ?? 0), 0);
 
-/** By differences: the lengths are smooth, and a step of a ten-millionth of the piece is far above rounding. */
-function sensitivityAt(family: ShapeFamily, at: readonly number[], observations: readonly Observation[]): Matrix {
+/** How each parameter, a row, moves the observations. By differences: the lengths are smooth, and a step of a ten-millionth of the piece is far above rounding. */
+function slopesAt(family: ShapeFamily, at: readonly number[], observations: readonly Observation[]): Matrix {
   const step = 1e-7 * Math.max(...at.map(Math.abs));
   const here = expectedOf(family.corners(at), observations);
-  const moved = at.map((value, index) => expectedOf(family.corners(at.with(index, value + step)), observations));
-  return here.map((value, row) => moved.map((lengths) => ((lengths[row] ?? 0) - value) / step));
+  return at.map((value, index) => {
+    const moved = expectedOf(family.corners(at.with(index, value + step)), observations);
+    return moved.map((length, row) => (length - (here[row] ?? 0)) / step);
+  });
 }
 
 /**
@@ -40,14 +42,13 @@ export function fitQuadrilateral(family: ShapeFamily, observations: readonly Obs
   };
   let parameters = family.start(length, width);
   let residuals = residualsAt(parameters);
+  let slopes = slopesAt(family, parameters, observations);
   let damping = 1e-6;
   for (let step = 0; step < 100 && damping < 1e6; step++) {
-    const rows = sensitivityAt(family, parameters, observations);
-    const columns = parameters.map((_, k) => rows.map((row) => row[k] ?? 0));
-    const normal = columns.map((a, i) => columns.map((b, k) => dot(a, b) + (i === k ? damping : 0)));
+    const normal = slopes.map((a, i) => slopes.map((b, k) => dot(a, b) + (i === k ? damping : 0)));
     const move = solve(
       normal,
-      columns.map((column) => dot(column, residuals)),
+      slopes.map((slope) => dot(slope, residuals)),
     );
     if (move === undefined) break;
     const next = parameters.map((value, i) => value + (move[i] ?? 0));
@@ -57,12 +58,14 @@ export function fitQuadrilateral(family: ShapeFamily, observations: readonly Obs
       parameters = next;
       residuals = nextResiduals;
     }
-    if (Math.hypot(...move) < 1e-9 * length) break;
+    // The next step would be smaller again by as much as this one was.
+    if (Math.hypot(...move) < 1e-7 * length) break;
+    if (closer) slopes = slopesAt(family, parameters, observations);
     damping = closer ? Math.max(damping / 10, 1e-12) : damping * 10;
   }
   return {
     shape: family.corners(parameters),
     residuals,
-    sensitivity: sensitivityAt(family, parameters, observations),
+    sensitivity: observations.map((_, row) => slopes.map((slope) => slope[row] ?? 0)),
   };
 }

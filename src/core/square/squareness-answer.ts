@@ -1,5 +1,6 @@
 import { type Phrase, phrase } from '../answer/phrase.ts';
 import { mm } from '../answer/quantity.ts';
+import { sayMove } from './correction-cut.ts';
 import type { Measured } from './measured.ts';
 import { type ReadingName, readingNames, spokenReadings } from './readings.ts';
 import type { Squareness } from './squareness.ts';
@@ -10,9 +11,9 @@ function missing(measured: Measured): ReadingName | undefined {
 
 function sayMoves({ slide, detectable, fitted: { C, D } }: Omit<Squareness, 'say'>): Phrase {
   const moves = [
-    { by: slide.C ?? 0, name: 'c', cut: 'right-hand cut', corner: 'C', other: 'D' },
-    { by: slide.D ?? 0, name: 'd', cut: 'left-hand cut', corner: 'D', other: 'C' },
-  ];
+    { by: slide.C ?? 0, name: 'c', end: 'right', corner: 'C', other: 'D' },
+    { by: slide.D ?? 0, name: 'd', end: 'left', corner: 'D', other: 'C' },
+  ] as const;
   const largest = Math.max(...moves.map(({ by }) => Math.abs(by)));
   const higher = Math.abs(C.y - D.y);
   if (largest <= (detectable ?? 0) && higher > largest)
@@ -21,10 +22,7 @@ function sayMoves({ slide, detectable, fitted: { C, D } }: Omit<Squareness, 'say
       { by: mm(higher) },
     );
   const seen = moves.filter(({ by }) => Math.abs(by) > Math.min(detectable ?? 0, largest / 2));
-  const text = seen.map(
-    ({ by, name, cut, corner, other }) =>
-      `Move the back end of the ${cut} (${corner}) {${name}} ${by > 0 ? 'away from' : 'towards'} ${other}.`,
-  );
+  const text = seen.map(({ by, name, end, ...line }) => `Move ${sayMove({ ...line, towards: by <= 0 }, end, name)}.`);
   return phrase(text.join(' '), Object.fromEntries(seen.map(({ by, name }) => [name, mm(Math.abs(by))])));
 }
 

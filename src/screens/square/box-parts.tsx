@@ -3,10 +3,11 @@ import { bevelWidth } from '../../core/square/bevel-width.ts';
 import { type FoldedBox, foldedBox } from '../../core/square/folded-box.ts';
 import { Choice } from '../../ui/fields.tsx';
 import { Length } from '../../ui/length.tsx';
-import { LengthField } from '../../ui/pad/length-field.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
 import { units } from '../../ui/units.ts';
-import { type BoxEntry, lengthsIn, type MitreForm, readTexts } from './mitre-form.ts';
+import { LengthEntries } from './length-entries.tsx';
+import { type BoxEntry, lengthsIn, type MitreForm } from './mitre-form.ts';
+import { readTexts } from './read-texts.ts';
 
 const labels: Readonly<Record<BoxEntry, string>> = {
   length: 'Length of the box',
@@ -52,17 +53,7 @@ export function BoxParts({ form, onType, onGiven }: Props) {
         ]}
         onInput={onGiven}
       />
-      <div class="fields">
-        {entries.map((entry) => (
-          <LengthField
-            key={entry}
-            label={labels[entry]}
-            value={form.texts[entry] ?? ''}
-            problem={problems.get(entry)}
-            onInput={(text) => onType(entry, text)}
-          />
-        ))}
-      </div>
+      <LengthEntries labels={labels} texts={form.texts} problems={problems} onType={onType} />
       {bevel && !isProblem(bevel) && (
         <section class="card" aria-label="Bevel">
           <p>

@@ -14,7 +14,7 @@ export function focusEntry(entry: Entry | undefined): void {
 interface Props {
   form: SquareForm;
   /** What is wrong with an entry by itself. */
-  problems: ReadonlyMap<Entry, Problem>;
+  problems: ReadonlyMap<string, Problem>;
   /** What is wrong with one entry beside the others. */
   trouble: { readonly at: Entry | undefined; readonly problem: Problem } | undefined;
   suspect: Entry | undefined;
@@ -43,7 +43,7 @@ export function Entries({ form, problems, trouble, suspect, onChange, onFocus, o
           Cut a stick to one diagonal, hold it along the other, and measure by how much it is too short.
         </p>
       )}
-      <div class="fields">
+      <div class={trouble?.at || suspect || problems.size > 0 ? 'fields in-trouble' : 'fields'}>
         {entriesOf(form).map((entry) => (
           <div
             key={entry}

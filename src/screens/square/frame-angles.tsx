@@ -10,7 +10,8 @@ import { LengthField } from '../../ui/pad/length-field.tsx';
 import { Say } from '../../ui/say.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
 import { units } from '../../ui/units.ts';
-import { cornersOfFrame, cutErrors, cuts, lengthsIn, type MitreForm, readTexts } from './mitre-form.ts';
+import { cornersOfFrame, cutErrors, cuts, lengthsIn, type MitreForm } from './mitre-form.ts';
+import { readTexts } from './read-texts.ts';
 
 interface Props {
   form: MitreForm;

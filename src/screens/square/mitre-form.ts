@@ -1,7 +1,8 @@
 import { parseNumber } from '../../core/answer/parse-number.ts';
-import { isProblem, type Outcome, type Problem } from '../../core/answer/problem.ts';
+import type { Problem } from '../../core/answer/problem.ts';
 import { parseLength } from '../../core/length/parse-length.ts';
 import type { CornerName } from '../../core/square/readings.ts';
+import { readTexts, type Texts } from './read-texts.ts';
 
 export type BoxEntry = 'length' | 'width' | 'thickness' | 'loss';
 export type PartEntry = 'front' | 'back' | 'right' | 'left';
@@ -16,28 +17,10 @@ export interface MitreForm {
   readonly given: 'inside' | 'outside';
   /** One setting of the saw for all cuts, or each point measured. */
   readonly angles: 'one' | 'each';
-  readonly texts: Readonly<Record<string, string>>;
+  readonly texts: Texts;
 }
 
 export const emptyMitres: MitreForm = { view: 'parts', given: 'inside', angles: 'one', texts: {} };
-
-/** What is typed in these entries: the values of those that are good, the problems of the others. */
-export function readTexts<E extends string>(
-  entries: readonly E[],
-  texts: MitreForm['texts'],
-  read: (text: string) => Outcome<number>,
-): { readonly values: Partial<Record<E, number>>; readonly problems: Map<string, Problem> } {
-  const values: Partial<Record<E, number>> = {};
-  const problems = new Map<string, Problem>();
-  for (const entry of entries) {
-    const text = texts[entry] ?? '';
-    if (text.trim() === '') continue;
-    const value = read(text);
-    if (isProblem(value)) problems.set(entry, value);
-    else values[entry] = value;
-  }
-  return { values, problems };
-}
 
 export const lengthsIn = (unit: 'in' | 'mm') => (text: string) => parseLength(text, unit);
 

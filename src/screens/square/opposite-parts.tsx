@@ -1,19 +1,20 @@
 import { shop } from '../../app/shop.ts';
 import { isProblem } from '../../core/answer/problem.ts';
 import { oppositeParts } from '../../core/square/opposite-parts.ts';
-import { LengthField } from '../../ui/pad/length-field.tsx';
 import { Say } from '../../ui/say.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
 import { units } from '../../ui/units.ts';
-import { lengthsIn, type MitreForm, type PartEntry, readTexts } from './mitre-form.ts';
+import { LengthEntries } from './length-entries.tsx';
+import { lengthsIn, type MitreForm, type PartEntry } from './mitre-form.ts';
+import { readTexts } from './read-texts.ts';
 
-const parts: readonly PartEntry[] = ['front', 'back', 'right', 'left'];
 const labels: Readonly<Record<PartEntry, string>> = {
   front: 'Front',
   back: 'Back',
   right: 'Right end',
   left: 'Left end',
 };
+const parts = Object.keys(labels) as PartEntry[];
 
 /** Opposite parts must be equal before angles matter. */
 export function OppositeParts({ form, onType }: { form: MitreForm; onType(entry: PartEntry, text: string): void }) {
@@ -37,17 +38,7 @@ export function OppositeParts({ form, onType }: { form: MitreForm; onType(entry:
           </>
         )}
       </div>
-      <div class="fields">
-        {parts.map((part) => (
-          <LengthField
-            key={part}
-            label={labels[part]}
-            value={form.texts[part] ?? ''}
-            problem={problems.get(part)}
-            onInput={(text) => onType(part, text)}
-          />
-        ))}
-      </div>
+      <LengthEntries labels={labels} texts={form.texts} problems={problems} onType={onType} />
     </section>
   );
 }

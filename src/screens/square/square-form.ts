@@ -1,7 +1,8 @@
-import { isProblem, type Problem, problem } from '../../core/answer/problem.ts';
+import { problem } from '../../core/answer/problem.ts';
 import { parseLength } from '../../core/length/parse-length.ts';
 import type { FarEnd, Measured } from '../../core/square/measured.ts';
 import type { ReadingName } from '../../core/square/readings.ts';
+import { type ReadTexts, readTexts, type Texts } from './read-texts.ts';
 
 export type Way = Measured['way'];
 /** What stands before the maker: it decides what the correction says. */
@@ -18,7 +19,7 @@ export interface SquareForm {
   readonly tool: string;
   /** For the stick: the diagonal that is longer. */
   readonly longer: 'diagonalAC' | 'diagonalBD';
-  readonly texts: Readonly<Partial<Record<Entry, string>>>;
+  readonly texts: Texts<Entry>;
 }
 
 export const emptyForm: SquareForm = {
@@ -49,26 +50,19 @@ export function entryOfLine(line: ReadingName, form: Pick<SquareForm, 'way' | 's
   return entriesOf(form).find((entry) => (likely as readonly Entry[]).includes(entry));
 }
 
-export interface ReadForm {
-  readonly values: Readonly<Partial<Record<Entry, number>>>;
-  readonly problems: ReadonlyMap<Entry, Problem>;
+export interface ReadForm extends ReadTexts<Entry> {
   /** What was measured, once all that this way needs is there; readings are taken as soon as there is one. */
   readonly measured: Measured | undefined;
 }
 
 /** Reads what was typed; `unit` is what a bare number means. Empty entries are not measured yet. */
 export function readSquareForm(form: SquareForm, unit: 'in' | 'mm'): ReadForm {
-  const values: Partial<Record<Entry, number>> = {};
-  const problems = new Map<Entry, Problem>();
-  for (const entry of entriesOf(form)) {
-    const text = form.texts[entry] ?? '';
-    if (text.trim() === '') continue;
+  const { values, problems } = readTexts(entriesOf(form), form.texts, (text, entry) => {
     const value = parseLength(text, unit);
-    if (isProblem(value)) problems.set(entry, value);
-    else if (value === 0 && entry !== 'difference')
-      problems.set(entry, problem(entry, 'Nothing is 0 long. Measure it again, or leave this empty.'));
-    else values[entry] = value;
-  }
+    return value === 0 && entry !== 'difference'
+      ? problem(entry, 'Nothing is 0 long. Measure it again, or leave this empty.')
+      : value;
+  });
   const complete = problems.size === 0 && form.situation !== 'layout';
   return { values, problems, measured: complete ? measuredOf(form, values) : undefined };
 }

@@ -29,12 +29,6 @@ export interface ToolTest {
   readonly own: Pick<Reference, 'error' | 'length'> | null;
 }
 
-export const entriesOfKind: Readonly<Record<ToolKind, readonly ToolEntry[]>> = {
-  square: ['length', 'gap'],
-  straightedge: ['length', 'gap'],
-  sticks: ['length', 'width', 'gap', 'swapped'],
-};
-
 const signed = (value: number, positive: boolean) => (positive ? value : -value);
 
 /** What a test says of a tool; undefined until all that it needs is there. */

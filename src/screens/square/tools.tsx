@@ -2,24 +2,25 @@ import { useDraft } from '../../app/draft.ts';
 import { notify } from '../../app/notices.ts';
 import { routeTo } from '../../app/routes.ts';
 import { shop } from '../../app/shop.ts';
-import { isProblem, type Problem } from '../../core/answer/problem.ts';
+import { isProblem } from '../../core/answer/problem.ts';
 import { parseLength } from '../../core/length/parse-length.ts';
 import { changeShop } from '../../store/shop.ts';
 import { Choice, TextField } from '../../ui/fields.tsx';
-import { LengthField } from '../../ui/pad/length-field.tsx';
 import { Say } from '../../ui/say.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
 import { units } from '../../ui/units.ts';
+import { LengthEntries } from './length-entries.tsx';
+import { readTexts, type Texts } from './read-texts.ts';
 import { withReference } from './tool-error.ts';
 import { ToolList } from './tool-list.tsx';
-import { entriesOfKind, type ToolEntry, type ToolKind, toolTest } from './tool-test.ts';
+import { type ToolEntry, type ToolKind, toolTest } from './tool-test.ts';
 import { kindWords } from './tool-words.ts';
 
 /** One test as it is typed. */
 interface TestForm {
   readonly name: string;
-  readonly texts: Readonly<Partial<Record<ToolEntry, string>>>;
+  readonly texts: Texts<ToolEntry>;
   readonly way: 'plus' | 'minus';
   readonly swappedWay: 'plus' | 'minus';
 }
@@ -41,15 +42,8 @@ export function Tools() {
   const form = all.tests[kind] ?? emptyTest;
   const change = (part: Partial<TestForm>) => set({ ...all, tests: { ...all.tests, [kind]: { ...form, ...part } } });
   const words = kindWords[kind];
-  const values: Partial<Record<ToolEntry, number>> = {};
-  const problems = new Map<string, Problem>();
-  for (const entry of entriesOfKind[kind]) {
-    const text = form.texts[entry] ?? '';
-    if (text.trim() === '') continue;
-    const value = parseLength(text, units.value.unit);
-    if (isProblem(value)) problems.set(entry, value);
-    else values[entry] = value;
-  }
+  const entries = Object.keys(words.entries) as ToolEntry[];
+  const { values, problems } = readTexts(entries, form.texts, (text) => parseLength(text, units.value.unit));
   const { references } = shop.value;
   const name = form.name.trim();
   const known = references?.find((reference) => reference.tool === name && reference.kind === 'sticks');
@@ -122,17 +116,13 @@ export function Tools() {
           <li>{step}</li>
         ))}
       </ol>
-      <div class="fields">
-        {entriesOfKind[kind].map((entry) => (
-          <LengthField
-            key={`${kind}/${entry}`}
-            label={words.entries[entry] ?? entry}
-            value={form.texts[entry] ?? ''}
-            problem={problems.get(entry)}
-            onInput={(text) => change({ texts: { ...form.texts, [entry]: text } })}
-          />
-        ))}
-      </div>
+      <LengthEntries
+        key={kind}
+        labels={words.entries}
+        texts={form.texts}
+        problems={problems}
+        onType={(entry, text) => change({ texts: { ...form.texts, [entry]: text } })}
+      />
       <Choice label={words.way} value={form.way} options={words.ways} onInput={(way) => change({ way })} />
       {kind === 'sticks' && values.swapped !== undefined && (
         <Choice
