@@ -17,8 +17,6 @@ interface Props<V extends number | undefined = number> {
   onAccept(value: V): void;
 }
 
-type Optional = Props<number | undefined>;
-
 /**
  * The text of an entry whose good values are accepted as they are typed. Other text stays where it is, with the reason;
  * a value that comes from elsewhere replaces the text.
@@ -57,6 +55,18 @@ function useSettled<V extends number | undefined>(
   };
 }
 
+/** An entry whose good values are kept as they are typed. In other units the same value reads otherwise: it starts afresh. */
+function settled<V extends number | undefined>(
+  Field: typeof LengthField | typeof NumberField,
+  write: (value: V) => string,
+  read: (text: string) => Outcome<V>,
+) {
+  const Entry = (props: Props<V>) => (
+    <Field label={props.label} hint={props.hint} {...useSettled(props, write, read)} />
+  );
+  return (props: Props<V>) => <Entry key={`${units.value.unit}/${units.value.nearest}`} {...props} />;
+}
+
 const readLength = (text: string) => parseLength(text, units.value.unit);
 const writeLength = (mm: number) => formatLength(mm, units.value);
 const writeNumber = (value: number) => String(Math.round(value * 1e6) / 1e6);
@@ -66,50 +76,9 @@ const orNothing = (write: (value: number) => string) => (value: number | undefin
 const orEmpty = (read: (text: string) => Outcome<number>) => (text: string) =>
   text.trim() === '' ? undefined : read(text);
 
-const writeOptionalLength = orNothing(writeLength);
-const writeOptionalNumber = orNothing(writeNumber);
-const readOptionalLength = orEmpty(readLength);
-const readOptionalNumber = orEmpty(parseNumber);
-
-/** A length that is kept as it is typed. */
-export function SettledLength(props: Props) {
-  const { unit, nearest } = units.value;
-  // Other units write the same length otherwise: start the entry afresh.
-  return <LengthEntry key={`${unit}/${nearest}`} {...props} />;
-}
-
-function LengthEntry(props: Props) {
-  return <LengthField label={props.label} hint={props.hint} {...useSettled(props, writeLength, readLength)} />;
-}
-
-/** A number that is kept as it is typed. */
-export function SettledNumber(props: Props) {
-  return <NumberField label={props.label} hint={props.hint} {...useSettled(props, writeNumber, parseNumber)} />;
-}
-
-/** A length that may be left out, kept as it is typed. */
-export function OptionalLength(props: Optional) {
-  const { unit, nearest } = units.value;
-  return <OptionalLengthEntry key={`${unit}/${nearest}`} {...props} />;
-}
-
-function OptionalLengthEntry(props: Optional) {
-  return (
-    <LengthField
-      label={props.label}
-      hint={props.hint}
-      {...useSettled(props, writeOptionalLength, readOptionalLength)}
-    />
-  );
-}
-
-/** A number that may be left out, kept as it is typed. */
-export function OptionalNumber(props: Optional) {
-  return (
-    <NumberField
-      label={props.label}
-      hint={props.hint}
-      {...useSettled(props, writeOptionalNumber, readOptionalNumber)}
-    />
-  );
-}
+export const SettledLength = settled(LengthField, writeLength, readLength);
+export const SettledNumber = settled(NumberField, writeNumber, parseNumber);
+/** A length that may be left out. */
+export const OptionalLength = settled(LengthField, orNothing(writeLength), orEmpty(readLength));
+/** A number that may be left out. */
+export const OptionalNumber = settled(NumberField, orNothing(writeNumber), orEmpty(parseNumber));

@@ -1,29 +1,55 @@
+import { oneStep } from '../answer/one-step.ts';
 import { phrase } from '../answer/phrase.ts';
-import { count, type Quantity } from '../answer/quantity.ts';
+import { boardFeet, count, m3, type Quantity } from '../answer/quantity.ts';
 import type { SourceId } from '../answer/source-id.ts';
 import type { Worked } from '../answer/worked.ts';
+import { cubicMetresPerBoardFoot } from './exact-volume.ts';
+
+/** What one board holds. */
+export interface BoardFigures {
+  /** Whole square feet. */
+  readonly surfaceMeasure: number;
+  /** By the rule. */
+  readonly boardFeet: number;
+  readonly cubicMetres: number;
+}
+
+export interface Sums {
+  /** Whole square feet, all boards. */
+  readonly surfaceMeasure: Worked;
+  readonly boardFeet: Worked;
+  readonly exactBoardFeet: Worked;
+  readonly cubicMetres: Worked;
+}
 
 /**
- * A figure of several boards added up.
+ * What boards hold together.
  *
- * @param finds what the figure is, for example `board feet`
- * @param values one for each board, in the unit
- * @param unit makes a quantity of the sum
- * @param sources what the boards' figures rest on
- * @returns the sum, in the unit; 0 for no boards
- * Valid for any figures that add up.
+ * @param boards the figures of each: square feet, board feet by the rule, cubic metres
+ * @returns the sums, also in exact board feet; 0 for no boards
+ * Valid for any boards.
  *
- * Example: `addedUp('board feet', [8, 6], boardFeet, ['nhla'])` is 14 board feet.
+ * Example: two boards of 8 and 6 board feet are 14 board feet.
  *
- * Source: as given.
+ * Source: NHLA; board foot from NIST SP 811.
  */
-export function addedUp(
-  finds: string,
-  values: readonly number[],
-  unit: (value: number) => Quantity,
-  sources: readonly SourceId[],
-): Worked {
-  const value = values.reduce((total, one) => total + one, 0);
-  const by = phrase(`${finds} of {boards} boards added up`, { boards: count(values.length) });
-  return { value, working: { steps: [{ finds, by, gives: unit(value) }], sources } };
+export function addedUp(boards: readonly BoardFigures[]): Sums {
+  const sum = (
+    finds: string,
+    figure: keyof BoardFigures,
+    unit: (value: number) => Quantity,
+    sources: readonly SourceId[],
+    per = 1,
+  ): Worked => {
+    const value = boards.reduce((total, board) => total + board[figure], 0) / per;
+    const by = phrase(`${finds} of {boards} boards added up`, { boards: count(boards.length) });
+    return oneStep(finds, by, unit(value), sources);
+  };
+  const exact: readonly SourceId[] = ['geometry', 'nist-sp811'];
+  return {
+    surfaceMeasure: sum('surface measure', 'surfaceMeasure', count, ['nhla']),
+    boardFeet: sum('board feet', 'boardFeet', boardFeet, ['nhla']),
+    exactBoardFeet: sum('exact board feet', 'cubicMetres', boardFeet, exact, cubicMetresPerBoardFoot),
+    cubicMetres: sum('volume', 'cubicMetres', m3, ['geometry']),
+  };
 }

@@ -1,7 +1,7 @@
 import { badNumber } from '../answer/bad-number.ts';
 import { phrase } from '../answer/phrase.ts';
 import { type Outcome, problem } from '../answer/problem.ts';
-import { boardFeet as inBoardFeet, money, quantity } from '../answer/quantity.ts';
+import { boardFeet as inBoardFeet, money } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
 
 export interface BoardPrice {
@@ -76,7 +76,7 @@ export function boardCost(price: BoardPrice): Outcome<BoardCost> {
   const last = {
     finds: 'cost of one usable board foot',
     by: phrase('{cost} ÷ {usable}', { cost: money(cost), usable: inBoardFeet(usableBoardFeet) }),
-    gives: quantity(perFoot, 'money'),
+    gives: money(perFoot),
   };
   return { cost: worked, perUsableBoardFoot: { value: perFoot, working: { steps: [...steps, last], sources } } };
 }

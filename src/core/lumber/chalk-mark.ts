@@ -11,15 +11,17 @@
  */
 export function nextChalkMark(marks: readonly string[]): string {
   const { letters, digits } = split(marks.at(-1) ?? '');
-  const highest = marks
-    .map(split)
-    .filter((mark) => mark.letters.trim().toUpperCase() === letters.trim().toUpperCase())
-    .reduce((most, mark) => Math.max(most, Number(mark.digits)), 0);
+  const same = letters.toUpperCase();
+  let highest = 0;
+  for (const mark of marks) {
+    const one = split(mark);
+    if (one.letters.toUpperCase() === same) highest = Math.max(highest, Number(one.digits));
+  }
   return letters + String(highest + 1).padStart(digits.length, '0');
 }
 
 /** Digits past the ninth from the end count as letters, so that numbers stay exact. */
 function split(mark: string): { readonly letters: string; readonly digits: string } {
-  const digits = /\d{0,9}$/.exec(mark.trim())?.[0] ?? '';
-  return { letters: mark.trim().slice(0, mark.trim().length - digits.length), digits };
+  const [, letters = '', digits = ''] = /^(.*?)(\d{0,9})$/s.exec(mark.trim()) ?? [];
+  return { letters, digits };
 }

@@ -1,7 +1,8 @@
 import { badNumber } from '../answer/bad-number.ts';
+import { oneStep } from '../answer/one-step.ts';
 import { phrase } from '../answer/phrase.ts';
 import type { Outcome } from '../answer/problem.ts';
-import { boardFeet, m3, money } from '../answer/quantity.ts';
+import { money, quantity } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
 
 export interface DeliveryPrice {
@@ -31,23 +32,15 @@ export function deliveryCost({ tallied, unit, price, freight }: DeliveryPrice): 
     badNumber('price', 'The price', price, 'money', { least: 0, most: 1e6 }) ??
     badNumber('freight', 'The freight', freight, 'money', { least: 0, most: 1e6 });
   if (bad) return bad;
-  const value = tallied * price + freight;
-  return {
-    value,
-    working: {
-      steps: [
-        {
-          finds: 'cost by the tally',
-          by: phrase('{tallied} × price {price} + freight {freight}', {
-            tallied: unit === 'm3' ? m3(tallied) : boardFeet(tallied),
-            price: money(price),
-            freight: money(freight),
-          }),
-          gives: money(value),
-        },
-      ],
-      holds: phrase('One price for all boards; taxes are not in it.'),
-      sources: ['label', 'common-practice'],
-    },
-  };
+  return oneStep(
+    'cost by the tally',
+    phrase('{tallied} × price {price} + freight {freight}', {
+      tallied: quantity(tallied, unit),
+      price: money(price),
+      freight: money(freight),
+    }),
+    money(tallied * price + freight),
+    ['label', 'common-practice'],
+    phrase('One price for all boards; taxes are not in it.'),
+  );
 }

@@ -10,6 +10,10 @@ import { roughThickness } from './quarters.ts';
 /** One board foot is 144 cubic inches, 2.359737E-03 m3 in NIST SP 811. */
 export const cubicMetresPerBoardFoot = 0.0254 ** 3 * 144;
 
+/** A board's volume as it is, in m3: thickness × mean width × length. */
+export const cubicMetresOf = (board: Board): number =>
+  roughThickness(board.thickness) * meanWidth(board) * board.length * 1e-9;
+
 export interface ExactVolume {
   readonly cubicMetres: Worked;
   readonly boardFeet: Worked;
@@ -30,15 +34,13 @@ export interface ExactVolume {
 export function exactVolume(board: Board): Outcome<ExactVolume> {
   const [bad] = checkBoard(board);
   if (bad) return bad;
-  const thickness = roughThickness(board.thickness);
-  const width = meanWidth(board);
-  const cubicMetres = thickness * width * board.length * 1e-9;
+  const cubicMetres = cubicMetresOf(board);
   const inBoardFeet = cubicMetres / cubicMetresPerBoardFoot;
   const step = {
     finds: 'volume',
     by: phrase(
       `thickness {thickness} × ${board.farWidth === undefined ? 'width' : 'mean width of both ends'} {width} × length {length}`,
-      { thickness: mm(thickness), width: mm(width), length: mm(board.length) },
+      { thickness: mm(roughThickness(board.thickness)), width: mm(meanWidth(board)), length: mm(board.length) },
     ),
     gives: m3(cubicMetres),
   };

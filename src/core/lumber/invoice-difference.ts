@@ -1,4 +1,5 @@
 import { badNumber } from '../answer/bad-number.ts';
+import { oneStep } from '../answer/one-step.ts';
 import { phrase } from '../answer/phrase.ts';
 import type { Outcome } from '../answer/problem.ts';
 import { boardFeet, count, m3, money } from '../answer/quantity.ts';
@@ -56,51 +57,25 @@ export function invoiceDifference(invoice: Invoice, boards: readonly Board[]): O
   const boundInBoardFeet = boards.reduce((sum, board) => sum + countedInches(board.thickness) / 2, 0);
   const bound = unit === 'm3' ? boundInBoardFeet * cubicMetresPerBoardFoot : boundInBoardFeet;
   return {
-    volume: {
-      value: difference,
-      working: {
-        steps: [
-          {
-            finds: 'difference',
-            by: phrase('invoice {invoiced} − tally {tallied}', {
-              invoiced: volumeOf(invoiced),
-              tallied: volumeOf(tallied),
-            }),
-            gives: volumeOf(difference),
-          },
-        ],
-        sources: ['label', unit === 'm3' ? 'geometry' : 'nhla'],
-      },
-    },
-    money: {
-      value: difference * price,
-      working: {
-        steps: [
-          {
-            finds: 'difference in money',
-            by: phrase('{difference} × price {price}', { difference: volumeOf(difference), price: money(price) }),
-            gives: money(difference * price),
-          },
-        ],
-        sources: ['label'],
-      },
-    },
-    roundingBound: {
-      value: bound,
-      working: {
-        steps: [
-          {
-            finds: 'what rounding can make',
-            by: phrase('half a square foot × thickness in inches, for each of {boards} boards', {
-              boards: count(boards.length),
-            }),
-            gives: volumeOf(bound),
-          },
-        ],
-        holds: phrase('Both sides measured the same boards; feet dropped from odd lengths are not in it.'),
-        sources: ['nhla'],
-      },
-    },
+    volume: oneStep(
+      'difference',
+      phrase('invoice {invoiced} − tally {tallied}', { invoiced: volumeOf(invoiced), tallied: volumeOf(tallied) }),
+      volumeOf(difference),
+      ['label', unit === 'm3' ? 'geometry' : 'nhla'],
+    ),
+    money: oneStep(
+      'difference in money',
+      phrase('{difference} × price {price}', { difference: volumeOf(difference), price: money(price) }),
+      money(difference * price),
+      ['label'],
+    ),
+    roundingBound: oneStep(
+      'what rounding can make',
+      phrase('half a square foot × thickness in inches, for each of {boards} boards', { boards: count(boards.length) }),
+      volumeOf(bound),
+      ['nhla'],
+      phrase('Both sides measured the same boards; feet dropped from odd lengths are not in it.'),
+    ),
     roundingExplains: Math.abs(difference) <= bound + noise,
   };
 }

@@ -1,4 +1,6 @@
 import { badNumber } from '../answer/bad-number.ts';
+import { checked } from '../answer/checked.ts';
+import { parseNumber } from '../answer/parse-number.ts';
 import { isProblem, type Outcome, type Problem, problem } from '../answer/problem.ts';
 import { unguardFormula } from '../csv/formula-guard.ts';
 import type { CsvRow } from '../csv/read-csv.ts';
@@ -7,8 +9,6 @@ import type { Thickness } from './board.ts';
 import { checkBoard } from './check-board.ts';
 import type { RackField, RackHeader } from './rack-header.ts';
 import type { RackRow } from './rack-row.ts';
-
-const decimalPattern = /^\d{1,6}(?:[.,]\d{1,9})?$/;
 
 /**
  * Reads one line of a rack list.
@@ -38,17 +38,16 @@ export function readRackRow(csv: CsvRow, header: RackHeader): RackRow | Problem[
   const farWidth = length('far width');
   const boardLength = length('length');
   const moisture = read('moisture', readMoisture);
-  const species = text('species');
-  if (species === '') problems.push(problem('species', 'The species is missing.'));
-  if (text('width') === '') problems.push(problem('width', 'The width is missing.'));
-  if (text('length') === '') problems.push(problem('length', 'The length is missing.'));
+  for (const field of ['species', 'width', 'length'] as const) {
+    if (text(field) === '') problems.push(problem(field, `The ${field} is missing.`));
+  }
   if ((text('quarters') === '') === (text('thickness') === ''))
     problems.push(problem('thickness', 'Give the thickness either in quarters or measured.'));
   if (problems.length > 0) return problems;
 
   const row: RackRow = {
     chalkMark: text('chalk mark'),
-    species,
+    species: text('species'),
     thickness: (quarters === undefined ? { mm: measured } : { quarters }) as Thickness,
     width: width as number,
     ...(farWidth !== undefined && { farWidth }),
@@ -77,16 +76,9 @@ function readLength(cell: string, unit: 'in' | 'mm'): Outcome<number> {
   return isProblem(mm) ? mm : Math.round(mm * 1e6) / 1e6;
 }
 
-function readQuarters(cell: string): Outcome<number> {
-  const number = cell.replace(/ ?\/ ?4$/, '');
-  return decimalPattern.test(number)
-    ? Number(number.replace(',', '.'))
-    : problem('', 'The thickness in quarters must be a number, like 4 or 4/4.');
-}
+const readQuarters = (cell: string) => parseNumber(cell.replace(/ ?\/ ?4$/, ''));
 
-function readMoisture(cell: string): Outcome<number> {
-  const number = cell.replace(/ ?%$/, '');
-  if (!decimalPattern.test(number)) return problem('', 'The moisture must be a number in percent, like 8.5.');
-  const moisture = Number(number.replace(',', '.'));
-  return badNumber('', 'The moisture', moisture, 'percent', { least: 0, most: 200 }) ?? moisture;
-}
+const readMoisture = (cell: string) =>
+  checked(parseNumber(cell.replace(/ ?%$/, '')), (moisture) =>
+    badNumber('', 'The moisture', moisture, 'percent', { least: 0, most: 200 }),
+  );

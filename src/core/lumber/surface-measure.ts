@@ -13,6 +13,9 @@ export interface SurfaceMeasure extends Worked {
   readonly halfGoes: HalfGoes;
 }
 
+/** Square feet of a board's face as its tally takes them, before rounding: width in inches × whole feet ÷ 12. */
+export const squareFeetOf = (board: Board): number => (widthInInches(tallyWidth(board)) * wholeFeet(board.length)) / 12;
+
 /**
  * Surface measure by the hardwood rule: width in inches, fractions kept, times whole feet of length, over 12, to the nearest
  * whole square foot. Exact halves go alternately up and down through a tally.
@@ -33,7 +36,7 @@ export function surfaceMeasure(board: Board, halfGoes: HalfGoes = 'up'): Outcome
   if (bad) return bad;
   const inches = widthInInches(tallyWidth(board));
   const feet = wholeFeet(board.length);
-  const exact = (inches * feet) / 12;
+  const exact = squareFeetOf(board);
   const rounded = roundHalf(exact, halfGoes);
   const isHalf = rounded.halfGoes !== halfGoes;
   // That halves alternate and where a taper is measured is recalled of the rule, the rest was read.

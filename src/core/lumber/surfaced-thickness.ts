@@ -1,3 +1,4 @@
+import { oneStep } from '../answer/one-step.ts';
 import { phrase } from '../answer/phrase.ts';
 import { type Outcome, problem } from '../answer/problem.ts';
 import { count, mm } from '../answer/quantity.ts';
@@ -32,18 +33,11 @@ export function surfacedThickness(quarters: number, rows: readonly SurfacedRow[]
     const known = rows.map((candidate) => `${candidate.quarters}/4`).join(', ');
     return problem('quarters', `The table has no surfaced thickness for this one. It has ${known}.`);
   }
-  return {
-    value: row.mm,
-    working: {
-      steps: [
-        {
-          finds: 'thickness surfaced two sides',
-          by: phrase('standard table, row {quarters}/4', { quarters: count(quarters) }),
-          gives: mm(row.mm),
-        },
-      ],
-      holds: phrase('Flat boards. Cup, bow and twist take more.'),
-      sources: [row.source],
-    },
-  };
+  return oneStep(
+    'thickness surfaced two sides',
+    phrase('standard table, row {quarters}/4', { quarters: count(quarters) }),
+    mm(row.mm),
+    [row.source],
+    phrase('Flat boards. Cup, bow and twist take more.'),
+  );
 }

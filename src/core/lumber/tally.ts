@@ -1,26 +1,21 @@
 import { isProblem, type Outcome, within } from '../answer/problem.ts';
-import { boardFeet, count, m3 } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
-import { addedUp } from './added-up.ts';
+import { addedUp, type Sums } from './added-up.ts';
 import type { Board } from './board.ts';
 import { type BoardFeet, boardFeetByRule } from './board-feet.ts';
-import { type ExactVolume, exactVolume } from './exact-volume.ts';
+import { exactVolume } from './exact-volume.ts';
 import type { HalfGoes } from './round-half.ts';
 
 export interface TalliedBoard {
   /** By the rule, with the surface measure. */
   readonly boardFeet: BoardFeet;
-  readonly exact: ExactVolume;
-}
-
-export interface Tally {
-  /** In the order of the boards. */
-  readonly boards: readonly TalliedBoard[];
-  /** Whole square feet, all boards. */
-  readonly surfaceMeasure: Worked;
-  readonly boardFeet: Worked;
   readonly exactBoardFeet: Worked;
   readonly cubicMetres: Worked;
+}
+
+export interface Tally extends Sums {
+  /** In the order of the boards. */
+  readonly boards: readonly TalliedBoard[];
 }
 
 /**
@@ -44,35 +39,12 @@ export function tally(boards: readonly Board[]): Outcome<Tally> {
     if (isProblem(byRule)) return within(byRule, `boards.${index}`);
     if (isProblem(exact)) return within(exact, `boards.${index}`);
     halfGoes = byRule.halfGoes;
-    tallied.push({ boardFeet: byRule, exact });
+    tallied.push({ boardFeet: byRule, exactBoardFeet: exact.boardFeet, cubicMetres: exact.cubicMetres });
   }
-  return {
-    boards: tallied,
-    surfaceMeasure: addedUp(
-      'surface measure',
-      of(tallied, (board) => board.boardFeet.surfaceMeasure),
-      count,
-      ['nhla'],
-    ),
-    boardFeet: addedUp(
-      'board feet',
-      of(tallied, (board) => board.boardFeet.value),
-      boardFeet,
-      ['nhla'],
-    ),
-    exactBoardFeet: addedUp(
-      'exact board feet',
-      of(tallied, (board) => board.exact.boardFeet.value),
-      boardFeet,
-      ['geometry', 'nist-sp811'],
-    ),
-    cubicMetres: addedUp(
-      'volume',
-      of(tallied, (board) => board.exact.cubicMetres.value),
-      m3,
-      ['geometry'],
-    ),
-  };
+  const figures = tallied.map(({ boardFeet, cubicMetres }) => ({
+    surfaceMeasure: boardFeet.surfaceMeasure,
+    boardFeet: boardFeet.value,
+    cubicMetres: cubicMetres.value,
+  }));
+  return { boards: tallied, ...addedUp(figures) };
 }
-
-const of = (boards: readonly TalliedBoard[], figure: (board: TalliedBoard) => number): number[] => boards.map(figure);

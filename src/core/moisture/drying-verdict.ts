@@ -1,7 +1,7 @@
 import { badNumber, badRange } from '../answer/bad-number.ts';
 import { type Phrase, phrase } from '../answer/phrase.ts';
 import { type Outcome, type Problem, problem } from '../answer/problem.ts';
-import { percent, seconds } from '../answer/quantity.ts';
+import { count, percent, type Quantity, seconds } from '../answer/quantity.ts';
 import { likely, type Range } from '../answer/range.ts';
 import type { Worked } from '../answer/worked.ts';
 import { dryingTimeConstant, type MoistureReading } from './drying-fit.ts';
@@ -59,40 +59,56 @@ const forecastLimit = 730 * day;
 export function dryingVerdict(input: DryingInput): Outcome<Worked<DryingVerdict>> {
   const wrong = dryingProblem(input);
   if (wrong) return wrong;
+  const { target, equilibrium = likely(target) } = input;
   const readings = input.readings.toSorted((a, b) => a.at - b.at);
   const latest = readings.at(-1) as MoistureReading;
-  const state = stateOf(readings, latest, input.target);
-  const { target, equilibrium = likely(target), now } = input;
+  const state = stateOf(readings, latest, target);
+  const said: Said = {
+    latest: percent(latest.percent),
+    readings: count(readings.length),
+    least: percent(target.least),
+    most: percent(target.most),
+    limit: percent(Math.max(gluingLimit, target.most)),
+    time: seconds((steadyDays * day) / 1000),
+    within: percent(steadyWithin),
+    air: percent(equilibrium),
+  };
   return {
     value: {
       state,
-      reason: reasonFor(state, latest, target),
+      reason: phrase(reasons[state], said),
       latest,
-      ...forecastOf(state, readings, target, equilibrium, now),
+      ...forecastOf(state, readings, { ...input, equilibrium }, said),
     },
     working: {
       steps: [
         {
           finds: 'latest moisture',
-          by: phrase('the newest of {readings} readings, against the band {least} to {most}', {
-            readings: { value: readings.length, unit: 'count' },
-            least: percent(target.least),
-            most: percent(target.most),
-          }),
+          by: phrase('the newest of {readings} readings, against the band {least} to {most}', said),
           gives: percent(latest.percent),
         },
       ],
       holds: phrase(
         'Ready means: in the band, and within {within} over {time} or longer. A forecast is the earliest likely date.',
-        {
-          within: percent(steadyWithin),
-          time: seconds((steadyDays * day) / 1000),
-        },
+        said,
       ),
       sources: ['common-practice', 'assumption'],
     },
   };
 }
+
+/** Every quantity that the sentences may speak of. */
+type Said = Readonly<Record<string, Quantity>>;
+
+const reasons: Record<DryingState, string> = {
+  'too-wet':
+    'Too wet to glue: {latest}, and interior work is not glued above {limit}. It would shrink after the glue has set.',
+  drying: 'Still drying: {latest}, above the band {least} to {most}.',
+  gaining:
+    'Drier than it will live: {latest}, below the band {least} to {most}. It will swell; let it take up moisture first.',
+  settling: 'In the band at {latest}, but not yet shown to be steady: it needs readings within {within} over {time}.',
+  ready: 'Ready: {latest}, in the band {least} to {most}, and steady within {within} over {time} or longer.',
+};
 
 function dryingProblem({ readings, target, equilibrium, now }: DryingInput): Problem | undefined {
   const limits = { least: 0, most: 30 };
@@ -127,36 +143,13 @@ function isSteady(readings: readonly MoistureReading[], latest: MoistureReading)
   return Math.max(...window) - Math.min(...window) <= steadyWithin;
 }
 
-function reasonFor(state: DryingState, latest: MoistureReading, target: Range): Phrase {
-  const quantities = {
-    latest: percent(latest.percent),
-    least: percent(target.least),
-    most: percent(target.most),
-    limit: percent(Math.max(gluingLimit, target.most)),
-    time: seconds((steadyDays * day) / 1000),
-    within: percent(steadyWithin),
-  };
-  const texts: Record<DryingState, string> = {
-    'too-wet':
-      'Too wet to glue: {latest}, and interior work is not glued above {limit}. It would shrink after the glue has set.',
-    drying: 'Still drying: {latest}, above the band {least} to {most}.',
-    gaining:
-      'Drier than it will live: {latest}, below the band {least} to {most}. It will swell; let it take up moisture first.',
-    settling: 'In the band at {latest}, but not yet shown to be steady: it needs readings within {within} over {time}.',
-    ready: 'Ready: {latest}, in the band {least} to {most}, and steady within {within} over {time} or longer.',
-  };
-  return phrase(texts[state], quantities);
-}
-
 function forecastOf(
   state: DryingState,
   readings: readonly MoistureReading[],
-  target: Range,
-  equilibrium: number,
-  now: number,
+  { target, equilibrium, now }: Required<DryingInput>,
+  said: Said,
 ): Pick<DryingVerdict, 'expectedAt' | 'forecast'> {
   const latest = readings.at(-1) as MoistureReading;
-  const air = { air: percent(equilibrium), least: percent(target.least), most: percent(target.most) };
   if (state === 'ready') return { expectedAt: latest.at, forecast: phrase('It has arrived.') };
   if (state === 'settling') {
     return { forecast: phrase('Take another reading a week after the first one in the band.') };
@@ -166,20 +159,20 @@ function forecastOf(
     return {
       forecast: phrase(
         'The air holds wood at {air}: here it never gets into the band {least} to {most}. Change the air.',
-        air,
+        said,
       ),
     };
   }
   const timeConstant = dryingTimeConstant(readings, equilibrium);
   if (timeConstant === undefined) {
-    return { forecast: phrase('No date yet: that takes two readings, days apart, that move towards {air}.', air) };
+    return { forecast: phrase('No date yet: that takes two readings, days apart, that move towards {air}.', said) };
   }
   const wait = timeConstant * Math.log((latest.percent - equilibrium) / (edge - equilibrium));
   if (wait > forecastLimit) return { forecast: phrase('Moving too slowly for a date.') };
   return {
     expectedAt: latest.at + wait,
     forecast: phrase('From the pace of the readings towards {air}, the band is about {time} away at the earliest.', {
-      ...air,
+      ...said,
       time: seconds(Math.max(0, latest.at + wait - now) / 1000),
     }),
   };

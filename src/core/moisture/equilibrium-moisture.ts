@@ -1,4 +1,5 @@
 import { badNumber } from '../answer/bad-number.ts';
+import { oneStep } from '../answer/one-step.ts';
 import { phrase } from '../answer/phrase.ts';
 import type { Outcome, Problem } from '../answer/problem.ts';
 import { celsius as inCelsius, percent } from '../answer/quantity.ts';
@@ -49,22 +50,14 @@ export function equilibriumMoisture(air: Air): Outcome<Worked> {
     temperatureProblem('celsius', air.celsius) ??
     badNumber('humidity', 'The relative humidity', air.humidity, 'percent', { least: 0, most: 100 });
   if (wrong) return wrong;
-  const value = hailwoodHorrobin(air.celsius, air.humidity / 100);
-  return {
-    value,
-    working: {
-      steps: [
-        {
-          finds: 'equilibrium moisture',
-          by: phrase('the sorption equation at {temperature} and {humidity} relative humidity', {
-            temperature: inCelsius(air.celsius),
-            humidity: percent(air.humidity),
-          }),
-          gives: percent(value),
-        },
-      ],
-      holds: phrase('Air that stays steady for weeks; species differ by about half a percent.'),
-      sources: ['wood-handbook', 'simpson-1998'],
-    },
-  };
+  return oneStep(
+    'equilibrium moisture',
+    phrase('the sorption equation at {temperature} and {humidity} relative humidity', {
+      temperature: inCelsius(air.celsius),
+      humidity: percent(air.humidity),
+    }),
+    percent(hailwoodHorrobin(air.celsius, air.humidity / 100)),
+    ['wood-handbook', 'simpson-1998'],
+    phrase('Air that stays steady for weeks; species differ by about half a percent.'),
+  );
 }

@@ -1,3 +1,4 @@
+import { oneStep } from '../answer/one-step.ts';
 import { phrase } from '../answer/phrase.ts';
 import { type Outcome, problem } from '../answer/problem.ts';
 import { celsius as inCelsius, percent } from '../answer/quantity.ts';
@@ -36,22 +37,14 @@ export function humidityForMoisture(wanted: { readonly celsius: number; readonly
     if (hailwoodHorrobin(wanted.celsius, middle) < wanted.percent) low = middle;
     else high = middle;
   }
-  const value = 100 * high;
-  return {
-    value,
-    working: {
-      steps: [
-        {
-          finds: 'relative humidity',
-          by: phrase('the humidity at which the sorption equation gives {moisture} at {temperature}', {
-            moisture: percent(wanted.percent),
-            temperature: inCelsius(wanted.celsius),
-          }),
-          gives: percent(value),
-        },
-      ],
-      holds: phrase('Air that stays steady for weeks; species differ by about half a percent.'),
-      sources: ['wood-handbook'],
-    },
-  };
+  return oneStep(
+    'relative humidity',
+    phrase('the humidity at which the sorption equation gives {moisture} at {temperature}', {
+      moisture: percent(wanted.percent),
+      temperature: inCelsius(wanted.celsius),
+    }),
+    percent(100 * high),
+    ['wood-handbook'],
+    phrase('Air that stays steady for weeks; species differ by about half a percent.'),
+  );
 }

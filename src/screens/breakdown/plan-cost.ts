@@ -3,11 +3,9 @@ import { isProblem } from '../../core/answer/problem.ts';
 import { count, money } from '../../core/answer/quantity.ts';
 import type { Worked } from '../../core/answer/worked.ts';
 import type { BreakdownPlan, BreakdownProblem } from '../../core/breakdown/problem-types.ts';
-import { boardCost } from '../../core/lumber/board-cost.ts';
-import { cubicMetresPerBoardFoot } from '../../core/lumber/exact-volume.ts';
-import { tally } from '../../core/lumber/tally.ts';
 import type { Board } from '../../store/records/board.ts';
 import type { Delivery } from '../../store/records/delivery.ts';
+import { costInDelivery } from '../stock/cost-in-delivery.ts';
 
 export interface PlanCost {
   readonly cost: Worked;
@@ -55,16 +53,10 @@ export function planCost(
 function costOf(board: Board, rack: readonly Board[], deliveries: readonly Delivery[]): number | undefined {
   const delivery = deliveries.find(({ id }) => id === board.deliveryId);
   if (!delivery) return board.cost;
-  const came = rack.filter(({ deliveryId }) => deliveryId === delivery.id);
-  const sums = tally(came);
-  if (isProblem(sums)) return board.cost;
-  const own = sums.boards[came.indexOf(board)];
-  const byVolume = delivery.price.per === 'cubicMetre';
-  const found = boardCost({
-    boardFeet: (byVolume ? own?.exact.boardFeet.value : own?.boardFeet.value) ?? 0,
-    deliveryBoardFeet: byVolume ? sums.exactBoardFeet.value : sums.boardFeet.value,
-    pricePerBoardFoot: delivery.price.amount * (byVolume ? cubicMetresPerBoardFoot : 1),
-    freight: delivery.freight,
-  });
+  const found = costInDelivery(
+    board.id,
+    rack.filter(({ deliveryId }) => deliveryId === delivery.id),
+    delivery,
+  );
   return isProblem(found) ? board.cost : found.cost.value;
 }

@@ -1,82 +1,57 @@
 import { shop } from '../../app/shop.ts';
 import { badNumber } from '../../core/answer/bad-number.ts';
 import { isProblem } from '../../core/answer/problem.ts';
-import { money } from '../../core/answer/quantity.ts';
-import { boardCost } from '../../core/lumber/board-cost.ts';
-import { cubicMetresPerBoardFoot } from '../../core/lumber/exact-volume.ts';
-import type { Tally } from '../../core/lumber/tally.ts';
+import { resultOf } from '../../core/answer/result-of.ts';
 import type { Board } from '../../store/records/board.ts';
 import type { Delivery } from '../../store/records/delivery.ts';
-import { Amount } from '../../ui/amount.tsx';
-import { Say } from '../../ui/say.tsx';
+import { withOptional } from '../../store/records/with-optional.ts';
+import { Facts } from '../../ui/facts.tsx';
+import { Reason } from '../../ui/reason.tsx';
 import { OptionalNumber } from '../../ui/settled.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
 import { changeBoard } from './change-board.ts';
-import { pricedUnit } from './priced-unit.ts';
+import { costInDelivery } from './cost-in-delivery.ts';
 import { usableBoardFeet } from './usable-board-feet.ts';
 
 interface Props {
   board: Board;
-  /** Its place in the tally of its delivery. */
-  at: number;
-  sums: Tally;
+  /** All boards of its delivery. */
+  came: readonly Board[];
   delivery: Delivery | undefined;
 }
 
 /** What a board cost with its share of the freight, and what one usable board foot of it cost. */
-export function BoardCost({ board, at, sums, delivery }: Props) {
-  const own = sums.boards[at];
-  if (!own) return null;
-  if (!delivery) {
-    return (
-      <section class="card" aria-label="Cost">
-        <h2>Cost</h2>
+export function BoardCost({ board, came, delivery }: Props) {
+  return (
+    <section class="card" aria-label="Cost">
+      <h2>Cost</h2>
+      {delivery ? (
+        <ByDelivery board={board} came={came} delivery={delivery} />
+      ) : (
         <OptionalNumber
           label="What it cost"
           value={board.cost}
           check={(value) => badNumber('', 'The cost', value, 'money', { least: 0, most: 1e6 })}
-          onAccept={(cost) =>
-            changeBoard(board.id, ({ cost: _, ...now }) => (cost === undefined ? now : { ...now, cost }))
-          }
+          onAccept={(cost) => changeBoard(board.id, (now) => withOptional(now, 'cost', cost))}
         />
-      </section>
-    );
-  }
-  const usable = usableBoardFeet(board, shop.value.strips.min);
-  const byVolume = pricedUnit(delivery) === 'm3';
-  const found = boardCost({
-    boardFeet: byVolume ? own.exact.boardFeet.value : own.boardFeet.value,
-    deliveryBoardFeet: byVolume ? sums.exactBoardFeet.value : sums.boardFeet.value,
-    pricePerBoardFoot: delivery.price.amount * (byVolume ? cubicMetresPerBoardFoot : 1),
-    freight: delivery.freight,
-    ...(usable > 0 && { usableBoardFeet: usable }),
-  });
-  return (
-    <section class="card" aria-label="Cost">
-      <h2>Cost</h2>
-      {isProblem(found) ? (
-        <p class="soft">
-          <Say phrase={found.message} />
-        </p>
-      ) : (
-        <>
-          <dl class="facts">
-            <dt>This board, with its share of the freight</dt>
-            <dd>
-              <Amount of={money(found.cost.value)} />
-            </dd>
-            {found.perUsableBoardFoot && (
-              <>
-                <dt>Per usable board foot</dt>
-                <dd>
-                  <Amount of={money(found.perUsableBoardFoot.value)} />
-                </dd>
-              </>
-            )}
-          </dl>
-          <ShowWorking of={(found.perUsableBoardFoot ?? found.cost).working} />
-        </>
       )}
     </section>
+  );
+}
+
+function ByDelivery({ board, came, delivery }: Props & { delivery: Delivery }) {
+  const found = costInDelivery(board.id, came, delivery, usableBoardFeet(board, shop.value.strips.min));
+  if (isProblem(found)) return <Reason of={found} />;
+  const { cost, perUsableBoardFoot } = found;
+  return (
+    <>
+      <Facts
+        rows={[
+          ['This board, with its share of the freight', resultOf(cost)],
+          ...(perUsableBoardFoot ? [['Per usable board foot', resultOf(perUsableBoardFoot)] as const] : []),
+        ]}
+      />
+      <ShowWorking of={(perUsableBoardFoot ?? cost).working} />
+    </>
   );
 }

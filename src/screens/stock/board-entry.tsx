@@ -3,26 +3,29 @@ import type { Board } from '../../store/records/board.ts';
 import { NumberField, Pick, TextField, Tick } from '../../ui/fields.tsx';
 import { LengthField } from '../../ui/pad/length-field.tsx';
 import { SpeciesPick } from '../../ui/species-pick.tsx';
-import { type BoardField, quarterNames } from './board-form.ts';
+import { units } from '../../ui/units.ts';
+import { type BoardField, thicknessOptions } from './board-form.ts';
 import { removeBoard } from './remove-board.ts';
 import type { BoardEntryState } from './use-board-entry.ts';
-
-const thicknesses = [
-  ...quarterNames.map((value) => ({ value, label: `${value}/4` })),
-  { value: 'measured', label: 'Measured' },
-];
 
 interface Props {
   entry: BoardEntryState;
   /** The board that was logged last, to be put right at once. */
   last: Board | undefined;
   /** The running sum. */
-  soFar?: ComponentChildren;
+  children?: ComponentChildren;
 }
 
+/** The thumb's next thing: logs the board, or puts the one in the entries right. */
+export const LogButton = ({ entry }: { entry: BoardEntryState }) => (
+  <button type="button" class="button big now" onClick={entry.log}>
+    {entry.logs}
+  </button>
+);
+
 /** The entries of the next board, or of one that is being put right. */
-export function BoardEntryFields({ entry, last, soFar }: Props) {
-  const { form, read, proposedMark, set, log } = entry;
+export function BoardEntryFields({ entry, last, children }: Props) {
+  const { form, read, proposedMark, set } = entry;
   if (!form || !read) return null;
   const field = (name: BoardField) => ({
     value: form[name] ?? '',
@@ -30,7 +33,6 @@ export function BoardEntryFields({ entry, last, soFar }: Props) {
     onInput: (text: string) => set({ ...form, [name]: text }),
   });
   const fixing = form.fixing !== '';
-  const { unit } = entry;
   return (
     <section class="card" aria-label={fixing ? 'Put right' : 'Next board'} ref={entry.entries}>
       <div class="split">
@@ -43,27 +45,27 @@ export function BoardEntryFields({ entry, last, soFar }: Props) {
       </div>
       <p role="status" class="soft small">
         {entry.said}
-        {soFar}
+        {children}
       </p>
       <div class="fields">
         <TextField label="Chalk mark" {...field('chalk')} value={form.chalk ?? proposedMark} />
         <Pick
           label="Thickness"
           value={form.thickness}
-          options={thicknesses}
+          options={thicknessOptions(form.thickness)}
           onInput={(thickness) => set({ ...form, thickness })}
         />
       </div>
       {form.thickness === 'measured' && <LengthField label="As measured" {...field('measured')} />}
-      <SpeciesPick label="Wood" first={entry.common} {...field('species')} />
+      <SpeciesPick label="Wood" first={entry.woods} {...field('species')} />
       <div class="fields sizes">
         <LengthField label="Width" {...field('width')} />
         {form.tapers && <LengthField label="At the far end" {...field('farWidth')} />}
         <LengthField
           label="Length"
           {...field('length')}
-          hint={form.lastLength === '' ? unit : `${unit}, else ${form.lastLength}`}
-          done={{ label: fixing ? 'Put right' : 'Log board', run: () => void log() }}
+          hint={form.lastLength && `${units.value.unit}, else ${form.lastLength}`}
+          done={{ label: entry.logs, run: entry.log }}
         />
       </div>
       <div class="fields">

@@ -1,4 +1,5 @@
 import { badNumber } from '../../core/answer/bad-number.ts';
+import { checked } from '../../core/answer/checked.ts';
 import { parseNumber } from '../../core/answer/parse-number.ts';
 import { isProblem, type Outcome, type Problem, problem } from '../../core/answer/problem.ts';
 import { parseLength } from '../../core/length/parse-length.ts';
@@ -37,7 +38,14 @@ export interface ReadBoard {
   readonly problems: ReadonlyMap<BoardField, Problem>;
 }
 
-export const quarterNames = ['4', '5', '6', '8', '10', '12', '16'];
+const quarterNames = ['4', '5', '6', '8', '10', '12', '16'];
+
+/** The thicknesses to choose from, with an uncommon one that is chosen already. */
+export const thicknessOptions = (chosen: string): { value: string; label: string }[] =>
+  [...new Set([...quarterNames, chosen, 'measured'])].map((value) => ({
+    value,
+    label: value === 'measured' ? 'Measured' : `${value}/4`,
+  }));
 
 /** Reads and checks what was typed; `unit` is what a bare number means, `isTaken` knows the other boards' marks. */
 export function readBoardForm(
@@ -63,8 +71,8 @@ export function readBoardForm(
       : { quarters: Number(form.thickness) };
   const width = read('width', parseLength(form.width, unit));
   const farWidth = form.tapers ? read('farWidth', parseLength(form.farWidth, unit)) : undefined;
-  const length = read('length', parseLength(form.length.trim() === '' ? form.lastLength : form.length, unit));
-  const alike = form.fixing === '' ? read('alike', readCount(form.alike)) : 1;
+  const length = read('length', parseLength(form.length.trim() || form.lastLength, unit));
+  const alike = form.fixing === '' ? read('alike', checked(parseNumber(form.alike), badCount)) : 1;
   const sizes = { thickness, width, length, ...(farWidth !== undefined && { farWidth }) };
   for (const found of checkBoard(sizes)) {
     const field = found.field === 'thickness' ? 'measured' : (found.field as BoardField);
@@ -74,18 +82,14 @@ export function readBoardForm(
   return { board: problems.size === 0 ? board : undefined, alike, problems };
 }
 
-function readCount(text: string): Outcome<number> {
-  const got = parseNumber(text);
-  if (isProblem(got)) return got;
-  return badNumber('alike', 'The number of boards', got, 'count', { least: 1, most: 200, whole: true }) ?? got;
-}
+const badCount = (count: number) =>
+  badNumber('alike', 'The number of boards', count, 'count', { least: 1, most: 200, whole: true });
 
 /** Marks are the same whatever their capitals and outer blanks. */
 export const plainMark = (mark: string) => mark.trim().toUpperCase();
 
 /** The form for the board after one of these: wood, thickness and length are those of the last. */
 export function formAfter(last: BoardForm | undefined, species: string): BoardForm {
-  const typedLength = last?.length.trim() ? last.length : (last?.lastLength ?? '');
   return {
     chalk: undefined,
     species: last?.species ?? species,
@@ -95,7 +99,7 @@ export function formAfter(last: BoardForm | undefined, species: string): BoardFo
     tapers: false,
     farWidth: '',
     length: '',
-    lastLength: typedLength,
+    lastLength: last?.length.trim() || last?.lastLength || '',
     alike: '1',
     fixing: '',
     tried: false,
@@ -105,20 +109,15 @@ export function formAfter(last: BoardForm | undefined, species: string): BoardFo
 /** A logged board back in the form, to be put right. */
 export function formOf(board: Board, write: (mm: number) => string): BoardForm {
   const { thickness } = board;
-  const named = 'quarters' in thickness && quarterNames.includes(String(thickness.quarters));
-  const measured = 'mm' in thickness ? thickness.mm : thickness.quarters * 6.35;
   return {
+    ...formAfter(undefined, board.species),
     chalk: board.chalk,
-    species: board.species,
-    thickness: named && 'quarters' in thickness ? String(thickness.quarters) : 'measured',
-    measured: named ? '' : write(measured),
+    thickness: 'quarters' in thickness ? String(thickness.quarters) : 'measured',
+    measured: 'mm' in thickness ? write(thickness.mm) : '',
     width: write(board.width),
     tapers: board.farWidth !== undefined,
     farWidth: board.farWidth === undefined ? '' : write(board.farWidth),
     length: write(board.length),
-    lastLength: '',
-    alike: '1',
     fixing: board.id,
-    tried: false,
   };
 }

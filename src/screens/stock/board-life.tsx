@@ -4,8 +4,9 @@ import { routeTo } from '../../app/routes.ts';
 import { boards } from '../../store/boards.ts';
 import { pieces } from '../../store/pieces.ts';
 import type { Board, BoardState } from '../../store/records/board.ts';
+import { withOptional } from '../../store/records/with-optional.ts';
 import { Choice, Pick } from '../../ui/fields.tsx';
-import { Length } from '../../ui/length.tsx';
+import { BoardSize } from './board-size.tsx';
 import { changeBoard } from './change-board.ts';
 import { OffcutEntry } from './offcut-entry.tsx';
 import { stateNames } from './state-names.ts';
@@ -27,11 +28,7 @@ export function BoardLife({ board }: { board: Board }) {
   const become = (state: BoardState, pieceId?: string) => {
     const before = { state: board.state, pieceId: board.pieceId };
     const turn = (to: { state: BoardState; pieceId: string | undefined }) =>
-      changeBoard(board.id, ({ pieceId: _, ...now }) => ({
-        ...now,
-        state: to.state,
-        ...(to.pieceId !== undefined && { pieceId: to.pieceId }),
-      }));
+      changeBoard(board.id, (now) => withOptional({ ...now, state: to.state }, 'pieceId', to.pieceId));
     turn({ state, pieceId });
     offerUndo(`${board.chalk}: ${stateNames[state].toLowerCase()}.`, () => turn(before));
   };
@@ -49,10 +46,10 @@ export function BoardLife({ board }: { board: Board }) {
           label="For the piece"
           value={board.pieceId ?? ''}
           options={[
-            ...(board.pieceId === undefined ? [{ value: '', label: 'None named' }] : []),
+            { value: '', label: 'None named' },
             ...around.pieces.map(({ id, name }) => ({ value: id, label: name })),
           ]}
-          onInput={(pieceId) => become('setAside', pieceId)}
+          onInput={(pieceId) => become('setAside', pieceId || undefined)}
         />
       )}
       {around.parent && (
@@ -65,9 +62,7 @@ export function BoardLife({ board }: { board: Board }) {
           {around.offcuts.map((offcut) => (
             <li>
               <a href={routeTo('stock', offcut.id)}>Offcut {offcut.chalk}</a>
-              <span>
-                <Length mm={offcut.width} bare /> × <Length mm={offcut.length} />
-              </span>
+              <BoardSize board={offcut} />
             </li>
           ))}
         </ul>

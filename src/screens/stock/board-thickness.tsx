@@ -1,6 +1,7 @@
 import { shop } from '../../app/shop.ts';
 import { isProblem } from '../../core/answer/problem.ts';
 import { mm } from '../../core/answer/quantity.ts';
+import { resultOf } from '../../core/answer/result-of.ts';
 import { nominalQuarters } from '../../core/lumber/quarters.ts';
 import { surfacedThickness } from '../../core/lumber/surfaced-thickness.ts';
 import { flatThickness } from '../../core/milling/flat-thickness.ts';
@@ -8,7 +9,8 @@ import type { Board } from '../../store/records/board.ts';
 import { roughShape } from '../../store/records/board-shape.ts';
 import { surfacedThicknesses } from '../../tables/surfaced-thickness.ts';
 import { Amount } from '../../ui/amount.tsx';
-import { Say } from '../../ui/say.tsx';
+import { Facts } from '../../ui/facts.tsx';
+import { Reason } from '../../ui/reason.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
 import { units } from '../../ui/units.ts';
 
@@ -19,62 +21,35 @@ const shortBlank = () => (units.value.unit === 'in' ? 914.4 : 1000);
 export function BoardThickness({ board }: { board: Board }) {
   const { allowances, machines } = shop.value;
   const shape = roughShape(board);
-  const standard = surfacedThickness(nominalQuarters(board.thickness), surfacedThicknesses);
-  const whole = flatThickness(shape, { blankLength: shape.length, rips: 1, faceAllowance: allowances.face });
   const rips = machines.jointer.owned ? Math.ceil(shape.width / machines.jointer.width) : 1;
   const blankLength = Math.min(shortBlank(), shape.length);
-  const short = flatThickness(shape, { blankLength, rips, faceAllowance: allowances.face });
-  const measured = board.warp?.cup !== undefined && board.warp.bow !== undefined;
+  const flat = { blankLength, rips, faceAllowance: allowances.face };
+  const standard = surfacedThickness(nominalQuarters(board.thickness), surfacedThicknesses);
+  const whole = flatThickness(shape, { ...flat, blankLength: shape.length, rips: 1 });
+  const asBlanks = (
+    <>
+      As blanks <Amount of={mm(blankLength)} /> long{rips > 1 && `, ripped in ${rips} for the jointer`}
+    </>
+  );
+  const ways = [
+    { name: 'Surfaced, by the standard table', label: 'The table', found: standard },
+    { name: 'Flattened whole', label: 'Flattened whole', found: whole },
+    { name: asBlanks, label: 'As blanks', found: flatThickness(shape, flat) },
+  ].flatMap(({ found, ...way }) => (isProblem(found) ? [] : { ...way, found }));
   return (
     <section class="card" aria-label="Thickness to be had">
       <h2>Thickness to be had</h2>
-      <dl class="facts">
-        {!isProblem(standard) && (
-          <>
-            <dt>Surfaced, by the standard table</dt>
-            <dd>
-              <Amount of={mm(standard.value)} />
-            </dd>
-          </>
-        )}
-        {!isProblem(whole) && (
-          <>
-            <dt>Flattened whole</dt>
-            <dd>
-              <Amount of={mm(whole.value)} />
-            </dd>
-          </>
-        )}
-        {!isProblem(short) && (
-          <>
-            <dt>
-              As blanks <Amount of={mm(blankLength)} /> long{rips > 1 && `, ripped in ${rips} for the jointer`}
-            </dt>
-            <dd>
-              <Amount of={mm(short.value)} />
-            </dd>
-          </>
-        )}
-      </dl>
-      {isProblem(standard) && (
-        <p class="soft small">
-          <Say phrase={standard.message} />
-        </p>
-      )}
-      {isProblem(whole) && (
-        <p class="trouble">
-          <Say phrase={whole.message} />
-        </p>
-      )}
-      {!measured && (
+      <Facts rows={ways.map(({ name, found }) => [name, resultOf(found)] as const)} />
+      {[standard, whole].map((found) => isProblem(found) && <Reason of={found} />)}
+      {(board.warp?.cup === undefined || board.warp.bow === undefined) && (
         <p class="soft small">
           Cup or bow is not measured: middling kiln-dried hardwood is assumed. Measure to be sure.
         </p>
       )}
       <div class="workings">
-        {!isProblem(standard) && <ShowWorking of={standard.working} label="The table" />}
-        {!isProblem(whole) && <ShowWorking of={whole.working} label="Flattened whole" />}
-        {!isProblem(short) && <ShowWorking of={short.working} label="As blanks" />}
+        {ways.map(({ label, found }) => (
+          <ShowWorking of={found.working} label={label} />
+        ))}
       </div>
     </section>
   );

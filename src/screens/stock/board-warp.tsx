@@ -1,26 +1,20 @@
-import { badNumber } from '../../core/answer/bad-number.ts';
-import type { Board, Warp } from '../../store/records/board.ts';
+import { boardProblem } from '../../core/milling/flat-thickness.ts';
+import type { Board } from '../../store/records/board.ts';
+import { roughShape } from '../../store/records/board-shape.ts';
+import { withOptional } from '../../store/records/with-optional.ts';
 import { OptionalLength } from '../../ui/settled.tsx';
 import { changeBoard } from './change-board.ts';
 
-interface Kind {
-  readonly kind: keyof Warp;
-  readonly name: string;
-  readonly span: 'width' | 'length';
-  readonly how: string;
-}
-
-const kinds: readonly Kind[] = [
-  { kind: 'cup', name: 'Cup', span: 'width', how: 'Straightedge across the hollow face: the deepest gap.' },
-  { kind: 'bow', name: 'Bow', span: 'length', how: 'String or straightedge along the hollow face: the deepest gap.' },
-  { kind: 'crook', name: 'Crook', span: 'length', how: 'String along the hollow edge: the deepest gap.' },
+const kinds = [
+  { kind: 'cup', name: 'Cup', how: 'Straightedge across the hollow face: the deepest gap.' },
+  { kind: 'bow', name: 'Bow', how: 'String or straightedge along the hollow face: the deepest gap.' },
+  { kind: 'crook', name: 'Crook', how: 'String along the hollow edge: the deepest gap.' },
   {
     kind: 'twist',
     name: 'Twist',
-    span: 'width',
     how: 'Winding sticks across both ends, or the board on a flat bench: how far one corner lifts.',
   },
-];
+] as const;
 
 /** How far a board is from flat and straight; what isn't measured is left empty and assumed. */
 export function BoardWarp({ board }: { board: Board }) {
@@ -28,17 +22,13 @@ export function BoardWarp({ board }: { board: Board }) {
     <section class="card" aria-label="Warp">
       <h2>Warp</h2>
       <div class="fields">
-        {kinds.map(({ kind, name, span }) => (
+        {kinds.map(({ kind, name }) => (
           <OptionalLength
             label={name}
             value={board.warp?.[kind]}
-            // Past a fifth of its span a curve is no longer shallow, and nobody would call such wood a board.
-            check={(value) => badNumber('', `The ${kind}`, value, 'mm', { least: 0, most: board[span] / 5 })}
+            check={(depth) => boardProblem({ ...roughShape(board), [kind]: depth }) ?? undefined}
             onAccept={(depth) =>
-              changeBoard(board.id, (now) => {
-                const { [kind]: _, ...others } = now.warp ?? {};
-                return { ...now, warp: depth === undefined ? others : { ...others, [kind]: depth } };
-              })
+              changeBoard(board.id, (now) => ({ ...now, warp: withOptional(now.warp ?? {}, kind, depth) }))
             }
           />
         ))}
@@ -46,14 +36,12 @@ export function BoardWarp({ board }: { board: Board }) {
       <details class="working">
         <summary>How to measure it</summary>
         <dl>
-          {kinds.map(({ name, how }) => (
-            <>
-              <dt>
-                <b>{name}</b>
-              </dt>
-              <dd>{how}</dd>
-            </>
-          ))}
+          {kinds.map(({ name, how }) => [
+            <dt>
+              <b>{name}</b>
+            </dt>,
+            <dd>{how}</dd>,
+          ])}
         </dl>
       </details>
     </section>

@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import type { ClearStretch } from '../../core/breakdown/problem-types.ts';
 import { formatLength } from '../../core/length/format-length.ts';
 import type { Board, Defect } from '../../store/records/board.ts';
@@ -6,10 +6,12 @@ import { Drawing } from '../../ui/drawing/drawing.tsx';
 import { units } from '../../ui/units.ts';
 import { markedRectangle } from './marked-rectangle.ts';
 
+type Rectangle = Omit<Defect, 'kind'>;
+
 interface Props {
   board: Board;
   clear: readonly ClearStretch[];
-  onMark(rectangle: Omit<Defect, 'kind'>): void;
+  onMark(rectangle: Rectangle): void;
 }
 
 const sheet = { width: 328, height: 112 };
@@ -17,54 +19,33 @@ const face = { width: 326, height: 110 };
 
 /** The board's face: a stroke of the thumb marks a rectangle on it, a tap a knot. Clear stretches are outlined. */
 export function DefectDrawing({ board, clear, onMark }: Props) {
-  const { width, farWidth = width, length } = board;
+  const { width, farWidth = width, length, defects: marks = [] } = board;
   const along = face.width / length;
   const across = face.height / Math.max(width, farWidth);
-  const box = useRef<HTMLDivElement>(null);
-  const [drawn, setDrawn] = useState<Omit<Defect, 'kind'>>();
-  const mark = useRef(onMark);
-  mark.current = onMark;
+  const from = useRef<{ x: number; y: number } | undefined>(undefined);
+  const [drawn, setDrawn] = useState<Rectangle>();
 
-  useEffect(() => {
-    const element = box.current;
-    if (!element) return;
-    let from: { x: number; y: number } | undefined;
-    const at = (event: PointerEvent) => {
-      const shown = (element.querySelector('svg') as SVGSVGElement).getBoundingClientRect();
-      const perPixel = sheet.width / shown.width;
-      return {
-        x: ((event.clientX - shown.left) * perPixel - 1) / along,
-        y: ((event.clientY - shown.top) * perPixel - 1) / across,
-      };
+  const at = ({ clientX, clientY, currentTarget }: PointerEvent) => {
+    const shown = ((currentTarget as Element).firstElementChild as Element).getBoundingClientRect();
+    const perPixel = sheet.width / shown.width;
+    return {
+      x: ((clientX - shown.left) * perPixel - 1) / along,
+      y: ((clientY - shown.top) * perPixel - 1) / across,
     };
-    const down = (event: PointerEvent) => {
-      element.setPointerCapture(event.pointerId);
-      from = at(event);
-    };
-    const move = (event: PointerEvent) => from && setDrawn(markedRectangle(board, from, at(event)));
-    const up = (event: PointerEvent) => {
-      if (from) mark.current(markedRectangle(board, from, at(event)));
-      leave();
-    };
-    const leave = () => {
-      from = undefined;
-      setDrawn(undefined);
-    };
-    const listeners = { pointerdown: down, pointermove: move, pointerup: up, pointercancel: leave };
-    for (const [name, listener] of Object.entries(listeners)) element.addEventListener(name, listener as EventListener);
-    return () => {
-      for (const [name, listener] of Object.entries(listeners))
-        element.removeEventListener(name, listener as EventListener);
-    };
-  }, [board, along, across]);
+  };
+  const stroke = (event: PointerEvent) => from.current && markedRectangle(board, from.current, at(event));
+  const leave = () => {
+    from.current = undefined;
+    setDrawn(undefined);
+  };
 
   const say = (mm: number) => `${formatLength(mm, units.value)} ${units.value.unit}`;
-  const marks = board.defects ?? [];
   const alternative = `The board’s face, ${say(length)} long. ${
     marks.map(({ kind, start, length: size }) => `${kind} from ${say(start)} to ${say(start + size)}`).join('; ') ||
     'Nothing marked'
   }. Clear: ${clear.map((one) => `${say(one.length)} by ${say(one.width)}`).join('; ') || 'nothing'}.`;
-  const rectangle = ({ start, length: size, offset, width: deep }: Omit<Defect, 'kind'>) => ({
+  const outline = `M0 0H${face.width}V${farWidth * across}L0 ${width * across}Z`;
+  const place = ({ start, length: size, offset, width: deep }: Rectangle) => ({
     x: start * along,
     y: offset * across,
     width: size * along,
@@ -72,27 +53,35 @@ export function DefectDrawing({ board, clear, onMark }: Props) {
   });
   return (
     <figure>
-      <div class="marking" ref={box}>
+      <div
+        class="marking"
+        onPointerDown={(event) => {
+          event.currentTarget.setPointerCapture(event.pointerId);
+          from.current = at(event);
+        }}
+        onPointerMove={(event) => setDrawn(stroke(event))}
+        onPointerUp={(event) => {
+          const rectangle = stroke(event);
+          if (rectangle) onMark(rectangle);
+          leave();
+        }}
+        onPointerCancel={leave}
+      >
         <Drawing width={sheet.width} height={sheet.height} alternative={alternative}>
-          {(hatch) => {
-            const outline = `M0 0H${face.width}V${farWidth * across}L0 ${width * across}Z`;
-            return (
-              <g transform="translate(1 1)">
-                <path d={outline} class="wood" />
-                <path d={outline} fill={hatch.longGrain} />
-                {clear.map((one) => (
-                  <rect {...rectangle(one)} class="outline" stroke-dasharray="5 3" />
-                ))}
-                {marks.map((one) => (
-                  <g>
-                    <rect {...rectangle(one)} class="wood" />
-                    <rect {...rectangle(one)} fill={hatch.waste} stroke="var(--ink)" />
-                  </g>
-                ))}
-                {drawn && <rect {...rectangle(drawn)} class="outline signal" stroke-width="2" />}
-              </g>
-            );
-          }}
+          {(hatch) => (
+            <g transform="translate(1 1)">
+              <path d={outline} class="wood" />
+              <path d={outline} fill={hatch.longGrain} />
+              {clear.map((one) => (
+                <rect {...place(one)} class="outline" stroke-dasharray="5 3" />
+              ))}
+              {marks.map((one) => [
+                <rect {...place(one)} class="wood" />,
+                <rect {...place(one)} fill={hatch.waste} stroke="var(--ink)" />,
+              ])}
+              {drawn && <rect {...place(drawn)} class="outline signal" stroke-width="2" />}
+            </g>
+          )}
         </Drawing>
       </div>
       <figcaption class="soft small">

@@ -7,7 +7,7 @@ import type { Board, Defect } from '../../store/records/board.ts';
 import { clearStretchesOf } from '../../store/records/board-shape.ts';
 import { Choice } from '../../ui/fields.tsx';
 import { Length } from '../../ui/length.tsx';
-import { Say } from '../../ui/say.tsx';
+import { Reason } from '../../ui/reason.tsx';
 import { SettledLength } from '../../ui/settled.tsx';
 import { changeBoard } from './change-board.ts';
 import { DefectDrawing } from './defect-drawing.tsx';
@@ -37,9 +37,7 @@ export function Defects({ board }: { board: Board }) {
       />
       <DefectDrawing board={board} clear={stretches} onMark={add} />
       {isProblem(clear) ? (
-        <p class="trouble">
-          <Say phrase={clear.message} />
-        </p>
+        <Reason of={clear} />
       ) : (
         <div aria-live="polite">
           {stretches.length === 0 ? (

@@ -1,10 +1,10 @@
 import { isProblem } from '../../core/answer/problem.ts';
-import { boardFeet } from '../../core/answer/quantity.ts';
+import { resultOf } from '../../core/answer/result-of.ts';
 import { bundleTally } from '../../core/lumber/bundle-tally.ts';
 import type { Board } from '../../store/records/board.ts';
 import type { Delivery } from '../../store/records/delivery.ts';
 import { Amount } from '../../ui/amount.tsx';
-import { Say } from '../../ui/say.tsx';
+import { Reason } from '../../ui/reason.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
 import { ReadingEntry } from './reading-entry.tsx';
 
@@ -16,15 +16,13 @@ export function DeliveryMore({ delivery, boards }: { delivery: Delivery; boards:
       <details class="working">
         <summary>As an export bundle</summary>
         {isProblem(bundle) ? (
-          <p class="soft">
-            <Say phrase={bundle.message} />
-          </p>
+          <Reason of={bundle} />
         ) : (
           <>
             <p>
               Tallied as a bundle:{' '}
               <b>
-                <Amount of={boardFeet(bundle.boardFeet.value)} />
+                <Amount of={resultOf(bundle.boardFeet)} />
               </b>
               , widths to the whole inch.
             </p>

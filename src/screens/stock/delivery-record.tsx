@@ -2,8 +2,8 @@ import { offerUndo } from '../../app/notices.ts';
 import { go } from '../../app/routes.ts';
 import { badNumber } from '../../core/answer/bad-number.ts';
 import { deliveries } from '../../store/deliveries.ts';
-import type { Board } from '../../store/records/board.ts';
 import type { Delivery } from '../../store/records/delivery.ts';
+import { withOptional } from '../../store/records/with-optional.ts';
 import { Choice } from '../../ui/fields.tsx';
 import { OptionalNumber, SettledNumber } from '../../ui/settled.tsx';
 import { DayField } from './day-field.tsx';
@@ -11,13 +11,15 @@ import { KeptText } from './kept-text.tsx';
 import { invoicedVolume, pricedUnit, recordedVolume } from './priced-unit.ts';
 import { removeDelivery } from './remove-delivery.ts';
 
-const badMoney = (name: string) => (value: number) => badNumber('', name, value, 'money', { least: 0, most: 1e6 });
-
 /** Who brought it, when, and what it is said to cost; kept as it is typed. */
-export function DeliveryRecord({ delivery, boards }: { delivery: Delivery; boards: readonly Board[] }) {
+export function DeliveryRecord({ delivery }: { delivery: Delivery }) {
   // A write that fails is kept and shown by the shell.
   const edit = (change: (now: Delivery) => Delivery) => void deliveries.change(delivery.id, change).catch(() => {});
   const unit = pricedUnit(delivery);
+  const sum = (label: string, name: string) => ({
+    label,
+    check: (value: number) => badNumber('', name, value, 'money', { least: 0, most: 1e6 }),
+  });
   const remove = async () => {
     try {
       const undo = await removeDelivery(delivery.id);
@@ -47,16 +49,14 @@ export function DeliveryRecord({ delivery, boards }: { delivery: Delivery; board
       />
       <div class="fields">
         <SettledNumber
-          label="Price"
+          {...sum('Price', 'The price')}
           hint={unit === 'm3' ? 'per m³' : 'per board foot'}
           value={delivery.price.amount}
-          check={badMoney('The price')}
           onAccept={(amount) => edit((now) => ({ ...now, price: { ...now.price, amount } }))}
         />
         <SettledNumber
-          label="Freight"
+          {...sum('Freight', 'The freight')}
           value={delivery.freight}
-          check={badMoney('The freight')}
           onAccept={(freight) => edit((now) => ({ ...now, freight }))}
         />
         <OptionalNumber
@@ -65,26 +65,19 @@ export function DeliveryRecord({ delivery, boards }: { delivery: Delivery; board
           hint={unit === 'm3' ? 'm³' : 'board feet'}
           value={invoicedVolume(delivery)}
           check={(value) => badNumber('', 'What the invoice says', value, unit, { least: 0, most: 1e5 })}
-          onAccept={(typed) =>
-            edit(({ invoiceBoardFeet: _, ...now }) =>
-              typed === undefined ? now : { ...now, invoiceBoardFeet: recordedVolume(now, typed) },
-            )
-          }
+          onAccept={(typed) => edit((now) => withOptional(now, 'invoiceBoardFeet', recordedVolume(now, typed)))}
         />
         <OptionalNumber
-          label="Invoice total"
+          {...sum('Invoice total', 'The total')}
           value={delivery.invoiceTotal}
-          check={badMoney('The total')}
-          onAccept={(total) =>
-            edit(({ invoiceTotal: _, ...now }) => (total === undefined ? now : { ...now, invoiceTotal: total }))
-          }
+          onAccept={(total) => edit((now) => withOptional(now, 'invoiceTotal', total))}
         />
       </div>
       <div class="buttons">
         <button type="button" class="button" onClick={() => void remove()}>
           Delete the delivery
         </button>
-        {boards.length > 0 && <span class="soft small">Its boards stay.</span>}
+        <span class="soft small">Its boards stay.</span>
       </div>
     </section>
   );

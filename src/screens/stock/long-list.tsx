@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 
 interface Props<T> {
   items: readonly T[];
@@ -7,59 +7,46 @@ interface Props<T> {
   children(item: T): ComponentChildren;
 }
 
+/** Height of every row, as the style has it: nothing is measured before it is drawn. */
+const rowHeight = 3.75;
 /** Rows kept ready above and below what is in sight. */
 const spare = 8;
-/** Until a row is measured. */
-const guess = 60;
 
 /** A list of any length, of rows of one height: only what is in sight (and a little more) is on the page. */
 export function LongList<T>({ items, label, children }: Props<T>) {
   const list = useRef<HTMLUListElement>(null);
-  const [height, setHeight] = useState(guess);
-  const [at, setAt] = useState({ from: 0, to: 30 });
-
-  const any = items.length > 0;
-  useLayoutEffect(() => {
-    const row = list.current?.querySelector('li')?.getBoundingClientRect().height;
-    if (row) setHeight(row);
-  }, [any]);
-
+  const [{ from, to }, setAt] = useState({ from: 0, to: 30 });
   useEffect(() => {
-    let frame = 0;
     const look = () => {
-      frame = 0;
-      const top = list.current?.getBoundingClientRect().top ?? 0;
-      const from = Math.max(0, Math.floor(-top / height) - spare);
-      const to = Math.ceil((innerHeight - top) / height) + spare;
-      setAt((now) => (now.from === from && now.to === to ? now : { from, to: Math.max(to, from + 1) }));
-    };
-    const ask = () => {
-      frame ||= requestAnimationFrame(look);
+      if (!list.current) return;
+      const { top, height } = list.current.getBoundingClientRect();
+      const perRow = height / items.length || 1;
+      const first = Math.min(Math.max(0, Math.floor(-top / perRow) - spare), Math.max(0, items.length - 1));
+      const last = Math.max(first + 1, Math.ceil((innerHeight - top) / perRow) + spare);
+      setAt((now) => (now.from === first && now.to === last ? now : { from: first, to: last }));
     };
     look();
-    addEventListener('scroll', ask, { passive: true });
-    addEventListener('resize', ask);
+    // The browser tells of scrolling once a frame.
+    addEventListener('scroll', look, { passive: true });
+    addEventListener('resize', look);
     return () => {
-      cancelAnimationFrame(frame);
-      removeEventListener('scroll', ask);
-      removeEventListener('resize', ask);
+      removeEventListener('scroll', look);
+      removeEventListener('resize', look);
     };
-  }, [height, items]);
+  }, [items]);
 
-  const from = Math.min(at.from, Math.max(0, items.length - 1));
-  const shown = items.slice(from, at.to);
-  const after = items.length - from - shown.length;
-  const slots = Math.max(1, at.to - from);
+  const shown = items.slice(from, to);
+  const room = (rows: number) => `${Math.max(0, rows) * rowHeight}rem`;
   return (
     <ul
       ref={list}
       class="long-list"
       aria-label={label}
-      style={{ paddingTop: `${from * height}px`, paddingBottom: `${after * height}px` }}
+      style={{ paddingTop: room(Math.min(from, items.length)), paddingBottom: room(items.length - to) }}
     >
       {shown.map((item, n) => (
         // A row that leaves on one side comes back on the other with the next item: changing a text costs less than a new row.
-        <li key={(from + n) % slots} aria-setsize={items.length} aria-posinset={from + n + 1}>
+        <li key={(from + n) % (to - from)} aria-setsize={items.length} aria-posinset={from + n + 1}>
           {children(item)}
         </li>
       ))}

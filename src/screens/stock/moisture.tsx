@@ -1,29 +1,30 @@
 import { useDraft } from '../../app/draft.ts';
 import { badNumber } from '../../core/answer/bad-number.ts';
 import { isProblem } from '../../core/answer/problem.ts';
-import { percent } from '../../core/answer/quantity.ts';
+import { resultOf } from '../../core/answer/result-of.ts';
 import { type DryingState, dryingVerdict } from '../../core/moisture/drying-verdict.ts';
 import { equilibriumMoisture } from '../../core/moisture/equilibrium-moisture.ts';
-import { temperatureCorrection } from '../../core/moisture/temperature-correction.ts';
 import type { Board } from '../../store/records/board.ts';
+import { withOptional } from '../../store/records/with-optional.ts';
 import { Amount } from '../../ui/amount.tsx';
 import { Pick } from '../../ui/fields.tsx';
+import { Reason } from '../../ui/reason.tsx';
 import { Say } from '../../ui/say.tsx';
 import { OptionalNumber } from '../../ui/settled.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
+import { badTemperature, degreesSign, fromCelsius, toCelsius } from '../../ui/temperature.ts';
 import { correctedReadings } from './corrected-readings.ts';
 import { MoistureChart } from './moisture-chart.tsx';
 import { moistureTargets, targetById } from './moisture-targets.ts';
 import { ReadingEntry } from './reading-entry.tsx';
 import { ReadingList } from './reading-list.tsx';
-import { degreesSign, fromCelsius, toCelsius } from './temperature.ts';
 
-const looks: Record<DryingState, { name: string; class: string }> = {
-  'too-wet': { name: 'Too wet to glue', class: 'answer now' },
-  drying: { name: 'Still drying', class: 'answer wait' },
-  gaining: { name: 'Too dry yet', class: 'answer wait' },
-  settling: { name: 'Nearly: not yet steady', class: 'answer wait' },
-  ready: { name: 'Ready', class: 'answer' },
+const looks: Record<DryingState, readonly [name: string, look: string]> = {
+  'too-wet': ['Too wet to glue', 'now'],
+  drying: ['Still drying', 'wait'],
+  gaining: ['Too dry yet', 'wait'],
+  settling: ['Nearly: not yet steady', 'wait'],
+  ready: ['Ready', ''],
 };
 
 interface Air {
@@ -40,48 +41,39 @@ export function Moisture({ board }: { board: Board }) {
   const { celsius, humidity } = air.value;
   const equilibrium =
     celsius === undefined || humidity === undefined ? undefined : equilibriumMoisture({ celsius, humidity });
-  const holdsAt = equilibrium === undefined || isProblem(equilibrium) ? undefined : equilibrium;
-  const readings = correctedReadings(board.readings ?? []);
-  const verdict = dryingVerdict({
+  const holdsAt = isProblem(equilibrium) ? undefined : equilibrium;
+  const readings = correctedReadings(board);
+  const latest = readings.at(-1);
+  const found = dryingVerdict({
     readings,
     target: target.band,
     ...(holdsAt && { equilibrium: holdsAt.value }),
-    now: Math.max(Date.now(), readings.at(-1)?.at ?? 0),
+    now: Math.max(Date.now(), latest?.at ?? 0),
   });
-  const newest = board.readings?.toSorted((a, b) => a.at - b.at).at(-1);
-  const correction =
-    newest?.celsius === undefined
-      ? undefined
-      : temperatureCorrection({ percent: newest.percent, celsius: newest.celsius });
+  const verdict = isProblem(found) ? undefined : found.value;
+  const [name, look] = looks[verdict?.state ?? 'ready'];
+  const setAir = (field: keyof Air, value: number | undefined) => air.set(withOptional(air.value ?? {}, field, value));
   return (
     <section class="card" aria-label="Moisture">
       <h2>Is it dry enough?</h2>
-      {isProblem(verdict) ? (
-        <p class="soft">
-          <Say phrase={verdict.message} />
-        </p>
+      {isProblem(found) ? (
+        <Reason of={found} />
       ) : (
-        <div class={looks[verdict.value.state].class} aria-live="polite">
-          <span class="figure words">{looks[verdict.value.state].name}</span>
+        <div class={`answer ${look}`} aria-live="polite">
+          <span class="figure words">{name}</span>
           <span>
-            <Say phrase={verdict.value.reason} />
+            <Say phrase={found.value.reason} />
           </span>
-          {verdict.value.state !== 'ready' && (
+          {found.value.state !== 'ready' && (
             <span class="soft">
-              <Say phrase={verdict.value.forecast} />
-              {verdict.value.expectedAt !== undefined && ` About ${day(verdict.value.expectedAt)}.`}
+              <Say phrase={found.value.forecast} />
+              {found.value.expectedAt !== undefined && ` About ${day(found.value.expectedAt)}.`}
             </span>
           )}
-          <ShowWorking of={verdict.working} label="What ready means" />
+          <ShowWorking of={found.working} label="What ready means" />
         </div>
       )}
-      {readings.length > 0 && (
-        <MoistureChart
-          readings={readings}
-          band={target.band}
-          expectedAt={isProblem(verdict) ? undefined : verdict.value.expectedAt}
-        />
-      )}
+      <MoistureChart readings={readings} band={target.band} expectedAt={verdict?.expectedAt} />
       <Pick
         label="The piece will live"
         value={target.id}
@@ -90,9 +82,7 @@ export function Moisture({ board }: { board: Board }) {
       />
       <ReadingEntry boards={[board]} formKey={board.id} />
       <ReadingList board={board} />
-      {correction !== undefined && !isProblem(correction) && (
-        <ShowWorking of={correction.working} label="The latest reading, corrected" />
-      )}
+      {latest?.working && <ShowWorking of={latest.working} label="The latest reading, corrected" />}
       <details class="working">
         <summary>Air in the shop</summary>
         <div class="fields">
@@ -100,15 +90,15 @@ export function Moisture({ board }: { board: Board }) {
             label="Temperature"
             hint={degreesSign()}
             value={celsius === undefined ? undefined : fromCelsius(celsius)}
-            check={(typed) => badNumber('', 'The temperature', toCelsius(typed), 'celsius', { least: -20, most: 60 })}
-            onAccept={(typed) => air.set(airWith(air.value, 'celsius', typed === undefined ? typed : toCelsius(typed)))}
+            check={badTemperature}
+            onAccept={(typed) => setAir('celsius', typed === undefined ? typed : toCelsius(typed))}
           />
           <OptionalNumber
             label="Humidity"
             hint="%"
             value={humidity}
             check={(typed) => badNumber('', 'The humidity', typed, 'percent', { least: 0, most: 100 })}
-            onAccept={(typed) => air.set(airWith(air.value, 'humidity', typed))}
+            onAccept={(typed) => setAir('humidity', typed)}
           />
         </div>
         {holdsAt && (
@@ -116,7 +106,7 @@ export function Moisture({ board }: { board: Board }) {
             <p>
               This air holds wood at{' '}
               <b>
-                <Amount of={percent(holdsAt.value)} />
+                <Amount of={resultOf(holdsAt)} />
               </b>
               .
             </p>
@@ -126,11 +116,6 @@ export function Moisture({ board }: { board: Board }) {
       </details>
     </section>
   );
-}
-
-function airWith(air: Air | undefined, field: keyof Air, value: number | undefined): Air {
-  const { [field]: _, ...rest } = air ?? {};
-  return value === undefined ? rest : { ...rest, [field]: value };
 }
 
 const day = (at: number) =>

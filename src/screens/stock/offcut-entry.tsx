@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { useDraft } from '../../app/draft.ts';
 import { offerUndo } from '../../app/notices.ts';
 import { badNumber } from '../../core/answer/bad-number.ts';
+import { checked } from '../../core/answer/checked.ts';
 import { isProblem, type Outcome } from '../../core/answer/problem.ts';
 import { parseLength } from '../../core/length/parse-length.ts';
 import { nextChalkMark } from '../../core/lumber/chalk-mark.ts';
@@ -20,10 +21,10 @@ export function OffcutEntry({ board }: { board: Board }) {
   const form = draft.value;
   if (!form) return null;
   const read = (field: 'width' | 'length'): Outcome<number> => {
-    const got = parseLength(form[field], units.value.unit);
-    if (isProblem(got)) return got;
     const most = field === 'width' ? Math.max(board.width, board.farWidth ?? 0) : board.length;
-    return badNumber(field, `The ${field}`, got, 'mm', { least: boardLimits[field].least, most }) ?? got;
+    return checked(parseLength(form[field], units.value.unit), (mm) =>
+      badNumber(field, `The ${field}`, mm, 'mm', { ...boardLimits[field], most }),
+    );
   };
   const width = read('width');
   const length = read('length');

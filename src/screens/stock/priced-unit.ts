@@ -1,22 +1,18 @@
 import { cubicMetresPerBoardFoot } from '../../core/lumber/exact-volume.ts';
 import type { Delivery } from '../../store/records/delivery.ts';
 
+type Priced = Pick<Delivery, 'price'>;
+
 /** The unit in which a delivery is priced and its invoice is written. */
-export const pricedUnit = ({ price }: Pick<Delivery, 'price'>): 'boardFeet' | 'm3' =>
-  price.per === 'cubicMetre' ? 'm3' : 'boardFeet';
+export const pricedUnit = ({ price }: Priced): 'boardFeet' | 'm3' => (price.per === 'cubicMetre' ? 'm3' : 'boardFeet');
 
-/** Board feet of the record in one unit of the price. */
-const boardFeetPer = (delivery: Pick<Delivery, 'price'>) =>
-  pricedUnit(delivery) === 'm3' ? 1 / cubicMetresPerBoardFoot : 1;
+/** One unit of the price in board feet, in which the record keeps volumes. */
+const inBoardFeet = (delivery: Priced) => (pricedUnit(delivery) === 'm3' ? 1 / cubicMetresPerBoardFoot : 1);
 
-/** What the invoice says, in the unit of the price. */
-export function invoicedVolume(delivery: Delivery): number | undefined {
-  const { invoiceBoardFeet } = delivery;
-  if (invoiceBoardFeet === undefined) return undefined;
-  // To a millionth: a volume in cubic metres is kept in board feet, and comes back as it was typed.
-  return Math.round((invoiceBoardFeet / boardFeetPer(delivery)) * 1e6) / 1e6;
-}
+/** What the invoice says, in the unit of the price, to a millionth: it comes back as it was typed. */
+export const invoicedVolume = (delivery: Delivery): number | undefined =>
+  delivery.invoiceBoardFeet && Math.round((delivery.invoiceBoardFeet / inBoardFeet(delivery)) * 1e6) / 1e6;
 
 /** What is typed from the invoice, as the record keeps it. */
-export const recordedVolume = (delivery: Pick<Delivery, 'price'>, typed: number): number =>
-  typed * boardFeetPer(delivery);
+export const recordedVolume = (delivery: Priced, typed: number | undefined): number | undefined =>
+  typed && typed * inBoardFeet(delivery);

@@ -2,7 +2,7 @@ import { narrowestWidth } from '../../core/lumber/board-width.ts';
 import { roughThickness } from '../../core/lumber/quarters.ts';
 import type { Board } from '../../store/records/board.ts';
 import { speciesName } from '../../ui/species-name.ts';
-import { correctedReadings } from './corrected-readings.ts';
+import { latestReading } from './corrected-readings.ts';
 
 export type SortBy = 'newest' | 'mark' | 'widest' | 'longest' | 'thickest' | 'driest';
 
@@ -21,49 +21,27 @@ export interface RackFilter {
 
 export const wholeRack: RackFilter = { search: '', species: '', state: 'have', sort: 'newest' };
 
-const texts = new WeakMap<Board, string>();
 const names = new Map<string, string>();
 
-function textOf(board: Board): string {
-  const known = texts.get(board);
-  if (known !== undefined) return known;
-  const name = names.get(board.species) ?? speciesName(board.species);
-  names.set(board.species, name);
-  const text = `${board.chalk} ${name} ${board.note ?? ''}`.toLowerCase();
-  texts.set(board, text);
-  return text;
+/** Every word is somewhere in the board's mark, wood or note. */
+function matches({ chalk, species, note = '' }: Board, words: readonly string[]): boolean {
+  const name = names.get(species) ?? speciesName(species);
+  names.set(species, name);
+  const text = `${chalk} ${name} ${note}`.toLowerCase();
+  return words.every((word) => text.includes(word));
 }
-
-const moistures = new WeakMap<Board, number>();
 
 /** The latest moisture, corrected; a board without a reading counts as wet. */
-export function latestMoisture(board: Board): number {
-  if (!board.readings?.length) return Number.POSITIVE_INFINITY;
-  const known = moistures.get(board);
-  if (known !== undefined) return known;
-  const found = correctedReadings(board.readings).at(-1)?.percent ?? Number.POSITIVE_INFINITY;
-  moistures.set(board, found);
-  return found;
-}
-
-const compare: Record<Exclude<SortBy, 'newest' | 'mark'>, (a: Board, b: Board) => number> = {
-  widest: (a, b) => narrowestWidth(b) - narrowestWidth(a),
-  longest: (a, b) => b.length - a.length,
-  thickest: (a, b) => roughThickness(b.thickness) - roughThickness(a.thickness),
-  driest: (a, b) => (latestMoisture(a) === latestMoisture(b) ? 0 : latestMoisture(a) - latestMoisture(b)),
-};
+export const latestMoisture = (board: Board): number => latestReading(board)?.percent ?? Number.POSITIVE_INFINITY;
 
 /** A size typed to the last digit must not shut out a board of that very size. */
 const noise = 0.06;
 
-/** The boards that pass, sorted. `boards` are in the order they were logged. */
+/** The boards that pass, in the order they came. */
 export function filterRack(boards: readonly Board[], filter: RackFilter): Board[] {
-  const words = filter.search
-    .toLowerCase()
-    .split(/\s+/)
-    .filter((word) => word !== '');
+  const words = filter.search.toLowerCase().split(/\s+/);
   const { species, state, width = 0, length = 0, thickness = 0, driestAt } = filter;
-  const found = boards.filter(
+  return boards.filter(
     (board) =>
       (state === 'all' ||
         (state === 'have' ? board.state === 'rack' || board.state === 'setAside' : board.state === state)) &&
@@ -72,20 +50,25 @@ export function filterRack(boards: readonly Board[], filter: RackFilter): Board[
       board.length >= length - noise &&
       roughThickness(board.thickness) >= thickness - noise &&
       (driestAt === undefined || latestMoisture(board) <= driestAt) &&
-      (words.length === 0 || matches(board, words)),
+      matches(board, words),
   );
-  return filter.sort === 'newest' ? found.reverse() : found.sort(sorter(filter.sort));
 }
 
-function sorter(sort: Exclude<SortBy, 'newest'>): (a: Board, b: Board) => number {
-  if (sort !== 'mark') return compare[sort];
-  // One collator for all: making one for each comparison takes longer than the comparison.
-  const collator = new Intl.Collator(undefined, { numeric: true });
-  return (a, b) => collator.compare(a.chalk, b.chalk);
-}
+const keys: Record<Exclude<SortBy, 'newest' | 'mark'>, (board: Board) => number> = {
+  widest: (board) => -narrowestWidth(board),
+  longest: (board) => -board.length,
+  thickest: (board) => -roughThickness(board.thickness),
+  driest: latestMoisture,
+};
 
-/** Every word is somewhere in the board's text. */
-function matches(board: Board, words: readonly string[]): boolean {
-  const text = textOf(board);
-  return words.every((word) => text.includes(word));
+/** Boards in the order wanted; they come in the order they were logged. */
+export function sortRack(boards: readonly Board[], sort: SortBy): Board[] {
+  if (sort === 'newest') return boards.toReversed();
+  if (sort === 'mark') {
+    // One collator for all: making one for each comparison takes longer than the comparison.
+    const { compare } = new Intl.Collator(undefined, { numeric: true });
+    return boards.toSorted((a, b) => compare(a.chalk, b.chalk));
+  }
+  const keyed = boards.map((board) => ({ board, key: keys[sort](board) }));
+  return keyed.sort((a, b) => (a.key < b.key ? -1 : Number(a.key > b.key))).map(({ board }) => board);
 }

@@ -1,48 +1,34 @@
-import { isProblem } from '../../core/answer/problem.ts';
-import { boardFeet, m3 } from '../../core/answer/quantity.ts';
-import { tally } from '../../core/lumber/tally.ts';
-import type { Board } from '../../store/records/board.ts';
+import { resultOf } from '../../core/answer/result-of.ts';
+import type { Sums } from '../../core/lumber/added-up.ts';
 import { Amount } from '../../ui/amount.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
-import type { Sums } from './rack-amounts.ts';
 
-/** How much wood some boards hold: by the trade's rule, exactly, and in cubic metres. Without sums, they are still counted. */
-export function RackTally({ count, name, sums }: { count: number; name: string; sums: Sums | undefined }) {
+interface Props {
+  sums: Omit<Sums, 'surfaceMeasure'>;
+  /** Which boards these are. */
+  of?: string;
+}
+
+/** How much wood boards hold: by the trade's rule, exactly, and in cubic metres. */
+export function RackTally({ sums, of }: Props) {
   return (
     <section class="answer" aria-label="Tally" aria-live="polite">
-      <span class="soft">
-        {count} {count === 1 ? 'board' : 'boards'} {name}
+      {of && <span class="soft">{of}</span>}
+      <span class="figure">
+        <Amount of={resultOf(sums.boardFeet)} />
       </span>
-      {sums ? (
-        <>
-          <span class="figure">
-            <Amount of={boardFeet(sums.boardFeet.value)} />
-          </span>
-          <span class="soft">
-            by the hardwood rule; exactly <Amount of={boardFeet(sums.exactBoardFeet.value)} />,{' '}
-            <Amount of={m3(sums.cubicMetres.value)} />
-          </span>
-          <div class="workings">
-            <ShowWorking of={sums.boardFeet.working} label="By the rule" />
-            <ShowWorking of={sums.exactBoardFeet.working} label="Exact board feet" />
-            <ShowWorking of={sums.cubicMetres.working} label="Cubic metres" />
-          </div>
-        </>
-      ) : (
-        <span class="figure words">Adding up</span>
-      )}
+      <span class="soft">
+        by the hardwood rule; exactly <Amount of={resultOf(sums.exactBoardFeet)} />,{' '}
+        <Amount of={resultOf(sums.cubicMetres)} />
+      </span>
+      <div class="workings">
+        <ShowWorking of={sums.boardFeet.working} label="By the rule" />
+        <ShowWorking of={sums.exactBoardFeet.working} label="Exact board feet" />
+        <ShowWorking of={sums.cubicMetres.working} label="Cubic metres" />
+      </div>
     </section>
   );
 }
 
-/** The running sum in a few words, to stand in sight of the entries. */
-export function SoFar({ boards }: { boards: readonly Board[] }) {
-  const sums = tally(boards);
-  if (isProblem(sums) || boards.length === 0) return null;
-  return (
-    <>
-      {' '}
-      {boards.length} so far, <Amount of={boardFeet(sums.boardFeet.value)} />.
-    </>
-  );
-}
+export const countOf = (boards: readonly unknown[]): string =>
+  `${boards.length} ${boards.length === 1 ? 'board' : 'boards'}`;

@@ -2,13 +2,14 @@ import { useState } from 'preact/hooks';
 import { useDraft } from '../../app/draft.ts';
 import { offerUndo } from '../../app/notices.ts';
 import { badNumber } from '../../core/answer/bad-number.ts';
+import { checked } from '../../core/answer/checked.ts';
 import { parseNumber } from '../../core/answer/parse-number.ts';
 import { isProblem, type Outcome } from '../../core/answer/problem.ts';
 import { boards as store } from '../../store/boards.ts';
 import type { Board, MoistureReading } from '../../store/records/board.ts';
 import { NumberField } from '../../ui/fields.tsx';
+import { badTemperature, degreesSign, toCelsius } from '../../ui/temperature.ts';
 import { DayField } from './day-field.tsx';
-import { degreesSign, toCelsius } from './temperature.ts';
 import { today } from './today.ts';
 
 interface Form {
@@ -18,18 +19,7 @@ interface Form {
 
 const empty: Form = { percent: '', degrees: '' };
 
-function readPercent(text: string): Outcome<number> {
-  const got = parseNumber(text);
-  if (isProblem(got)) return got;
-  return badNumber('percent', 'The reading', got, 'percent', { least: 0, most: 100 }) ?? got;
-}
-
-function readDegrees(text: string): Outcome<number | undefined> {
-  if (text.trim() === '') return undefined;
-  const got = parseNumber(text);
-  if (isProblem(got)) return got;
-  return badNumber('degrees', 'The temperature', toCelsius(got), 'celsius', { least: -20, most: 60 }) ?? toCelsius(got);
-}
+const badPercent = (typed: number) => badNumber('', 'The reading', typed, 'percent', { least: 0, most: 100 });
 
 /** Noon of a day: a reading that is written down later was taken some time on it. */
 const noonOf = (day: string) => new Date(`${day}T12:00:00`).getTime();
@@ -41,15 +31,15 @@ export function ReadingEntry({ boards, formKey }: { boards: readonly Board[]; fo
   const [tried, setTried] = useState(false);
   const form = draft.value;
   if (!form) return null;
-  const percent = readPercent(form.percent);
-  const celsius = readDegrees(form.degrees);
+  const percent = checked(parseNumber(form.percent), badPercent);
+  const degrees = form.degrees.trim() === '' ? undefined : checked(parseNumber(form.degrees), badTemperature);
 
   const note = async () => {
     setTried(true);
-    if (isProblem(percent) || isProblem(celsius)) return;
+    if (isProblem(percent) || isProblem(degrees)) return;
     const now = Date.now();
     const at = day === '' || day === today(now) ? now : Math.min(now, noonOf(day));
-    const reading: MoistureReading = { at, percent, ...(celsius !== undefined && { celsius }) };
+    const reading: MoistureReading = { at, percent, ...(degrees !== undefined && { celsius: toCelsius(degrees) }) };
     try {
       // As they are stored now: what another tab changed meanwhile stays.
       const fresh = await Promise.all(boards.map(({ id }) => store.get(id)));
@@ -72,23 +62,21 @@ export function ReadingEntry({ boards, formKey }: { boards: readonly Board[]; fo
     }
   };
 
+  const entry = (label: string, hint: string, field: keyof Form, got: Outcome<unknown>) => (
+    <NumberField
+      label={label}
+      hint={hint}
+      value={form[field]}
+      problem={tried && isProblem(got) ? got : undefined}
+      onInput={(text) => draft.set({ ...form, [field]: text })}
+    />
+  );
+
   return (
     <>
       <div class="fields">
-        <NumberField
-          label="Meter reads"
-          hint="%"
-          value={form.percent}
-          problem={tried && isProblem(percent) ? percent : undefined}
-          onInput={(text) => draft.set({ ...form, percent: text })}
-        />
-        <NumberField
-          label="Wood temperature"
-          hint={degreesSign()}
-          value={form.degrees}
-          problem={tried && isProblem(celsius) ? celsius : undefined}
-          onInput={(text) => draft.set({ ...form, degrees: text })}
-        />
+        {entry('Meter reads', '%', 'percent', percent)}
+        {entry('Wood temperature', degreesSign(), 'degrees', degrees)}
         <DayField label="Read on" value={day === '' ? today(Date.now()) : day} onAccept={setDay} />
       </div>
       <p class="soft small">

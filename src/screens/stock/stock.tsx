@@ -3,9 +3,9 @@ import { boards } from '../../store/boards.ts';
 import { deliveries } from '../../store/deliveries.ts';
 import { BoardDetail } from './board-detail.tsx';
 import { DeliveryScreen } from './delivery.tsx';
-import { Gone } from './gone.tsx';
 import { Later } from './later.tsx';
 import { Rack } from './rack.tsx';
+import { StockPart } from './stock-part.tsx';
 import './stock.css';
 
 /** The rack; its list out and in; or one board of it, or one delivery. */
@@ -23,5 +23,11 @@ function One({ id }: { id: string }) {
   }));
   if (!found) return null;
   if (found.board) return <BoardDetail board={found.board} />;
-  return found.delivery ? <DeliveryScreen delivery={found.delivery} /> : <Gone />;
+  return found.delivery ? (
+    <DeliveryScreen delivery={found.delivery} />
+  ) : (
+    <StockPart question="This is gone">
+      <p>It was deleted, here or in another tab.</p>
+    </StockPart>
+  );
 }

@@ -1,14 +1,13 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { isProblem } from '../../../src/core/answer/problem.ts';
-import { tally } from '../../../src/core/lumber/tally.ts';
 import { inLoggedOrder } from '../../../src/screens/stock/board-order.ts';
-import { correctedReadings } from '../../../src/screens/stock/corrected-readings.ts';
+import { correctedReadings, latestReading } from '../../../src/screens/stock/corrected-readings.ts';
+import { costInDelivery } from '../../../src/screens/stock/cost-in-delivery.ts';
 import { markedRectangle } from '../../../src/screens/stock/marked-rectangle.ts';
 import { moistureTargets, targetById } from '../../../src/screens/stock/moisture-targets.ts';
 import { invoicedVolume, recordedVolume } from '../../../src/screens/stock/priced-unit.ts';
-import { countRack, sumsOf } from '../../../src/screens/stock/rack-amounts.ts';
-import { filterRack, wholeRack } from '../../../src/screens/stock/rack-filter.ts';
+import { filterRack, sortRack, wholeRack } from '../../../src/screens/stock/rack-filter.ts';
 import { today } from '../../../src/screens/stock/today.ts';
 import type { Board } from '../../../src/store/records/board.ts';
 import { clearStretchesOf, roughShape } from '../../../src/store/records/board-shape.ts';
@@ -28,24 +27,6 @@ const board = (chalk: string, part: Partial<Board> = {}): Board => ({
   ...part,
 });
 
-test('counting in slices gives the core’s tally, exact halves in turn, and may be broken off', async () => {
-  // 6 in by 9 ft is 4.5 square feet: exact halves, which go up and down in turn (NHLA).
-  const boards = Array.from({ length: 1200 }, (_, at) => board(`A${at}`, { width: 152.4, length: 2743.2 + (at % 7) }));
-  const amounts = await countRack(boards, async () => true);
-  const whole = tally(boards);
-  if (!amounts || isProblem(whole)) throw new Error('not counted');
-  const sums = sumsOf(boards, amounts);
-  expect(sums.boardFeet.value).toBe(whole.boardFeet.value);
-  expect(sums.boardFeet.value).toBe(1200 * 4.5);
-  // Sums of a thousand binary numbers in one order: no difference at all.
-  expect(sums.cubicMetres.value).toBe(whole.cubicMetres.value);
-  expect(sums.exactBoardFeet.value).toBe(whole.exactBoardFeet.value);
-  expect(await countRack(boards, async () => false)).toBeUndefined();
-  const bad = board('bad', { width: Number.NaN });
-  const withBad = await countRack([bad, ...boards.slice(0, 2)], async () => true);
-  expect(withBad && sumsOf([bad], withBad).boardFeet.value).toBe(0);
-});
-
 test('the filter keeps what was asked for, and each board that passes', () => {
   const boards = [
     board('C2', { width: 150, farWidth: 90, created: 1, note: 'by the window' }),
@@ -53,7 +34,10 @@ test('the filter keeps what was asked for, and each board that passes', () => {
     board('M1', { species: 'maple-red', thickness: { mm: 50 }, created: 3, state: 'setAside' }),
     board('C1', { length: 900, created: 4, state: 'used' }),
   ];
-  const marks = (part: object) => filterRack(boards, { ...wholeRack, ...part }).map(({ chalk }) => chalk);
+  const marks = (part: object) => {
+    const filter = { ...wholeRack, ...part };
+    return sortRack(filterRack(boards, filter), filter.sort).map(({ chalk }) => chalk);
+  };
   expect(marks({})).toEqual(['M1', 'C10', 'C2']);
   expect(marks({ state: 'all', sort: 'mark' })).toEqual(['C1', 'C2', 'C10', 'M1']);
   expect(marks({ state: 'used' })).toEqual(['C1']);
@@ -132,22 +116,45 @@ test('a stored board as planning sees it: narrow end, thickness in mm, warp meas
 
 test('readings come in order, corrected where the wood’s temperature is known', () => {
   // 10 % read at 10 °C is 11.0 % (Wood handbook's rule, from memory); to the hundredth.
-  const readings = correctedReadings([
-    { at: 2, percent: 10, celsius: 10 },
-    { at: 1, percent: 12 },
-    { at: 3, percent: 45, celsius: 10 },
-  ]);
+  const readings = correctedReadings({
+    readings: [
+      { at: 2, percent: 10, celsius: 10 },
+      { at: 1, percent: 12 },
+      { at: 3, percent: 45, celsius: 10 },
+    ],
+  });
   expect(readings.map(({ at }) => at)).toEqual([1, 2, 3]);
   expect(readings[0]?.percent).toBe(12);
   expect(readings[1]?.percent).toBeCloseTo(10.99, 2);
   // Above what the rule holds for, the reading stands as it is.
   expect(readings[2]?.percent).toBe(45);
+  expect(readings.map(({ working }) => working !== undefined)).toEqual([false, true, false]);
+  expect(latestReading(board('C1'))).toBeUndefined();
 });
 
 test('targets: bands the right way round, an unknown one falls back to the first', () => {
   for (const { band } of moistureTargets) expect(band.least < band.most && band.least > 0 && band.most < 30).toBe(true);
   // Wood handbook, figure 13-1: 6 to 10 % for most areas indoors.
   expect(targetById('gone').band).toMatchObject({ least: 6, most: 10 });
+});
+
+test('a delivery’s price is shared out by what each board holds, whatever order its boards are read in', () => {
+  // 12 in by 8 ft of 4/4 and 8/4: 8 and 16 board feet (NHLA); at 9 and 48 of freight: 88 and 176, by hand.
+  const [thin, thick] = [1, 2].map((n) =>
+    board(`D${n}`, { created: n, width: 304.8, length: 2438.4, thickness: { quarters: 4 * n } }),
+  ) as [Board, Board];
+  const delivery = { price: { per: 'boardFoot', amount: 9 }, freight: 48 } as Delivery;
+  expect(costInDelivery('D1', [thick, thin], delivery)).toMatchObject({ cost: { value: 88 } });
+  expect(costInDelivery('D2', [thin, thick], delivery, 4)).toMatchObject({
+    cost: { value: 176 },
+    perUsableBoardFoot: { value: 44 },
+  });
+  // A board foot is 2.359737E-03 m3 (NIST SP 811): at 1000 a cubic metre, 2.36 each, seven digits known; 2 of 48 a board foot.
+  const byVolume = { ...delivery, price: { per: 'cubicMetre', amount: 1000 } } as Delivery;
+  const found = costInDelivery('D1', [thin, thick], byVolume);
+  if (isProblem(found)) throw new Error('no cost');
+  expect(found.cost.value).toBeCloseTo(8 * 2.359737 + 16, 4);
+  expect(isProblem(costInDelivery('D1', [{ ...thin, width: 0 }], delivery))).toBe(true);
 });
 
 test('an invoice in cubic metres comes back as typed; the day is the phone’s own', () => {

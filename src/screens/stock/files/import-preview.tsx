@@ -1,6 +1,6 @@
-import { Length } from '../../../ui/length.tsx';
 import { Say } from '../../../ui/say.tsx';
 import { speciesName } from '../../../ui/species-name.ts';
+import { BoardSize } from '../board-size.tsx';
 import type { RackImport } from './rack-rows.ts';
 
 interface Props {
@@ -28,8 +28,7 @@ export function ImportPreview({ found, onTake, onLeave }: Props) {
         <ul>
           {boards.slice(0, fewBoards).map((board) => (
             <li>
-              <b>{board.chalk}</b> {speciesName(board.species)}, <Length mm={board.width} bare /> ×{' '}
-              <Length mm={board.length} />
+              <b>{board.chalk}</b> {speciesName(board.species)}, <BoardSize board={board} />
             </li>
           ))}
           {boards.length > fewBoards && <li class="soft">and {boards.length - fewBoards} more</li>}

@@ -1,6 +1,6 @@
 import type { Board } from '../../../store/records/board.ts';
-import { Length } from '../../../ui/length.tsx';
 import { speciesName } from '../../../ui/species-name.ts';
+import { BoardSize } from '../board-size.tsx';
 import { latestMoisture } from '../rack-filter.ts';
 import { stateNames } from '../state-names.ts';
 
@@ -13,7 +13,7 @@ export function PrintSheet({ what, boards }: { what: 'list' | 'labels'; boards: 
           <li>
             <b>{board.chalk}</b>
             <span>{speciesName(board.species)}</span>
-            <Size board={board} />
+            <BoardSize board={board} />
           </li>
         ))}
       </ul>
@@ -35,7 +35,7 @@ export function PrintSheet({ what, boards }: { what: 'list' | 'labels'; boards: 
             <th scope="row">{board.chalk}</th>
             <td>{speciesName(board.species)}</td>
             <td>
-              <Size board={board} />
+              <BoardSize board={board} />
             </td>
             <td>{Number.isFinite(latestMoisture(board)) && `${latestMoisture(board).toFixed(1)}%`}</td>
             <td>{stateNames[board.state]}</td>
@@ -44,20 +44,5 @@ export function PrintSheet({ what, boards }: { what: 'list' | 'labels'; boards: 
         ))}
       </tbody>
     </table>
-  );
-}
-
-function Size({ board: { thickness, width, farWidth, length } }: { board: Board }) {
-  return (
-    <span>
-      {'quarters' in thickness ? `${thickness.quarters}/4` : <Length mm={thickness.mm} bare />} ×{' '}
-      <Length mm={width} bare />
-      {farWidth !== undefined && (
-        <>
-          –<Length mm={farWidth} bare />
-        </>
-      )}{' '}
-      × <Length mm={length} />
-    </span>
   );
 }

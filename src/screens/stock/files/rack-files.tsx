@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import { notify, offerUndo } from '../../../app/notices.ts';
-import { go, routeTo } from '../../../app/routes.ts';
+import { go } from '../../../app/routes.ts';
 import { saveFile } from '../../../app/save-file.ts';
 import { isProblem, type Outcome } from '../../../core/answer/problem.ts';
 import { writeRackCsv } from '../../../core/lumber/write-rack-csv.ts';
@@ -8,9 +8,9 @@ import { boards as store } from '../../../store/boards.ts';
 import type { Board } from '../../../store/records/board.ts';
 import { remove } from '../../../store/remove.ts';
 import { Say } from '../../../ui/say.tsx';
-import { Screen } from '../../../ui/screen.tsx';
 import { units } from '../../../ui/units.ts';
-import { filterRack, wholeRack } from '../rack-filter.ts';
+import { filterRack, sortRack, wholeRack } from '../rack-filter.ts';
+import { StockPart } from '../stock-part.tsx';
 import { today } from '../today.ts';
 import { useRack } from '../use-rack.ts';
 import { ImportPreview } from './import-preview.tsx';
@@ -25,7 +25,7 @@ export default function RackFiles() {
   const [busy, setBusy] = useState('');
   const [sheet, setSheet] = useState<'list' | 'labels'>();
   if (!all) return null;
-  const shown = filterRack(all, { ...wholeRack, sort: 'mark' });
+  const shown = sortRack(filterRack(all, wholeRack), 'mark');
 
   const takeOut = () =>
     saveFile(`rack-${today(Date.now())}.csv`, 'text/csv', writeRackCsv(all.map(rackRow), units.value.unit));
@@ -59,15 +59,7 @@ export default function RackFiles() {
   };
 
   return (
-    <Screen
-      question="Take the list out, or in?"
-      kicker="Stock"
-      action={
-        <a class="button big" href={routeTo('stock')}>
-          To the rack
-        </a>
-      }
-    >
+    <StockPart question="Take the list out, or in?">
       <section class="card no-print" aria-label="Out">
         <h2>Out</h2>
         <p class="soft">{all.length} boards are logged. A spreadsheet reads the list as CSV.</p>
@@ -115,6 +107,6 @@ export default function RackFiles() {
           ))}
       </section>
       {sheet && <PrintSheet what={sheet} boards={shown} />}
-    </Screen>
+    </StockPart>
   );
 }
