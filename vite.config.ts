@@ -13,7 +13,8 @@ export default defineConfig({
     rolldownOptions: {
       output: {
         // What the home screen needs comes in one file: fewer trips on a cold start. The screens come in two, by the
-        // half of the job they belong to, and what those share in a third: together they compress far better than apart.
+        // half of the job they belong to, the keeping of records in a third, and what these share in a fourth: together
+        // they compress far better than apart.
         codeSplitting: {
           groups: [
             { name: 'launch', tags: ['$initial'], priority: 4 },
@@ -25,6 +26,11 @@ export default defineConfig({
             {
               name: 'work',
               test: /screens.(mill|square|glue|finish)|core.(milling|square|gluing|finishing)/,
+              priority: 3,
+            },
+            {
+              name: 'records',
+              test: /screens.(data|shop)|store.(backup|demo|migrations)|app.save-/,
               priority: 3,
             },
             { name: 'kit', test: /src/, minShareCount: 2, priority: 2 },
