@@ -314,6 +314,8 @@ test('one board: marked with the thumb, warp, set aside, cut, an offcut that kno
 
   // Found, filtered, sorted; the totals are those of what is shown.
   await logOne('L2', '10', '120');
+  // The pad stands open for the next width by then, and takes no more focus from other entries.
+  await pad('Next').waitFor();
   await page.getByRole('textbox', { name: /^Find/ }).fill('cherry l2');
   await page.locator('section[aria-label=Tally]', { hasText: '1 board shown, of 3 logged' }).waitFor();
   // 10 in × 10 ft ÷ 12 = 8.33, so 8 (NHLA).

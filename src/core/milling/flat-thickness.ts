@@ -14,7 +14,14 @@ export interface FlatteningPlan {
 
 const mostSensible = { thickness: 500, width: 3000, length: 20000 } as const;
 
-/** Why a rough board with such measurements can't be, if it can't. */
+/**
+ * Why a rough board with such measurements can't be, or `null` when it can: sizes in mm above zero and within what wood
+ * grows to, each kind of warp in mm no deeper than a fifth of its span.
+ *
+ * Example: a cup of 60 across a board 200 wide is a problem at `cup`.
+ *
+ * Source: common practice.
+ */
 export function boardProblem(board: RoughBoard & { readonly crook?: number }): Outcome<null> {
   for (const field of ['thickness', 'width', 'length'] as const) {
     if (!(board[field] > 0)) return problem(field, `The ${field} must be above zero: measure the board again.`);
