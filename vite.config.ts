@@ -75,7 +75,7 @@ export default defineConfig({
           name: 'journeys',
           include: ['tests/journeys/**/*.test.ts'],
           globalSetup: ['tests/setup/browser.ts'],
-          testTimeout: 120_000,
+          testTimeout: 240_000,
           hookTimeout: 60_000,
           fileParallelism: false,
         },
