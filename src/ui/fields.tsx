@@ -57,6 +57,10 @@ export interface Option<V extends string> {
   readonly label: string;
 }
 
+/** Options out of their labels by value, in this order. */
+export const optionsOf = <V extends string>(labels: Readonly<Record<V, string>>): Option<V>[] =>
+  (Object.entries(labels) as [V, string][]).map(([value, label]) => ({ value, label }));
+
 interface ChoiceProps<V extends string> {
   label: string;
   value: V;

@@ -45,14 +45,14 @@ export function parseRackCsv(text: string): Outcome<RackFile> {
       continue;
     }
     const mark = row.chalkMark.toUpperCase();
-    const before = mark === '' ? undefined : lineOfMark.get(mark);
-    if (before !== undefined) {
+    const before = lineOfMark.get(mark);
+    if (before === undefined) {
+      if (mark !== '') lineOfMark.set(mark, line);
+      rows.push({ line, row });
+    } else {
       const twice = problem('chalk mark', `The mark ${row.chalkMark} stands on line ${before} already.`);
       problems.push({ line, problem: twice });
-      continue;
     }
-    lineOfMark.set(mark, line);
-    rows.push({ line, row });
   }
   return { rows, problems, ignored: columns.ignored };
 }

@@ -5,13 +5,11 @@ import { boards } from '../../store/boards.ts';
 import { pieces } from '../../store/pieces.ts';
 import type { Board, BoardState } from '../../store/records/board.ts';
 import { withOptional } from '../../store/records/with-optional.ts';
-import { Choice, Pick } from '../../ui/fields.tsx';
+import { Choice, optionsOf, Pick } from '../../ui/fields.tsx';
 import { BoardSize } from './board-size.tsx';
 import { changeBoard } from './change-board.ts';
 import { OffcutEntry } from './offcut-entry.tsx';
 import { stateNames } from './state-names.ts';
-
-const states = (Object.keys(stateNames) as BoardState[]).map((value) => ({ value, label: stateNames[value] }));
 
 /** Where the board is in its life: in the rack, set aside for a piece, cut, used up; and what was cut from it. */
 export function BoardLife({ board }: { board: Board }) {
@@ -38,7 +36,7 @@ export function BoardLife({ board }: { board: Board }) {
       <Choice
         label="The board is"
         value={board.state}
-        options={states}
+        options={optionsOf(stateNames)}
         onInput={(state) => become(state, state === 'setAside' ? (board.pieceId ?? around.pieces[0]?.id) : undefined)}
       />
       {board.state === 'setAside' && around.pieces.length > 0 && (

@@ -4,7 +4,7 @@ import { badNumber } from '../../core/answer/bad-number.ts';
 import { deliveries } from '../../store/deliveries.ts';
 import type { Delivery } from '../../store/records/delivery.ts';
 import { withOptional } from '../../store/records/with-optional.ts';
-import { Choice } from '../../ui/fields.tsx';
+import { Choice, optionsOf } from '../../ui/fields.tsx';
 import { OptionalNumber, SettledNumber } from '../../ui/settled.tsx';
 import { DayField } from './day-field.tsx';
 import { KeptText } from './kept-text.tsx';
@@ -41,10 +41,7 @@ export function DeliveryRecord({ delivery }: { delivery: Delivery }) {
       <Choice
         label="Priced by the"
         value={delivery.price.per}
-        options={[
-          { value: 'boardFoot', label: 'board foot' },
-          { value: 'cubicMetre', label: 'cubic metre' },
-        ]}
+        options={optionsOf({ boardFoot: 'board foot', cubicMetre: 'cubic metre' })}
         onInput={(per) => edit((now) => ({ ...now, price: { ...now.price, per } }))}
       />
       <div class="fields">

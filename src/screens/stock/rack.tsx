@@ -1,4 +1,5 @@
-import { useMemo, useState } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import type { Sums } from '../../core/lumber/added-up.ts';
 import { quickTally } from '../../core/lumber/quick-tally.ts';
 import type { Board } from '../../store/records/board.ts';
 import { Screen } from '../../ui/screen.tsx';
@@ -20,17 +21,21 @@ export function Rack() {
 function Boards({ all }: { all: readonly Board[] }) {
   const [filter, setFilter] = useState(wholeRack);
   const shown = useMemo(() => filterRack(all, filter), [all, filter]);
-  const sums = useMemo(() => quickTally(shown), [shown]);
+  const [sums, setSums] = useState<Sums>();
+  // Once the boards are drawn: adding up thousands doesn't hold them up.
+  useEffect(() => setSums(quickTally(shown)), [shown]);
   const entry = useBoardEntry(all);
   // The same element again is passed over: a key pressed in the entries doesn't draw the list anew.
   const list = useMemo(() => <BoardList boards={sortRack(shown, filter.sort)} />, [shown, filter.sort]);
   return (
     <Screen question="What is in the rack?" kicker="Stock" action={<LogButton entry={entry} />}>
       {all.length > 0 ? (
-        <RackTally
-          sums={sums}
-          of={`${countOf(shown)} ${filter === wholeRack ? 'in the rack' : `shown, of ${all.length} logged`}`}
-        />
+        sums && (
+          <RackTally
+            sums={sums}
+            of={`${countOf(shown)} ${filter === wholeRack ? 'in the rack' : `shown, of ${all.length} logged`}`}
+          />
+        )
       ) : (
         <p>Boards stand here with their chalk marks as you log them. Measure the first one.</p>
       )}

@@ -3,6 +3,7 @@ import { celsius as inCelsius, percent as inPercent } from '../../core/answer/qu
 import type { Board } from '../../store/records/board.ts';
 import { Amount } from '../../ui/amount.tsx';
 import { changeBoard } from './change-board.ts';
+import { withoutReading } from './without-reading.ts';
 
 /** The readings as the meter gave them, newest first. */
 export function ReadingList({ board }: { board: Board }) {
@@ -30,12 +31,7 @@ export function ReadingList({ board }: { board: Board }) {
               type="button"
               class="button"
               onClick={() => {
-                changeBoard(board.id, (now) => ({
-                  ...now,
-                  readings: (now.readings ?? []).filter(
-                    ({ at, percent }) => at !== reading.at || percent !== reading.percent,
-                  ),
-                }));
+                changeBoard(board.id, (now) => withoutReading(now, reading));
                 offerUndo('The reading is gone.', () =>
                   changeBoard(board.id, (now) => ({ ...now, readings: [...(now.readings ?? []), reading] })),
                 );

@@ -3,7 +3,7 @@ import { boards } from '../../store/boards.ts';
 import { deliveries } from '../../store/deliveries.ts';
 import { BoardDetail } from './board-detail.tsx';
 import { DeliveryScreen } from './delivery.tsx';
-import { Later } from './later.tsx';
+import { RackFiles } from './files/rack-files.tsx';
 import { Rack } from './rack.tsx';
 import { StockPart } from './stock-part.tsx';
 import './stock.css';
@@ -11,10 +11,8 @@ import './stock.css';
 /** The rack; its list out and in; or one board of it, or one delivery. */
 export default function StockScreen({ id }: { id: string }) {
   if (id === '') return <Rack />;
-  return id === 'list' ? <Later load={files} /> : <One id={id} />;
+  return id === 'list' ? <RackFiles /> : <One id={id} />;
 }
-
-const files = () => import('./files/rack-files.tsx');
 
 function One({ id }: { id: string }) {
   const found = useLive(['board', 'delivery'], async () => ({

@@ -19,7 +19,7 @@ import './rack-files.css';
 import { type RackImport, rackRow, readRackImport } from './rack-rows.ts';
 
 /** The rack list: out as CSV or on paper, and in again with everything checked first. */
-export default function RackFiles() {
+export function RackFiles() {
   const all = useRack();
   const [found, setFound] = useState<Outcome<RackImport>>();
   const [busy, setBusy] = useState('');
