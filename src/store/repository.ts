@@ -1,4 +1,5 @@
 import { Stale } from './commit.ts';
+import { inTurn } from './in-turn.ts';
 import type { Indexes, Kind, Kinds } from './records/kinds.ts';
 import type { Fields } from './records/record.ts';
 import { remove, type Undo } from './remove.ts';
@@ -45,6 +46,19 @@ export function repository<K extends Kind>(kind: K): Repository<K> {
     );
   };
 
+  async function editStored(id: string, edit: (record: R) => R): Promise<R | undefined> {
+    for (;;) {
+      const before = await get(id);
+      if (!before) return undefined;
+      try {
+        const [after] = await write([{ kind, put: edit(before), onto: before.revision }]);
+        return after as R;
+      } catch (error) {
+        if (!(error instanceof Stale)) throw error;
+      }
+    }
+  }
+
   return {
     kind,
     get,
@@ -63,18 +77,8 @@ export function repository<K extends Kind>(kind: K): Repository<K> {
             .getAll(value as IDBValidKey | IDBKeyRange) as Promise<R[]>,
       ),
     add: async (fields) => (await addMany([fields]))[0] as R,
-    async change(id, edit) {
-      for (;;) {
-        const before = await get(id);
-        if (!before) return undefined;
-        try {
-          const [after] = await write([{ kind, put: edit(before), onto: before.revision }]);
-          return after as R;
-        } catch (error) {
-          if (!(error instanceof Stale)) throw error;
-        }
-      }
-    },
+    // One after the other, so that the last edit of this tab is the one that stays; another tab's is met by trying again.
+    change: (id, edit) => inTurn(`${kind}/${id}`, () => editStored(id, edit)),
     remove: (id) => remove([{ kind, id }]),
   };
 }

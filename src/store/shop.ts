@@ -1,3 +1,4 @@
+import { inTurn } from './in-turn.ts';
 import { defaultShop, type Shop, shopId } from './records/shop.ts';
 import { repository } from './repository.ts';
 
@@ -13,7 +14,7 @@ export async function readShop(): Promise<Shop> {
   return (await shops.get(shopId)) ?? freshShop();
 }
 
-/** Edits the shop as it is stored now. */
-export async function changeShop(edit: (shop: Shop) => Shop): Promise<Shop> {
-  return (await shops.change(shopId, edit)) ?? shops.put(edit(freshShop()));
+/** Edits the shop as it is stored now, or the fresh one before it is stored at all. */
+export function changeShop(edit: (shop: Shop) => Shop): Promise<Shop> {
+  return inTurn('fresh shop', async () => (await shops.change(shopId, edit)) ?? shops.put(edit(freshShop())));
 }

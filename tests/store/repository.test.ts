@@ -138,3 +138,18 @@ describe('a draft', () => {
     expect(await writeDraft('k', () => 0)).toBe(false);
   });
 });
+
+test('edits asked for one after the other end with the last one, however they overtake each other', async () => {
+  const { id } = await pieces.add({ name: '', parts: [], joints: [], stages: [] });
+  const typed = ['1', '12', '12 ', '12 1', '12 1/', '12 1/4'];
+  await Promise.all(typed.map((name) => pieces.change(id, (piece) => ({ ...piece, name }))));
+  expect((await pieces.get(id))?.name).toBe('12 1/4');
+});
+
+test('the first two edits of a fresh shop both stay', async () => {
+  await Promise.all([
+    changeShop((shop) => ({ ...shop, tapePrecision: 1 })),
+    changeShop((shop) => ({ ...shop, hand: 'left' })),
+  ]);
+  expect(await readShop()).toMatchObject({ tapePrecision: 1, hand: 'left' });
+});
