@@ -6,8 +6,9 @@ import type { BreakdownNews, BreakdownOrder, CostNews } from './breakdown.worker
 const newWorker = () => new Worker(new URL('./breakdown.worker.ts', import.meta.url), { type: 'module' });
 
 /**
- * Plans a breakdown off the main thread. `onNews` hears of better plans until one is finished, or of a problem.
+ * Plans a breakdown off the main thread. `onNews` hears of better plans until one is finished.
  *
+ * @param problem one that `checkProblem` let pass
  * @returns `stop` finishes early with the best plan so far; `drop` ends at once and tells nothing more
  */
 export function startBreakdown(
@@ -19,7 +20,7 @@ export function startBreakdown(
   const worker = newWorker();
   const order = (message: BreakdownOrder) => worker.postMessage(message);
   worker.onmessage = ({ data }: MessageEvent<BreakdownNews>) => {
-    if (data.kind === 'problem' || data.finished) worker.terminate();
+    if (data.finished) worker.terminate();
     onNews(data);
   };
   worker.onerror = ({ message }) => {

@@ -1,20 +1,20 @@
-import { isProblem, type Problem } from '../core/answer/problem.ts';
-import { checkProblem } from '../core/breakdown/check-problem.ts';
 import { type PlanOptions, type PlanProgress, planBreakdown } from '../core/breakdown/plan-breakdown.ts';
 import type { BreakdownPlan, BreakdownProblem } from '../core/breakdown/problem-types.ts';
 import { type WishCost, wishCosts } from '../core/breakdown/wish-cost.ts';
 
+/** What the worker is asked; its problems are ones that `checkProblem` let pass. */
 export type BreakdownOrder =
   | { readonly kind: 'plan'; readonly problem: BreakdownProblem; readonly options: PlanOptions }
   | { readonly kind: 'stop' }
   | { readonly kind: 'costs'; readonly problem: BreakdownProblem; readonly plan: BreakdownPlan };
 
-/** Better and better plans; after a `problem`, a plan that is `finished`, or a stop, the worker has nothing more to say. */
-export type BreakdownNews = Problem | (PlanProgress & { readonly kind: 'plan'; readonly finished: boolean });
+/** Better and better plans; after one that is `finished` the worker has nothing more to say. */
+export interface BreakdownNews extends PlanProgress {
+  readonly finished: boolean;
+}
 
 /** The answer to `costs`. */
 export interface CostNews {
-  readonly kind: 'costs';
   readonly costs: readonly WishCost[];
 }
 
@@ -26,30 +26,23 @@ let stopped = false;
 const sliceMilliseconds = 50;
 
 async function plan(asked: BreakdownProblem, options: PlanOptions): Promise<void> {
-  const checked = checkProblem(asked);
-  if (isProblem(checked)) return tell(checked);
-  const plans = planBreakdown(checked, options);
+  const plans = planBreakdown(asked, options);
   let last: PlanProgress = { plan: { blanks: [], short: [] }, done: 0 };
   while (!stopped) {
     const until = performance.now() + sliceMilliseconds;
     while (performance.now() < until) {
       const step = plans.next();
-      if (step.done) return tell({ kind: 'plan', plan: step.value, done: 1, finished: true });
+      if (step.done) return tell({ plan: step.value, done: 1, finished: true });
       last = step.value;
     }
-    tell({ kind: 'plan', ...last, finished: false });
+    tell({ ...last, finished: false });
     await new Promise((resolve) => setTimeout(resolve));
   }
-  tell({ kind: 'plan', ...last, finished: true });
-}
-
-function costs(asked: BreakdownProblem, held: BreakdownPlan): void {
-  const found = wishCosts(asked, held);
-  tell({ kind: 'costs', costs: isProblem(found) ? [] : found });
+  tell({ ...last, finished: true });
 }
 
 addEventListener('message', ({ data }: MessageEvent<BreakdownOrder>) => {
   if (data.kind === 'stop') stopped = true;
-  else if (data.kind === 'costs') costs(data.problem, data.plan);
+  else if (data.kind === 'costs') tell({ costs: wishCosts(data.problem, data.plan) });
   else void plan(data.problem, data.options);
 });

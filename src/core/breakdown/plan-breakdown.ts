@@ -60,8 +60,16 @@ export function* planBreakdown(
   return settle(asked, takeWhatThereIs(attempt.value));
 }
 
+/** The plan that `planBreakdown` ends with, for a problem that `checkProblem` let pass. */
+export function lastPlan(asked: BreakdownProblem, options: PlanOptions = {}): BreakdownPlan {
+  const plans = planBreakdown(asked, options);
+  let step = plans.next();
+  while (!step.done) step = plans.next();
+  return step.value;
+}
+
 /**
- * The best plan for a problem, as `planBreakdown` ends with it.
+ * The best plan for a problem that may be anything, as `planBreakdown` ends with it.
  *
  * @param asked shop, boards and parts, mm
  * @param options as of `planBreakdown`
@@ -75,11 +83,7 @@ export function* planBreakdown(
  */
 export function bestPlan(asked: BreakdownProblem, options: PlanOptions = {}): Outcome<BreakdownPlan> {
   const checked = checkProblem(asked);
-  if (isProblem(checked)) return checked;
-  const plans = planBreakdown(checked, options);
-  let step = plans.next();
-  while (!step.done) step = plans.next();
-  return step.value;
+  return isProblem(checked) ? checked : lastPlan(checked, options);
 }
 
 /** Choices to weigh: well under a quarter of a second for a score of boards, under half a second for three score. */

@@ -1,5 +1,4 @@
-import { isProblem, type Outcome } from '../answer/problem.ts';
-import { bestPlan } from './plan-breakdown.ts';
+import { lastPlan } from './plan-breakdown.ts';
 import { planTotals } from './plan-totals.ts';
 import type { BreakdownPlan, BreakdownProblem, Wishes } from './problem-types.ts';
 
@@ -16,7 +15,7 @@ export interface WishCost {
 /**
  * What each of the maker's wishes costs: the plan with all wishes less the plan without that one.
  *
- * @param asked the problem with its wishes, mm
+ * @param asked a problem with its wishes that `checkProblem` let pass, mm
  * @param plan the best plan for it
  * @returns one cost per wish, m2 and units; each alone, so that they need not add up
  *
@@ -27,12 +26,11 @@ export interface WishCost {
  *
  * Source: difference of two plans.
  */
-export function wishCosts(asked: BreakdownProblem, plan: BreakdownPlan): Outcome<WishCost[]> {
+export function wishCosts(asked: BreakdownProblem, plan: BreakdownPlan): WishCost[] {
   const held = planTotals(asked, plan);
   const costs: WishCost[] = [];
   for (const { wish, index, without } of eachDropped(asked.wishes ?? {})) {
-    const free = bestPlan({ ...asked, wishes: without }, { startFrom: plan });
-    if (isProblem(free)) return free;
+    const free = lastPlan({ ...asked, wishes: without }, { startFrom: plan });
     const { consumed, short } = planTotals(asked, free);
     costs.push({ wish, index, wood: held.consumed - consumed, short: held.short - short });
   }

@@ -34,13 +34,8 @@ export function usePlanner(names: Names): Planner {
       run.current = startBreakdown(
         asked,
         (news) => {
-          if (news.kind === 'problem') {
-            setTrouble(news);
-            setDone(undefined);
-          } else if (news.finished) {
-            setDone(undefined);
-            onPlan(news.plan);
-          } else setDone(news.done);
+          setDone(news.finished ? undefined : news.done);
+          if (news.finished) onPlan(news.plan);
         },
         () => {
           setTrouble(problem('', 'Planning broke off. Press Plan again.'));
