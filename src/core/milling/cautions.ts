@@ -4,7 +4,8 @@ import type { SourceId } from '../answer/source-id.ts';
 import type { MachineLimits } from './machine-limits.ts';
 import type { Caution, Machine, StepPiece } from './milling-step.ts';
 
-const caution = (text: string, source: SourceId = 'common-practice'): Caution => ({ say: phrase(text), source });
+/** A caution in plain words, a habit of the trade unless it has another source. */
+export const caution = (text: string, source: SourceId = 'common-practice'): Caution => ({ say: phrase(text), source });
 
 const manualFirst = caution("The machine's manual, local rules and trained advice come first.");
 const soundStock = caution('No loose knots, nails, grit or open checks: look both faces over, use a metal detector.');

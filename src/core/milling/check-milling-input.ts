@@ -29,13 +29,11 @@ function checkShop({ shop, limits }: MillingInput): Outcome<null> {
       );
     }
   }
-  for (const field of ['ripKerf', 'crosscutKerf', 'edgeAllowance', 'faceAllowance'] as const) {
-    if (!(shop[field] >= 0 && shop[field] <= 25)) {
-      return problem(`shop.${field}`, 'This is between zero and {most}.', { most: mm(25) });
+  for (const field of ['ripKerf', 'crosscutKerf', 'edgeAllowance', 'faceAllowance', 'lengthAllowance'] as const) {
+    const most = field === 'lengthAllowance' ? 500 : 25;
+    if (!(shop[field] >= 0 && shop[field] <= most)) {
+      return problem(`shop.${field}`, 'This is between zero and {most}.', { most: mm(most) });
     }
-  }
-  if (!(shop.lengthAllowance >= 0 && shop.lengthAllowance <= 500)) {
-    return problem('shop.lengthAllowance', 'This is between zero and {most}.', { most: mm(500) });
   }
   for (const machine of ['jointer', 'planer', 'tableSaw', 'guidedSaw', 'router'] as const) {
     for (const [dimension, limit] of Object.entries(limits[machine])) {

@@ -1,5 +1,6 @@
 import { phrase } from '../answer/phrase.ts';
 import { count, mm } from '../answer/quantity.ts';
+import { caution } from './cautions.ts';
 import type { MillingInput } from './milling-input.ts';
 import type { StepPiece } from './milling-step.ts';
 import type { FinishedPiece } from './panel-steps.ts';
@@ -143,12 +144,7 @@ function folds(panels: readonly FinishedPiece[], ways: Ways, { practice }: Milli
           target: section.length,
           from: [panel.id],
         })),
-        cautions: [
-          {
-            say: phrase('A tilted blade traps the piece between fence and blade: keep the offcut side free.'),
-            source: 'common-practice',
-          },
-        ],
+        cautions: [caution('A tilted blade traps the piece between fence and blade: keep the offcut side free.')],
       },
     ];
   });

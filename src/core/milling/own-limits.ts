@@ -1,5 +1,5 @@
-import { type Outcome, problem } from '../answer/problem.ts';
-import { mm } from '../answer/quantity.ts';
+import { badNumber } from '../answer/bad-number.ts';
+import type { Outcome } from '../answer/problem.ts';
 import type { LimitedMachine, LimitOverrides, MachineLimit, MachineLimits } from './machine-limits.ts';
 
 const machines: readonly LimitedMachine[] = ['jointer', 'planer', 'tableSaw', 'guidedSaw', 'router'];
@@ -34,15 +34,9 @@ export function ownLimits(defaults: MachineLimits, own: LimitOverrides): Outcome
     for (const dimension of dimensions) {
       const figure = own[machine]?.[dimension];
       if (figure === undefined) continue;
-      if (!(figure > 0 && figure <= mostSensible[dimension])) {
-        return problem(
-          `${machine}.${dimension}`,
-          'A limit is above zero and at most {most}: look it up in the manual.',
-          {
-            most: mm(mostSensible[dimension]),
-          },
-        );
-      }
+      const limits = { above: 0, most: mostSensible[dimension] };
+      const wrong = badNumber(`${machine}.${dimension}`, "The manual's figure", figure, 'mm', limits);
+      if (wrong) return wrong;
       limit[dimension] = { mm: figure, source: 'label' };
     }
     merged[machine] = limit;

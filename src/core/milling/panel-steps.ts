@@ -1,5 +1,6 @@
 import { phrase } from '../answer/phrase.ts';
 import { mm } from '../answer/quantity.ts';
+import { caution } from './cautions.ts';
 import { glueSteps } from './glue-steps.ts';
 import { joinSteps } from './join-steps.ts';
 import type { MillingInput, MillingPart } from './milling-input.ts';
@@ -118,9 +119,7 @@ function levelSteps(panels: readonly Panel[], ways: Ways, { practice }: MillingI
       target: { dimension: 'thickness', value: need, tolerance: practice.thicknessToleranceMm.value },
       pieces: group.map(({ piece }) => stepPiece(piece)),
       setting: phrase('Last pass at {value}.', { value: mm(need) }),
-      cautions: [
-        { say: phrase('Hard beads of glue nick knives and are thrown: scrape them off.'), source: 'common-practice' },
-      ],
+      cautions: [caution('Hard beads of glue nick knives and are thrown: scrape them off.')],
     };
   });
 }

@@ -1,5 +1,6 @@
 import { phrase } from '../answer/phrase.ts';
 import { seconds } from '../answer/quantity.ts';
+import { caution } from './cautions.ts';
 import { whyRipFirst } from './cut-workpieces.ts';
 import type { MillingInput } from './milling-input.ts';
 import type { Caution, Size } from './milling-step.ts';
@@ -14,10 +15,7 @@ export function crosscutSteps(blanks: readonly BlankWork[], ways: Ways, input: M
   const pieces = blanks.map((blank) => ({ id: blank.id, label: blank.label, size: roughSize(blank) }));
   const longOnes = blanks.filter((blank) => blank.leftLong).map((blank) => blank.label);
   const cautions: Caution[] = [
-    {
-      say: phrase('Look for nails and grit with a metal detector before any blade touches the board.'),
-      source: 'common-practice',
-    },
+    caution('Look for nails and grit with a metal detector before any blade touches the board.'),
   ];
   const markOut: StepDraft = {
     stage: 'mark out',
@@ -53,12 +51,7 @@ export function crosscutSteps(blanks: readonly BlankWork[], ways: Ways, input: M
         size: boardSize(blank),
         target: blank.length,
       })),
-      cautions: [
-        {
-          say: phrase('Support the board on both sides of the cut; rough boards never go along a fence.'),
-          source: 'common-practice',
-        },
-      ],
+      cautions: [caution('Support the board on both sides of the cut; rough boards never go along a fence.')],
     };
   });
   return blanks.length === 0 ? [] : [markOut, ...cuts];
@@ -96,12 +89,7 @@ export function ripSteps(workpieces: readonly Workpiece[], ways: Ways, input: Mi
         target: piece.size.width,
         from: [piece.blank.id],
       })),
-      cautions: [
-        {
-          say: phrase('Wood under tension closes on the blade: a wedge in the kerf, the riving knife in place.'),
-          source: 'common-practice',
-        },
-      ],
+      cautions: [caution('Wood under tension closes on the blade: a wedge in the kerf, the riving knife in place.')],
     };
   });
 }
@@ -131,7 +119,6 @@ export function restSteps(
       why: phrase('Freshly cut wood moves; what it does now it does not do in the panel.'),
       pieces: resting.map(({ id, label, size }) => ({ id, label, size })),
       waits,
-      cautions: [],
     },
   ];
 }

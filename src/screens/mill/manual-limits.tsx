@@ -1,12 +1,12 @@
-import { badNumber } from '../../core/answer/bad-number.ts';
-import type { MachineLimit } from '../../core/milling/machine-limits.ts';
+import { isProblem } from '../../core/answer/problem.ts';
+import { ownLimits } from '../../core/milling/own-limits.ts';
 import type { ManualLimit, Shop } from '../../store/records/shop.ts';
 import { changeShop } from '../../store/shop.ts';
 import { machineLimits } from '../../tables/machine-limits.ts';
 import { Length } from '../../ui/length.tsx';
 import { OptionalLength } from '../../ui/settled.tsx';
 import { SourceMark } from '../../ui/source-mark.tsx';
-import { limitedMachines } from './milling-input.ts';
+import { limitedMachines, manualFigures } from './milling-input.ts';
 
 type Limited = (typeof limitedMachines)[number];
 
@@ -18,14 +18,10 @@ const machineNames: Record<Limited, string> = {
   router: 'Router',
 };
 
-const figures: readonly { own: keyof ManualLimit; usual: keyof MachineLimit; name: string; most: number }[] = [
-  { own: 'length', usual: 'leastLength', name: 'Least length', most: 2000 },
-  { own: 'width', usual: 'leastWidth', name: 'Least width', most: 500 },
-  { own: 'thickness', usual: 'leastThickness', name: 'Least thickness', most: 100 },
-  { own: 'depth', usual: 'depthPerPass', name: 'Most in one pass', most: 200 },
-];
-
-const isSaw = (machine: Limited) => machine === 'tableSaw' || machine === 'guidedSaw';
+const nameOf = (machine: Limited, figure: keyof ManualLimit): string => {
+  if (figure !== 'depth') return `Least ${figure}`;
+  return machine === 'tableSaw' || machine === 'guidedSaw' ? 'Deepest cut' : 'Most in one pass';
+};
 
 /** The smallest piece and deepest pass of each machine owned: the usual figure, unless the manual's is typed in. */
 export function ManualLimits({ shop }: { shop: Shop }) {
@@ -47,14 +43,17 @@ export function ManualLimits({ shop }: { shop: Shop }) {
         <section class="card" aria-label={machineNames[machine]} key={machine}>
           <h2>{machineNames[machine]}</h2>
           <div class="fields">
-            {figures.map(({ own, usual, name, most }) => {
+            {manualFigures.map(({ own, usual }) => {
               const { mm, source } = machineLimits[machine][usual];
               return (
                 <div key={own}>
                   <OptionalLength
-                    label={own === 'depth' && isSaw(machine) ? 'Deepest cut' : name}
+                    label={nameOf(machine, own)}
                     value={shop.manualLimits?.[machine]?.[own]}
-                    check={(value) => badNumber('', name, value, 'mm', { least: 0.1, most })}
+                    check={(value) => {
+                      const wrong = ownLimits(machineLimits, { [machine]: { [usual]: value } });
+                      return isProblem(wrong) ? wrong : undefined;
+                    }}
                     onAccept={(value) => keep(machine, own, value)}
                   />
                   <p class="soft small">

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { useNow } from '../../app/now.ts';
 import { badNumber } from '../../core/answer/bad-number.ts';
+import { checked } from '../../core/answer/checked.ts';
 import { parseNumber } from '../../core/answer/parse-number.ts';
 import { isProblem } from '../../core/answer/problem.ts';
 import { seconds } from '../../core/answer/quantity.ts';
@@ -95,13 +96,12 @@ function Running({ timer, piece, onEnd }: { timer: Timer; piece: Piece; onEnd():
 function ReadyByReading({ piece, onEnd }: { piece: Piece; onEnd(): void }) {
   const [text, setText] = useState('');
   const [tried, setTried] = useState(false);
-  const read = parseNumber(text);
-  const problem = isProblem(read)
-    ? read
-    : badNumber('percent', 'The reading', read, 'percent', { least: 0, most: 100 });
+  const read = checked(parseNumber(text), (typed) =>
+    badNumber('percent', 'The reading', typed, 'percent', { least: 0, most: 100 }),
+  );
   const end = async () => {
     setTried(true);
-    if (problem || isProblem(read)) return;
+    if (isProblem(read)) return;
     try {
       await pieces.change(piece.id, (now) => ({ ...now, reading: { at: Date.now(), percent: read } }));
       onEnd();
@@ -117,7 +117,7 @@ function ReadyByReading({ piece, onEnd }: { piece: Piece; onEnd(): void }) {
           label="Meter reads"
           hint="%"
           value={text}
-          problem={tried ? problem : undefined}
+          problem={tried && isProblem(read) ? read : undefined}
           onInput={setText}
         />
         <button type="button" class="button" onClick={() => void end()}>
