@@ -1,5 +1,5 @@
 import { Draft } from './draft.ts';
-import { planBreaches } from './plan-validity.ts';
+import { cutBreaches } from './plan-validity.ts';
 import type { Blank, BreakdownPlan, BreakdownProblem } from './problem-types.ts';
 import type { Rack, Unit } from './rack.ts';
 
@@ -7,7 +7,7 @@ import type { Rack, Unit } from './rack.ts';
 export function draftOf(asked: BreakdownProblem, rack: Rack, plan: BreakdownPlan): Draft {
   const draft = new Draft(rack);
   const unitAt = new Map(rack.units.map(({ part, unit }, at) => [`${part.id}#${unit}`, at]));
-  const broken = new Set(planBreaches(asked, plan).map(({ field }) => field));
+  const broken = new Set(cutBreaches(asked, plan).map(({ field }) => field));
   for (const [index, blank] of plan.blanks.entries()) if (!broken.has(`blanks.${index}`)) takeUp(draft, blank, unitAt);
   draft.missing.fill(0);
   draft.remove(notWhole(draft));

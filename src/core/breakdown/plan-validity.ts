@@ -22,13 +22,17 @@ const slack = 1e-6;
  * Source: the statement of the problem; geometry.
  */
 export function planBreaches(asked: BreakdownProblem, plan: BreakdownPlan): Problem[] {
+  return [...cutBreaches(asked, plan), ...coverBreaches(asked, plan)];
+}
+
+/** Those of the rules that say whether each blank of a plan can be cut where it lies; each problem is at its blank. */
+export function cutBreaches(asked: BreakdownProblem, plan: BreakdownPlan): Problem[] {
   const cut = new Map((asked.cut ?? []).map((blank) => [`${blank.board}@${blank.start}`, blank.strips.length]));
   return [
     ...plan.blanks.flatMap((blank, index) =>
       blankBreaches(asked, blank, `blanks.${index}`, cut.get(`${blank.board}@${blank.start}`)),
     ),
     ...overlaps(asked, plan),
-    ...coverBreaches(asked, plan),
   ];
 }
 
