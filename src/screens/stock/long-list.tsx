@@ -22,7 +22,7 @@ export function LongList<T>({ items, label, children }: Props<T>) {
       const { top, height } = list.current.getBoundingClientRect();
       const perRow = height / items.length || 1;
       const first = Math.min(Math.max(0, Math.floor(-top / perRow) - spare), Math.max(0, items.length - 1));
-      const last = Math.max(first + 1, Math.ceil((innerHeight - top) / perRow) + spare);
+      const last = Math.max(first + 2 * spare, Math.ceil((innerHeight - top) / perRow) + spare);
       setAt((now) => (now.from === first && now.to === last ? now : { from: first, to: last }));
     };
     look();
