@@ -80,7 +80,7 @@ describe('the app asks its own origin alone', () => {
     await page.goto(`${host.address}#/data`);
     const saving = page.waitForEvent('download');
     await page.getByRole('button', { name: 'Take a backup' }).click();
-    await page.getByLabel('File').setInputFiles(await (await saving).path());
+    await page.getByLabel('File', { exact: true }).setInputFiles(await (await saving).path());
     await page.getByRole('button', { name: 'Merge it in' }).waitFor();
     await makeOfflineReady(phone);
 
@@ -159,7 +159,7 @@ describe('no inline script runs', () => {
     }
     backup.kinds.board[0] = { id: markup };
     await page.getByRole('button', { name: 'Dismiss' }).click();
-    await page.getByLabel('File').setInputFiles({
+    await page.getByLabel('File', { exact: true }).setInputFiles({
       name: 'hostile.json',
       mimeType: 'application/json',
       buffer: Buffer.from(JSON.stringify(backup)),

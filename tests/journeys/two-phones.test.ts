@@ -45,12 +45,12 @@ describe('a piece goes to another phone', () => {
     await mine.page.getByRole('button', { name: 'Load the demo shop' }).click();
     await mine.page.getByText('The demo shop is loaded.').waitFor();
     await records(mine);
-    await mine.page.getByLabel('What').selectOption({ label: 'Hanging tool cabinet' });
+    await mine.page.getByLabel('What to send').selectOption({ label: 'Hanging tool cabinet' });
     sent = await saved(mine.page, 'Send it');
     expect(sent.name).toMatch(/^boardwright-hanging-tool-cabinet-\d{4}-\d{2}-\d{2}\.json$/);
 
     await records(theirs);
-    await theirs.page.getByLabel('File').setInputFiles(sent.path);
+    await theirs.page.getByLabel('File', { exact: true }).setInputFiles(sent.path);
     await theirs.page.getByText('1 new to this phone').waitFor();
     // Nobody loses a shop to one piece: there is no way to replace everything with it.
     expect(await theirs.page.getByText('Replace everything').count()).toBe(0);
@@ -59,8 +59,8 @@ describe('a piece goes to another phone', () => {
   });
 
   test('again: nothing is doubled', async () => {
-    await theirs.page.getByLabel('File').setInputFiles([]);
-    await theirs.page.getByLabel('File').setInputFiles(sent.path);
+    await theirs.page.getByLabel('File', { exact: true }).setInputFiles([]);
+    await theirs.page.getByLabel('File', { exact: true }).setInputFiles(sent.path);
     await theirs.page.getByText('1 the same').waitFor();
     await merge(theirs.page);
     expect(await stored(theirs.page, 'piece')).toBe(1);
@@ -130,7 +130,7 @@ describe('changed on both phones', () => {
     const all = await saved(mine.page, 'Take a backup');
     await records(theirs);
     const { page } = theirs;
-    await page.getByLabel('File').setInputFiles(all.path);
+    await page.getByLabel('File', { exact: true }).setInputFiles(all.path);
     await page.getByRole('table', { name: /^Piece Cabinet for/ }).waitFor();
     await page.getByRole('cell', { name: 'Cabinet for planes' }).waitFor();
     await page.getByRole('cell', { name: 'Cabinet for chisels' }).waitFor();
@@ -149,8 +149,8 @@ describe('changed on both phones', () => {
     await page.getByText('Cabinet for chisels').first().waitFor();
 
     await records(theirs);
-    await page.getByLabel('File').setInputFiles([]);
-    await page.getByLabel('File').setInputFiles(all.path);
+    await page.getByLabel('File', { exact: true }).setInputFiles([]);
+    await page.getByLabel('File', { exact: true }).setInputFiles(all.path);
     // What both phones now say alike is the same, whichever of them has counted further.
     await page.getByText('19 the same').waitFor();
     expect(await page.getByText('Changed on both sides').count()).toBe(0);
@@ -168,7 +168,7 @@ describe('changed on both phones', () => {
     await records(mine);
     const all = await saved(mine.page, 'Take a backup');
     await records(theirs);
-    await theirs.page.getByLabel('File').setInputFiles(all.path);
+    await theirs.page.getByLabel('File', { exact: true }).setInputFiles(all.path);
     await theirs.page.getByRole('radio', { name: 'Replace everything' }).check();
     await theirs.page.getByRole('button', { name: 'Replace everything with it' }).click();
     await theirs.page.getByText('The records are in.').waitFor();

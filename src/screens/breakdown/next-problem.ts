@@ -24,9 +24,8 @@ export function nextProblem(
   const cut = plan.blanks.map(
     (blank): CutBlank => ({ ...blank, strips: blank.strips.slice(0, cutStrips(plan, blank)) }),
   );
-  const ticked = cut.flatMap(({ strips }, blank) =>
-    strips.length === 0 ? [] : [{ blank, spoilt: strips.flatMap((strip, at) => (strip.spoilt ? [at] : [])) }],
-  );
+  // Strips that are spoilt say so themselves.
+  const ticked = cut.flatMap(({ strips }, blank) => (strips.length === 0 ? [] : [{ blank }]));
   const begun = solvedProblem(plan).boards.filter(({ id }) =>
     ticked.some(({ blank }) => plan.blanks[blank]?.board === id),
   );

@@ -45,7 +45,7 @@ export function Send() {
       <h2>Send to another phone</h2>
       <p>The other phone opens it here, and merges it with what it has. To send everything, take a backup.</p>
       <Pick
-        label="What"
+        label="What to send"
         value={what?.id ?? ''}
         options={choices.map(({ id, kind, name }) => ({
           value: id,
