@@ -5,6 +5,7 @@ import { followRoute } from './app/routes.ts';
 import { Shell } from './app/shell.tsx';
 import { followShop } from './app/shop.ts';
 import { followUpdates } from './app/updates.ts';
+import { whenQuiet } from './app/when-quiet.ts';
 import { screens } from './screens/index.ts';
 import './ui/tokens.css';
 import './ui/base.css';
@@ -14,8 +15,12 @@ followRoute();
 followShop().catch(() => {});
 const root = document.getElementById('app');
 if (root) render(<Shell screens={screens} />, root);
-void followUpdates();
 followInstall();
 keepHouse();
-// Not needed for the first screen: timers that end while the app is open.
-void import('./app/alarms.ts').then(({ followAlarms }) => followAlarms());
+// Nothing of this is needed for the first screen or its first tap.
+whenQuiet(() => {
+  void followUpdates();
+  void import('./app/alarms.ts').then(({ followAlarms }) => followAlarms());
+  // The other screens come in one file: with it here, each opens at once.
+  void import('./screens/stock/stock.tsx');
+});

@@ -40,5 +40,13 @@ export function followRoute(): void {
     leaveNotices();
   };
   addEventListener('hashchange', read);
+  // A tap on a link is answered at once; the browser would say so only after what else is waiting.
+  addEventListener('click', (event) => {
+    const link = event.target instanceof Element ? event.target.closest<HTMLAnchorElement>('a[href^="#/"]') : null;
+    if (!link || event.defaultPrevented || event.ctrlKey || event.metaKey || event.shiftKey) return;
+    event.preventDefault();
+    location.hash = link.hash;
+    read();
+  });
   read();
 }

@@ -1,5 +1,5 @@
 import type { ComponentType } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useState } from 'preact/hooks';
 import { Screen } from '../ui/screen.tsx';
 import { useSignals } from '../ui/signal.ts';
 import { Banners } from './banners.tsx';
@@ -9,10 +9,16 @@ import { route } from './routes.ts';
 /** A screen gets the record that the address names, or an empty id. */
 export type ScreenComponent = ComponentType<{ id: string }>;
 
-/** The screen that the app opens with, and the others by name: each is fetched (offline, from the cache) when first opened. */
+/** A screen that is fetched (offline, from the cache) when first opened; its question answers the tap at once. */
+export interface LaterScreen {
+  readonly question: string;
+  load(): Promise<{ default: ScreenComponent }>;
+}
+
+/** The screen that the app opens with, and the others by name. */
 export interface Screens {
   readonly home: ScreenComponent;
-  readonly others: Readonly<Record<string, () => Promise<{ default: ScreenComponent }>>>;
+  readonly others: Readonly<Record<string, LaterScreen>>;
 }
 
 const loaded = new Map<string, ScreenComponent>();
@@ -35,10 +41,11 @@ function Loaded({ name, id, screens }: { name: string; id: string; screens: Scre
   const [state, setState] = useState<'loading' | 'ready' | 'failed'>(
     name === '' || loaded.has(name) ? 'ready' : 'loading',
   );
-  useEffect(() => {
+  // Before the browser paints: nothing is waited for that could be on its way.
+  useLayoutEffect(() => {
     scrollTo(0, 0);
-    if (loaded.has(name)) return;
-    screens.others[name]?.().then(
+    if (state === 'ready') return;
+    screens.others[name]?.load().then(
       (module) => {
         loaded.set(name, module.default);
         setState('ready');
@@ -62,7 +69,7 @@ function Loaded({ name, id, screens }: { name: string; id: string; screens: Scre
       </Screen>
     );
   }
-  return Found ? <Found id={id} /> : null;
+  return Found ? <Found id={id} /> : <Screen question={screens.others[name]?.question ?? ''}>{null}</Screen>;
 }
 
 let arrivedBefore = false;

@@ -1,19 +1,20 @@
 import type { Screens } from '../app/shell.tsx';
 import Bench from './bench/bench.tsx';
+import { questions } from './questions.ts';
 
 /** Every screen by the name in its address. */
 export const screens: Screens = {
   home: Bench,
   others: {
-    movement: () => import('./movement/movement.tsx'),
-    piece: () => import('./piece/piece.tsx'),
-    shop: () => import('./shop/shop.tsx'),
-    square: () => import('./square/square.tsx'),
-    stock: () => import('./stock/stock.tsx'),
-    breakdown: () => import('./breakdown/breakdown.tsx'),
-    mill: () => import('./mill/mill.tsx'),
-    glue: () => import('./glue/glue.tsx'),
-    data: () => import('./data/data.tsx'),
-    finish: () => import('./finish/finish.tsx'),
+    stock: { question: questions.stock, load: () => import('./stock/stock.tsx') },
+    piece: { question: questions.piece, load: () => import('./piece/piece.tsx') },
+    movement: { question: questions.movement, load: () => import('./movement/movement.tsx') },
+    breakdown: { question: questions.breakdown, load: () => import('./breakdown/breakdown.tsx') },
+    mill: { question: questions.mill, load: () => import('./mill/mill.tsx') },
+    square: { question: questions.square, load: () => import('./square/square.tsx') },
+    glue: { question: questions.glue, load: () => import('./glue/glue.tsx') },
+    finish: { question: questions.finish, load: () => import('./finish/finish.tsx') },
+    shop: { question: questions.shop, load: () => import('./shop/shop.tsx') },
+    data: { question: questions.data, load: () => import('./data/data.tsx') },
   },
 };

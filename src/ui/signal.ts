@@ -1,4 +1,4 @@
-import { useEffect, useReducer } from 'preact/hooks';
+import { useLayoutEffect, useReducer } from 'preact/hooks';
 
 /** A value that the whole app looks at. Setting it draws the app again (`useSignals`). */
 export interface Signal<T> {
@@ -24,7 +24,7 @@ export function signal<T>(initial: T): Signal<T> {
 /** Draws the component, and all below it, again whenever a signal changes. Once, at the root: what changes is small. */
 export function useSignals(): void {
   const [, again] = useReducer((count: number, _: undefined) => count + 1, 0);
-  useEffect(() => {
+  useLayoutEffect(() => {
     const listener = () => again(undefined);
     listeners.add(listener);
     // What was set between the first drawing and this moment is not lost.

@@ -1,7 +1,7 @@
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
-import preact from '@preact/preset-vite';
+
 import type { BrowserContext } from 'playwright-core';
 import { build } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
@@ -37,8 +37,9 @@ navigator.serviceWorker.register('./sw.js');
     base: './',
     configFile: false,
     logLevel: 'silent',
+    oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
     plugins: [
-      preact({ devToolsEnabled: false }),
+
       VitePWA({
         strategies: 'injectManifest',
         srcDir: '../../src',

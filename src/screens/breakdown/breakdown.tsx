@@ -15,6 +15,7 @@ import type { Plan } from '../../store/records/plan.ts';
 import { Amount } from '../../ui/amount.tsx';
 import { Say } from '../../ui/say.tsx';
 import { Screen } from '../../ui/screen.tsx';
+import { questions } from '../questions.ts';
 import './breakdown.css';
 import { newlySpoilt } from './cut-state.ts';
 import { namesOf } from './names.ts';
@@ -71,7 +72,7 @@ function PlanOf({ piece, rack, kept }: { piece: Piece; rack: Board[]; kept: Plan
   const way = planner.trouble && whereToFix(planner.trouble.field, asked ?? next, piece.id);
   return (
     <Screen
-      question="Which board gives which panel?"
+      question={questions.breakdown}
       kicker={`Breakdown · ${piece.name}`}
       action={
         running ? (

@@ -4,6 +4,7 @@ import { notify } from '../../app/notices.ts';
 import { saveBackup } from '../../app/save-backup.ts';
 import { kinds } from '../../store/records/kinds.ts';
 import { Screen } from '../../ui/screen.tsx';
+import { questions } from '../questions.ts';
 import { BackupState } from './backup-state.tsx';
 import { Privacy } from './privacy.tsx';
 import { Receive } from './receive.tsx';
@@ -26,7 +27,7 @@ export default function DataScreen() {
   };
   return (
     <Screen
-      question="Are your records safe?"
+      question={questions.data}
       kicker="Records"
       action={
         <button type="button" class="button big now" disabled={busy} onClick={() => void backUp()}>

@@ -9,6 +9,7 @@ import { Say } from '../../ui/say.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { Trouble } from '../../ui/trouble.tsx';
 import { units } from '../../ui/units.ts';
+import { questions } from '../questions.ts';
 import { AirEntries } from './air-entries.tsx';
 import { AmountAnswer } from './amount-answer.tsx';
 import { CanEntries } from './can-entries.tsx';
@@ -69,7 +70,7 @@ export function PlanScreen({ piece, all, onStarted }: Props) {
 
   return (
     <Screen
-      question="How much finish?"
+      question={questions.finish}
       kicker={`Finish · ${piece.name}`}
       action={
         <button

@@ -8,6 +8,7 @@ import type { Glueup } from '../../store/records/glueup.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import { Say } from '../../ui/say.tsx';
 import { Screen } from '../../ui/screen.tsx';
+import { questions } from '../questions.ts';
 import { AdhesiveEntries } from './adhesive-entries.tsx';
 import type { GlueForm } from './glue-form.ts';
 import { PlanAnswer } from './plan-answer.tsx';
@@ -74,7 +75,7 @@ export function SetupForm({ piece, stages, progress, glueups, initial }: Props) 
   };
   return (
     <Screen
-      question="Enough glue, time and clamps?"
+      question={questions.glue}
       kicker={piece ? `Glue-up · ${piece.name}` : 'Glue-up'}
       action={
         <button type="button" class="button big now" disabled={isProblem(plan.times)} onClick={() => void start()}>

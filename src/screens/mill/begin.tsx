@@ -12,6 +12,7 @@ import type { Plan } from '../../store/records/plan.ts';
 import type { Json } from '../../store/records/record.ts';
 import { Say } from '../../ui/say.tsx';
 import { Screen } from '../../ui/screen.tsx';
+import { questions } from '../questions.ts';
 import { BudgetAnswer } from './budget.tsx';
 import { ManualLimits } from './manual-limits.tsx';
 import { millingInput } from './milling-input.ts';
@@ -44,7 +45,7 @@ export function Begin({ piece, plan, onBegun }: { piece: Piece; plan: Plan; onBe
   };
   return (
     <Screen
-      question="In which order to mill?"
+      question={questions.mill}
       kicker={`Mill · ${piece.name}`}
       action={
         <button type="button" class="button big now" onClick={() => void begin()}>

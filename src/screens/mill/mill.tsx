@@ -7,6 +7,7 @@ import { plans } from '../../store/plans.ts';
 import type { Milling } from '../../store/records/milling.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import { Screen } from '../../ui/screen.tsx';
+import { questions } from '../questions.ts';
 import { Begin } from './begin.tsx';
 import { MillingRun } from './milling-run.tsx';
 import { RunEnd } from './run-end.tsx';
@@ -50,7 +51,7 @@ export default function MillScreen({ id }: { id: string }) {
 function NoPlan({ piece }: { piece: Piece }) {
   return (
     <Screen
-      question="In which order to mill?"
+      question={questions.mill}
       kicker={`Mill · ${piece.name}`}
       action={
         <a class="button big now" href={routeTo('breakdown', piece.id)}>

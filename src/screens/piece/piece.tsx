@@ -6,6 +6,7 @@ import { pieces } from '../../store/pieces.ts';
 import type { Board } from '../../store/records/board.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import { Screen } from '../../ui/screen.tsx';
+import { questions } from '../questions.ts';
 import { commonSpecies } from './common-species.ts';
 import { NewPiece } from './new-piece.tsx';
 import { PartEntry } from './part-entry.tsx';
@@ -48,7 +49,7 @@ function Parts({ piece, rack }: { piece: Piece; rack: readonly Board[] }) {
   const common = commonSpecies(piece.parts, rack);
   return (
     <Screen
-      question="What are its parts?"
+      question={questions.piece}
       kicker={piece.name}
       action={
         piece.parts.length > 0 && (

@@ -5,6 +5,7 @@ import { changeShop } from '../../store/shop.ts';
 import { Choice, Tick } from '../../ui/fields.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { SettledLength, SettledNumber } from '../../ui/settled.tsx';
+import { questions } from '../questions.ts';
 import { ClampList } from './clamp-list.tsx';
 
 type Machines = Shop['machines'];
@@ -42,7 +43,7 @@ export default function ShopScreen() {
     </div>
   );
   return (
-    <Screen question="What does your shop allow?" kicker="Shop">
+    <Screen question={questions.shop} kicker="Shop">
       <p class="soft">Kept as you type. Plans and milling steps stay within these limits.</p>
       <Choice
         label="Units"

@@ -13,6 +13,7 @@ import { Pick } from '../../ui/fields.tsx';
 import { Say } from '../../ui/say.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { units } from '../../ui/units.ts';
+import { questions } from '../questions.ts';
 import { Answer } from './answer.tsx';
 import { checkOf } from './check-of.ts';
 import { Entries, focusEntry } from './entries.tsx';
@@ -74,7 +75,7 @@ export default function Check({ id }: { id: string }) {
 
   return (
     <Screen
-      question={form.situation === 'layout' ? 'How do I lay it out square?' : 'Is it square?'}
+      question={form.situation === 'layout' ? 'How do I lay it out square?' : questions.square}
       kicker={piece ? `Square · ${piece.name}` : 'Square'}
       action={
         <button type="button" class="button big now" disabled={!keepable} onClick={() => void keep()}>

@@ -3,6 +3,7 @@ import type { Sums } from '../../core/lumber/added-up.ts';
 import { quickTally } from '../../core/lumber/quick-tally.ts';
 import type { Board } from '../../store/records/board.ts';
 import { Screen } from '../../ui/screen.tsx';
+import { questions } from '../questions.ts';
 import { BoardEntryFields, LogButton } from './board-entry.tsx';
 import { BoardRow } from './board-row.tsx';
 import { DeliveriesList } from './deliveries-list.tsx';
@@ -28,7 +29,7 @@ function Boards({ all }: { all: readonly Board[] }) {
   // The same element again is passed over: a key pressed in the entries doesn't draw the list anew.
   const list = useMemo(() => <BoardList boards={sortRack(shown, filter.sort)} />, [shown, filter.sort]);
   return (
-    <Screen question="What is in the rack?" kicker="Stock" action={<LogButton entry={entry} />}>
+    <Screen question={questions.stock} kicker="Stock" action={<LogButton entry={entry} />}>
       {all.length > 0 ? (
         sums && (
           <RackTally
