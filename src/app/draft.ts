@@ -1,6 +1,9 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { clearDraft, readDraft, writeDraft } from '../store/drafts.ts';
 
+/** Once the key that was pressed is answered; in the order asked for. */
+const afterwards = (work: () => Promise<unknown>) => void setTimeout(work);
+
 export interface Draft<T> {
   /** Undefined while it is read from the phone. */
   readonly value: T | undefined;
@@ -9,7 +12,7 @@ export interface Draft<T> {
   clear(next?: T): void;
 }
 
-/** What is half-typed, kept through a killed tab: every change goes to the phone at once. */
+/** What is half-typed, kept through a killed tab: every change goes to the phone as soon as it is on the screen. */
 export function useDraft<T>(key: string, initial: T): Draft<T> {
   const [value, setValue] = useState<T>();
   const touched = useRef(false);
@@ -29,12 +32,12 @@ export function useDraft<T>(key: string, initial: T): Draft<T> {
     set(next) {
       touched.current = true;
       setValue(() => next);
-      void writeDraft(key, next);
+      afterwards(() => writeDraft(key, next));
     },
     clear(next = initial) {
       touched.current = true;
       setValue(() => next);
-      void clearDraft(key);
+      afterwards(() => clearDraft(key));
     },
   };
 }
