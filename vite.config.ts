@@ -1,5 +1,5 @@
-import { VitePWA } from 'vite-plugin-pwa';
 import type { Plugin } from 'vite';
+import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
 
 /** JSX as calls of Preact's `h`: shorter than the newer runtime's objects, so that the app is smaller. */

@@ -39,7 +39,6 @@ navigator.serviceWorker.register('./sw.js');
     logLevel: 'silent',
     oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
     plugins: [
-
       VitePWA({
         strategies: 'injectManifest',
         srcDir: '../../src',
