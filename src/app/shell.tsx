@@ -1,5 +1,5 @@
 import type { ComponentType } from 'preact';
-import { useEffect, useLayoutEffect, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { Screen } from '../ui/screen.tsx';
 import { useSignals } from '../ui/signal.ts';
 import { Banners } from './banners.tsx';
@@ -41,23 +41,32 @@ function Loaded({ name, id, screens }: { name: string; id: string; screens: Scre
   const [state, setState] = useState<'loading' | 'ready' | 'failed'>(
     name === '' || loaded.has(name) ? 'ready' : 'loading',
   );
+  const place = useRef<HTMLDivElement>(null);
+  const [shown, setShown] = useState(false);
   // Before the browser paints: nothing is waited for that could be on its way.
   useLayoutEffect(() => {
     scrollTo(0, 0);
-    if (state === 'ready') return;
-    screens.others[name]?.load().then(
-      (module) => {
-        loaded.set(name, module.default);
-        setState('ready');
-      },
-      () => setState('failed'),
-    );
+    // A screen shows nothing until it has read its records: so long its question stands alone.
+    const look = () => setShown(Boolean(place.current?.firstChild));
+    const watch = new MutationObserver(look);
+    if (place.current) watch.observe(place.current, { childList: true });
+    look();
+    if (state === 'loading')
+      screens.others[name]?.load().then(
+        (module) => {
+          loaded.set(name, module.default);
+          setState('ready');
+        },
+        () => setState('failed'),
+      );
+    return () => watch.disconnect();
   }, [name, screens]);
   useEffect(() => {
     // After a change of screen, a keyboard or a screen reader starts at the new screen's beginning.
-    if (state === 'ready' && arrivedBefore) document.getElementById('main')?.focus({ preventScroll: true });
+    if (!shown) return;
+    if (arrivedBefore) document.getElementById('main')?.focus({ preventScroll: true });
     arrivedBefore = true;
-  }, [state]);
+  }, [shown]);
   const Found = name === '' ? screens.home : loaded.get(name);
   if (state === 'failed') {
     return (
@@ -69,7 +78,12 @@ function Loaded({ name, id, screens }: { name: string; id: string; screens: Scre
       </Screen>
     );
   }
-  return Found ? <Found id={id} /> : <Screen question={screens.others[name]?.question ?? ''}>{null}</Screen>;
+  return (
+    <>
+      {!shown && name !== '' && <Screen question={screens.others[name]?.question ?? ''}>{null}</Screen>}
+      <div ref={place}>{Found && <Found id={id} />}</div>
+    </>
+  );
 }
 
 let arrivedBefore = false;
