@@ -1,6 +1,7 @@
 import { onChange } from '../store/changes.ts';
 import { defaultShop, type Shop } from '../store/records/shop.ts';
 import { readShop } from '../store/shop.ts';
+import { ownWoods } from '../ui/own-woods.ts';
 import { signal } from '../ui/signal.ts';
 import { units } from '../ui/units.ts';
 
@@ -31,6 +32,7 @@ export const shop = signal<Shop>(defaultShop(0));
 function apply(next: Shop): void {
   shop.value = next;
   units.value = next.units;
+  ownWoods.value = next.woods ?? [];
   const { dataset } = document.documentElement;
   if (next.theme) dataset.theme = next.theme;
   else delete dataset.theme;

@@ -9,6 +9,7 @@ export const screens: Screens = {
     stock: { question: questions.stock, load: () => import('./stock/stock.tsx') },
     piece: { question: questions.piece, load: () => import('./piece/piece.tsx') },
     movement: { question: questions.movement, load: () => import('./movement/movement.tsx') },
+    wood: { question: questions.wood, load: () => import('./wood/wood.tsx') },
     breakdown: { question: questions.breakdown, load: () => import('./breakdown/breakdown.tsx') },
     mill: { question: questions.mill, load: () => import('./mill/mill.tsx') },
     square: { question: questions.square, load: () => import('./square/square.tsx') },

@@ -3,6 +3,7 @@ export const questions = {
   stock: 'What is in the rack?',
   piece: 'What are its parts?',
   movement: 'How will it move?',
+  wood: 'Which woods are yours alone?',
   breakdown: 'Which board gives which panel?',
   mill: 'In which order to mill?',
   square: 'Is it square?',

@@ -7,7 +7,7 @@ import { ShowWorking } from './show-working.tsx';
 
 interface Props {
   /** What it is an answer to. */
-  label: string;
+  label: ComponentChildren;
   of: Quantity;
   /** What else to know. */
   facts?: readonly Fact[];

@@ -1,6 +1,7 @@
-import { useId } from 'preact/hooks';
+import { useId, useState } from 'preact/hooks';
 import type { Problem } from '../core/answer/problem.ts';
 import { species as table } from '../tables/species.ts';
+import { ownWoods } from './own-woods.ts';
 import { speciesName } from './species-name.ts';
 import { Trouble } from './trouble.tsx';
 
@@ -14,16 +15,22 @@ interface Props {
   problem?: Problem | undefined;
 }
 
-/** The wood, out of the species table. */
+/** Chosen to add a wood; no wood's id. */
+const another = '+';
+
+/** The wood, out of the species table or the maker's own. */
 export function SpeciesPick({ label, value, first, onInput, problem }: Props) {
   const id = useId();
-  const top = [...new Set(first)];
+  const [adding, setAdding] = useState(false);
+  // A piece from another phone may be of a wood that this one doesn't know.
+  const top = [...new Set(value === '' ? first : [...first, value])];
+  const own = ownWoods.value.map(({ name }) => name).filter((name) => !top.includes(name));
   const rest = table
     .filter((one) => !top.includes(one.id))
     .map((one) => one.id)
     .sort((a, b) => speciesName(a).localeCompare(speciesName(b)));
   const option = (one: string) => (
-    <option value={one} selected={one === value}>
+    <option value={one} selected={!adding && one === value}>
       {speciesName(one)}
     </option>
   );
@@ -32,10 +39,14 @@ export function SpeciesPick({ label, value, first, onInput, problem }: Props) {
       <label for={id}>{label}</label>
       <select
         id={id}
-        value={value}
+        value={adding ? another : value}
         aria-invalid={problem !== undefined}
         aria-describedby={`${id}-trouble`}
-        onChange={(event) => onInput(event.currentTarget.value)}
+        onChange={(event) => {
+          const chosen = event.currentTarget.value;
+          setAdding(chosen === another);
+          if (chosen !== another) onInput(chosen);
+        }}
       >
         {value === '' && (
           <option value="" selected>
@@ -43,8 +54,17 @@ export function SpeciesPick({ label, value, first, onInput, problem }: Props) {
           </option>
         )}
         {top.length > 0 && <optgroup label="In use">{top.map(option)}</optgroup>}
+        {own.length > 0 && <optgroup label="Yours">{own.map(option)}</optgroup>}
         <optgroup label="All">{rest.map(option)}</optgroup>
+        <option value={another} selected={adding}>
+          Another wood
+        </option>
       </select>
+      {adding && (
+        <a class="button" href="#/wood">
+          Add it with its figures
+        </a>
+      )}
       <Trouble of={problem} id={`${id}-trouble`} />
     </div>
   );

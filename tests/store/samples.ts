@@ -26,6 +26,7 @@ export const oneOfEach: { readonly [K in keyof Kinds]: Kinds[K] } = {
     manualLimits: { jointer: { length: 300 }, planer: { length: 350, thickness: 5 } },
     pace: { joint: { seconds: 90, count: 12 } },
     climate: { dry: { celsius: 20, humidity: 30 }, damp: { celsius: 24, humidity: 65 } },
+    woods: [{ name: 'plum', radial: 4.2, tangential: 9.1, volumetric: 13.6, gravity: 0.7, openPores: true }],
     theme: 'dark',
     hand: 'left',
     references: [

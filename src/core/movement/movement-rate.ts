@@ -1,5 +1,5 @@
 import { phrase } from '../answer/phrase.ts';
-import { type Outcome, type Problem, problem } from '../answer/problem.ts';
+import { type Outcome, type Problem, problem, within } from '../answer/problem.ts';
 import { factor, percent } from '../answer/quantity.ts';
 import type { SourceId } from '../answer/source-id.ts';
 import type { WorkingStep } from '../answer/worked.ts';
@@ -8,6 +8,7 @@ import { shrinkageFromCoefficient } from './change-by-shrinkage.ts';
 import { acrossFace, type Cut } from './cut.ts';
 import type { MovementFigures } from './movement-figures.ts';
 import { shrinkageFromVolumetric } from './shrinkage-from-volumetric.ts';
+import { shrinkageProblem } from './shrinkage-problem.ts';
 
 /** The figure that a movement is worked out with. */
 export interface MovementRate {
@@ -20,7 +21,7 @@ export interface MovementRate {
   readonly sources: readonly SourceId[];
 }
 
-const within = (moisture: number): boolean => moisture >= coefficientRange.least && moisture <= coefficientRange.most;
+const inRange = (moisture: number): boolean => moisture >= coefficientRange.least && moisture <= coefficientRange.most;
 
 /**
  * The best figure there is for a board of that cut between two moistures, in this order: the coefficient, within its range;
@@ -40,7 +41,7 @@ export function movementRate(figures: MovementFigures, cut: Cut, from: number, t
   if (wrong) return wrong;
   const rift: readonly SourceId[] = cut === 'rift' ? ['assumption'] : [];
   const coefficient = coefficients && acrossFace(cut, coefficients.radial, coefficients.tangential);
-  if (coefficients && coefficient !== undefined && within(from) && within(to)) {
+  if (coefficients && coefficient !== undefined && inRange(from) && inRange(to)) {
     return {
       basis: 'coefficient',
       value: coefficient,
@@ -92,15 +93,10 @@ function step(finds: string, by: string, gives: WorkingStep['gives']): WorkingSt
 }
 
 function figuresProblem({ shrinkage, coefficients }: MovementFigures): Problem | undefined {
-  const limit = (value: number | undefined, most: number): boolean =>
-    value === undefined || (Number.isFinite(value) && value > 0 && value <= most);
-  if (shrinkage) {
-    for (const direction of ['radial', 'tangential', 'volumetric'] as const) {
-      if (!limit(shrinkage[direction], 40))
-        return problem(`shrinkage.${direction}`, `The ${direction} shrinkage lies above 0 and at most 40 percent.`);
-    }
-  }
-  if (coefficients && !(limit(coefficients.radial, 0.02) && limit(coefficients.tangential, 0.02)))
+  const possible = (value: number): boolean => value > 0 && value <= 0.02;
+  const wrong = shrinkage && shrinkageProblem(shrinkage);
+  if (wrong) return within(wrong, 'shrinkage');
+  if (coefficients && !(possible(coefficients.radial) && possible(coefficients.tangential)))
     return problem('coefficients', 'A coefficient of dimensional change lies above 0 and at most 0.02 per percent.');
   return undefined;
 }

@@ -6,8 +6,8 @@ import { type FinishAmount, finishAmount, finishLoss } from '../../core/finishin
 import { costPerM2 } from '../../core/finishing/finish-cost.ts';
 import { anySpecies, type PartsArea, partsArea } from '../../core/finishing/part-area.ts';
 import type { Piece } from '../../store/records/piece.ts';
-import { speciesById } from '../../tables/species.ts';
 import { speciesName } from '../../ui/species-name.ts';
+import { woodById } from '../../ui/wood-by-id.ts';
 import { finishParts } from './finish-parts.ts';
 import type { ReadFinish } from './read-finish-form.ts';
 
@@ -60,7 +60,7 @@ function amountOf(
   { finish, method }: ReadFinish,
   wood: 'bare' | 'sealed',
 ): Outcome<Worked<FinishAmount>> {
-  const open = speciesById(species)?.pores === 'open';
+  const open = woodById(species)?.pores === 'open';
   const thirst = open ? finish.firstCoat.openPores : finish.firstCoat.closedPores;
   return finishAmount({
     areaM2,

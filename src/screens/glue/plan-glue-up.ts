@@ -9,7 +9,7 @@ import { type GlueAmount, type GlueTool, glueAmount, glueLoss } from '../../core
 import { type Split, type SpreadTime, slowerKinds, splitStages, spreadTime } from '../../core/gluing/spread-time.ts';
 import type { Shop } from '../../store/records/shop.ts';
 import { adhesives } from '../../tables/adhesives.ts';
-import { speciesById } from '../../tables/species.ts';
+import { woodById } from '../../ui/wood-by-id.ts';
 import { clampForceFor, ownedClamps } from './clamp-force.ts';
 import type { Meets } from './glue-form.ts';
 import { paceOf } from './glue-pace.ts';
@@ -58,7 +58,7 @@ export function planGlueUp(asked: Asked, shop: Pick<Shop, 'clamps' | 'pace'>): G
 }
 
 function clampPlan({ seams, meets, species, adhesive, across, outerBoard, caul }: Asked, shop: Pick<Shop, 'clamps'>) {
-  const gravity = speciesById(species)?.specificGravity?.value;
+  const gravity = woodById(species)?.specificGravity?.value;
   if (gravity === undefined || meets === 'mitre-case' || meets === 'mitre-frame') return undefined;
   const pressure = clampPressure(gravity, adhesive.pressureShare);
   if (isProblem(pressure)) return pressure;

@@ -3,6 +3,7 @@ import { isProblem } from '../../core/answer/problem.ts';
 import type { Seasons } from '../../core/movement/seasons.ts';
 import { pieces } from '../../store/pieces.ts';
 import type { Fixing, Joint, Piece } from '../../store/records/piece.ts';
+import { FiguresNote } from '../../ui/figures-note.tsx';
 import { Say } from '../../ui/say.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
 import { Trouble } from '../../ui/trouble.tsx';
@@ -55,9 +56,7 @@ export function JointCard({ piece, joint, seasons }: Props) {
             <p>
               <Say phrase={judged.verdict.value.reason} />
             </p>
-            {judged.verdict.value.estimated && (
-              <p class="soft">A guess: of this wood only the shrinkage of its volume is known.</p>
-            )}
+            <FiguresNote estimated={judged.verdict.value.estimated} sources={judged.verdict.working.sources} />
             <ShowWorking of={judged.verdict.working} />
           </div>
           <JointDrawing joint={judged} />

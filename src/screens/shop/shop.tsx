@@ -149,6 +149,10 @@ export default function ShopScreen() {
 
       <ClampList clamps={shop.value.clamps} onChange={(clamps) => change((now) => ({ ...now, clamps }))} />
 
+      <a class="button" href="#/wood">
+        Woods of your own
+      </a>
+
       <h2>Measuring</h2>
       <SettledNumber
         label="How closely your tape reads"

@@ -3,11 +3,11 @@ import { percent } from '../../core/answer/quantity.ts';
 import { resultOf } from '../../core/answer/result-of.ts';
 import { boardWeight } from '../../core/lumber/board-weight.ts';
 import type { Board } from '../../store/records/board.ts';
-import { speciesById } from '../../tables/species.ts';
 import { Amount } from '../../ui/amount.tsx';
 import { Reason } from '../../ui/reason.tsx';
 import { Say } from '../../ui/say.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
+import { woodById } from '../../ui/wood-by-id.ts';
 import { latestReading } from './corrected-readings.ts';
 
 /** Taken where no reading is there: dried and kept under a roof. */
@@ -24,7 +24,7 @@ export function BoardWeight({ board, cubicMetres }: { board: Board; cubicMetres:
 }
 
 function Weight({ board, cubicMetres }: { board: Board; cubicMetres: number }) {
-  const gravity = speciesById(board.species)?.specificGravity;
+  const gravity = woodById(board.species)?.specificGravity;
   if (!gravity) return <p class="soft">The table has no specific gravity for this wood.</p>;
   const latest = latestReading(board)?.percent;
   const moisture = latest ?? assumedMoisture;

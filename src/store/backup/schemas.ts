@@ -94,6 +94,18 @@ export const schemas: { readonly [K in Kind]: Schema<Kinds[K]> } = {
     clamps: list(object({ kind: text, opening: amount, count })),
     pace: may(byName(object({ seconds: amount, count }))),
     climate: may(object({ dry: air, damp: air })),
+    woods: may(
+      list(
+        object({
+          name: text,
+          radial: may(amount),
+          tangential: may(amount),
+          volumetric: may(amount),
+          gravity: may(amount),
+          openPores: may(yesNo),
+        }),
+      ),
+    ),
     theme: may(oneOf(['light', 'dark', 'contrast'])),
     hand: may(oneOf(['left', 'right'])),
     references: may(

@@ -31,7 +31,7 @@ export interface Defect {
 export interface Board extends StoredRecord {
   /** The mark chalked on its end. */
   readonly chalk: string;
-  /** Id of a row in `tables/species.ts`. */
+  /** Id of a row in `tables/species.ts`, or the name of a wood of the shop's own. */
   readonly species: string;
   readonly thickness: BoardThickness;
   readonly width: number;

@@ -10,7 +10,7 @@ export type Sides = readonly [Side, Side];
 export interface Part {
   readonly id: string;
   readonly name: string;
-  /** Id of a row in `tables/species.ts`. */
+  /** Id of a row in `tables/species.ts`, or the name of a wood of the shop's own. */
   readonly species: string;
   /** Along the grain. */
   readonly length: number;

@@ -53,6 +53,18 @@ export interface Reference {
   readonly length?: number;
 }
 
+/** A wood that the maker added, with the figures of a data sheet. Parts and boards hold its name for their species. */
+export interface OwnWood {
+  readonly name: string;
+  /** Shrinkage from green to ovendry, percent. */
+  readonly radial?: number;
+  readonly tangential?: number;
+  readonly volumetric?: number;
+  /** At 12 % moisture. */
+  readonly gravity?: number;
+  readonly openPores?: boolean;
+}
+
 /** The one record about the shop itself. */
 export interface Shop extends StoredRecord {
   readonly units: Units;
@@ -75,6 +87,7 @@ export interface Shop extends StoredRecord {
   readonly pace?: { readonly [step: string]: { readonly seconds: number; readonly count: number } };
   /** The air of the driest and of the dampest season. */
   readonly climate?: { readonly dry?: Air; readonly damp?: Air };
+  readonly woods?: readonly OwnWood[];
   readonly theme?: 'light' | 'dark' | 'contrast';
   readonly hand?: 'left' | 'right';
   readonly references?: readonly Reference[];

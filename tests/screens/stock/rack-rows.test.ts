@@ -5,6 +5,7 @@ import { type RackImport, rackRow, readRackImport } from '../../../src/screens/s
 import { speciesFromName } from '../../../src/screens/stock/files/species-from-name.ts';
 import type { Board } from '../../../src/store/records/board.ts';
 import { species } from '../../../src/tables/species.ts';
+import { ownWoods } from '../../../src/ui/own-woods.ts';
 
 const header = 'chalk mark,species,thickness (quarters),width (mm),length (mm),state';
 
@@ -20,6 +21,14 @@ test('every wood of the table is known by its own name', () => {
     expect(speciesFromName(`  ${name.toUpperCase()} `)).toBe(id);
   }
   expect(speciesFromName('unobtainable')).toBeUndefined();
+});
+
+test('a wood of the maker’s own is known by its name, and goes out by it', () => {
+  ownWoods.value = [{ name: 'plum', tangential: 9 }];
+  expect(speciesFromName(' Plum')).toBe('plum');
+  expect(rackRow({ species: 'plum', thickness: { mm: 20 }, state: 'rack' } as Board).species).toBe('plum');
+  ownWoods.value = [];
+  expect(speciesFromName('plum')).toBeUndefined();
 });
 
 test('what went out comes in: marks, tapers, state, note and moisture', () => {

@@ -1,4 +1,5 @@
 import { species } from '../../../tables/species.ts';
+import { ownWoods } from '../../../ui/own-woods.ts';
 import { speciesName } from '../../../ui/species-name.ts';
 
 const plain = (name: string) => name.trim().toLowerCase().replace(/\s+/g, ' ');
@@ -12,5 +13,9 @@ for (const one of species) {
   for (const name of [one.id, one.name, speciesName(one.id)]) known.set(plain(name), one.id);
 }
 
-/** The wood that a list means: by the table's name, the trade's, or the id; undefined when none or more than one is meant. */
-export const speciesFromName = (name: string): string | undefined => known.get(plain(name)) || undefined;
+/**
+ * The wood that a list means: by the table's name, the trade's, or the id, or one of the maker's own; undefined when none
+ * or more than one is meant.
+ */
+export const speciesFromName = (name: string): string | undefined =>
+  known.get(plain(name)) || ownWoods.value.find((own) => plain(own.name) === plain(name))?.name;

@@ -1,0 +1,30 @@
+import { type Problem, problem } from '../answer/problem.ts';
+import type { Shrinkage } from './movement-figures.ts';
+
+/**
+ * Why a wood's shrinkage figures can't be right.
+ *
+ * @param shrinkage from green to ovendry, percent: radial, tangential and volumetric, each may be missing
+ * @returns a `Problem` on the figure, or undefined when they can be right
+ *
+ * Valid: solid wood; every wood of the handbook's tables shrinks more along the rings than across them, and its volume more
+ * than either.
+ * Errors: not above 0 or above 40 percent; radial above tangential; the volume's below one of them; none given.
+ * Example: radial 7.1 with tangential 3.7 is a problem on `radial`.
+ * Source: Wood handbook (FPL-GTR-190), Tables 4-3 and 4-4: 0.7 to 11.9 % there; 40 % is far above any wood.
+ */
+export function shrinkageProblem(shrinkage: Omit<Shrinkage, 'source'>): Problem | undefined {
+  const { radial, tangential, volumetric } = shrinkage;
+  for (const direction of ['tangential', 'radial', 'volumetric'] as const) {
+    const value = shrinkage[direction];
+    if (value !== undefined && !(value > 0 && value <= 40))
+      return problem(direction, `The ${direction} shrinkage lies above 0 and at most 40 percent.`);
+  }
+  if (radial !== undefined && tangential !== undefined && radial > tangential)
+    return problem('radial', 'Wood shrinks more along the rings, tangentially. Are the two swapped?');
+  if (volumetric !== undefined && volumetric < Math.max(radial ?? 0, tangential ?? 0))
+    return problem('volumetric', 'The volume shrinks by more than the width or the thickness alone.');
+  if ((radial ?? tangential ?? volumetric) === undefined)
+    return problem('tangential', 'Type at least one figure. The volumetric alone gives a guess.');
+  return undefined;
+}

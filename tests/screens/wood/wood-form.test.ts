@@ -1,0 +1,47 @@
+import { afterEach, expect, test } from 'vitest';
+import { isProblem } from '../../../src/core/answer/problem.ts';
+import { dimensionalChange } from '../../../src/core/movement/dimensional-change.ts';
+import { emptyForm, formOf, readWood } from '../../../src/screens/wood/wood-form.ts';
+import { ownWoods } from '../../../src/ui/own-woods.ts';
+import { woodById } from '../../../src/ui/wood-by-id.ts';
+
+afterEach(() => {
+  ownWoods.value = [];
+});
+
+const plum = { name: 'plum', tangential: 7.1, radial: 3.7, gravity: 0.7, openPores: true };
+
+test('what is typed is read, a comma for a point, and comes back into the entries as it was', () => {
+  const typed = { ...emptyForm, name: '  plum ', tangential: '7,1', radial: '3.7', gravity: '0.7', openPores: true };
+  expect(readWood(typed)).toEqual(plum);
+  expect(readWood(formOf(plum))).toEqual(plum);
+  expect(readWood({ ...emptyForm, name: 'quince', volumetric: '12' })).toEqual({ name: 'quince', volumetric: 12 });
+});
+
+test.each([
+  ['name', { tangential: '7' }],
+  ['name', { name: 'Black Cherry', tangential: '7' }],
+  ['tangential', { name: 'plum' }],
+  ['tangential', { name: 'plum', tangential: '-3' }],
+  ['radial', { name: 'plum', tangential: '4', radial: '7' }],
+  ['volumetric', { name: 'plum', volumetric: 'twelve' }],
+  ['gravity', { name: 'plum', tangential: '7', gravity: '14' }],
+])('%s is refused in %o', (field, typed) => {
+  const read = readWood({ ...emptyForm, ...typed });
+  expect(isProblem(read) && read.field).toBe(field);
+});
+
+test('a wood of the maker’s own moves by its own figures, and says so', () => {
+  expect(woodById('plum')).toBeUndefined();
+  ownWoods.value = [plum, { name: 'cherry-black', tangential: 30 }];
+  const figures = woodById('plum');
+  if (!figures) throw new Error('plum is there');
+  expect(figures).toMatchObject({ pores: 'open', specificGravity: { value: 0.7, source: 'label' } });
+  const moved = dimensionalChange({ figures, cut: 'flat', width: 400, from: 8, to: 11 });
+  if (isProblem(moved)) throw new Error(moved.message.text);
+  // Wood handbook (FPL-GTR-190), Eq. 13-3, by hand: 400 x 3 / (3000 / 7.1 - 30 + 8) = 2.996 mm.
+  expect(moved.value.change).toBeCloseTo(1200 / (3000 / 7.1 - 22), 9);
+  expect(moved.working.sources).toContain('label');
+  // A row of the table can't be overruled by a record that took its id.
+  expect(woodById('cherry-black')?.shrinkage?.source).toBe('wood-handbook');
+});
