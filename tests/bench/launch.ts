@@ -51,7 +51,7 @@ navigator.serviceWorker.register('./sw.js');
   return { root, dist: join(root, 'dist') };
 }
 
-/** Taps the first link to the shop as soon as it is there, and notes when the heading has changed. */
+/** Taps the first link to the shop as soon as it is there; notes when the heading answers, and when the screen stands below it. */
 const tapAtOnce = `
   let first;
   new MutationObserver(() => {
@@ -62,19 +62,31 @@ const tapAtOnce = `
       if (!link) return;
       first = heading;
       link.click();
-    } else if (heading !== first) window.answered ??= performance.now();
+    } else if (heading !== first) {
+      window.answered ??= performance.now();
+      if (document.querySelector('main')?.childElementCount) window.stood ??= performance.now();
+    }
   }).observe(document, { childList: true, subtree: true, characterData: true });
 `;
 
-/** Milliseconds from the start of an offline navigation until the tap on the first link has changed the heading. */
-async function startToFirstAnswer(context: BrowserContext, address: string): Promise<number> {
+interface Start {
+  /** Milliseconds from the start of an offline navigation until the tap on the first link has changed the heading. */
+  readonly answered: number;
+  /** Milliseconds until the screen that was tapped stands below its heading. */
+  readonly stood: number;
+}
+
+async function startOffline(context: BrowserContext, address: string): Promise<Start> {
   const page = await context.newPage();
   await page.addInitScript(tapAtOnce);
   await page.goto(address, { waitUntil: 'commit' });
-  const answered = await page.waitForFunction(() => (window as unknown as { answered?: number }).answered);
-  const milliseconds = (await answered.jsonValue()) as number;
+  await page.waitForFunction(() => 'stood' in window);
+  const start = await page.evaluate(() => {
+    const { answered, stood } = window as unknown as Start;
+    return { answered, stood };
+  });
   await page.close();
-  return milliseconds;
+  return start;
 }
 
 async function prepare(context: BrowserContext, address: string): Promise<void> {
@@ -98,19 +110,31 @@ export async function bench(): Promise<BenchRow[]> {
     await prepare(context, app.address);
     await prepare(context, page.address);
     await context.setOffline(true);
-    const ours: number[] = [];
-    const theirs: number[] = [];
+    const ours: Start[] = [];
+    const theirs: Start[] = [];
     for (let round = 0; round < rounds; round++) {
-      theirs.push(await startToFirstAnswer(context, page.address));
-      ours.push(await startToFirstAnswer(context, app.address));
+      theirs.push(await startOffline(context, page.address));
+      ours.push(await startOffline(context, app.address));
     }
-    const ratio = median(ours) / median(theirs);
+    const compared = (moment: keyof Start) => {
+      const [app, bare] = [ours, theirs].map((starts) => median(starts.map((start) => start[moment]))) as [
+        number,
+        number,
+      ];
+      const ratio = app / bare;
+      return { ratio, measured: `${app.toFixed(0)} ms against ${bare.toFixed(0)} ms: ${ratio.toFixed(2)} times` };
+    };
+    const answered = compared('answered');
     return [
       {
         what: `start offline until the first tap is answered, against a bare Preact page (medians of ${rounds})`,
-        measured: `${median(ours).toFixed(0)} ms against ${median(theirs).toFixed(0)} ms: ${ratio.toFixed(2)} times`,
+        measured: answered.measured,
         bar: '1.5 times',
-        holds: ratio <= 1.5,
+        holds: answered.ratio <= 1.5,
+      },
+      {
+        what: 'the same, until the screen that was tapped stands below its question',
+        measured: compared('stood').measured,
       },
     ];
   } finally {
