@@ -1,4 +1,3 @@
-import { phrase } from '../answer/phrase.ts';
 import { isProblem, type Outcome } from '../answer/problem.ts';
 import { checkMillingInput } from './check-milling-input.ts';
 import { cutWorkpieces } from './cut-workpieces.ts';
@@ -66,13 +65,14 @@ export function millingSequence(input: MillingInput): Outcome<MillingStep[]> {
 /** What must be decided before the first cut: a step per piece that can't be made as planned. */
 function decideSteps(setbacks: readonly Setback[]): StepDraft[] {
   const none = { thickness: 0, width: 0, length: 0 };
-  return setbacks.map(({ id, label, kind, say }) => ({
+  return setbacks.map(({ id, label, kind, say: { text, quantities } }) => ({
     stage: 'decide',
-    way: { machine: 'bench' },
+    way: 'bench',
     key: id,
-    title: phrase(`${label}: ${kind}`),
-    todo: say,
-    why: phrase('Better to know before the first cut: choose other wood, or change the part.'),
+    title: `${label}: ${kind}`,
+    todo: text,
+    quantities,
+    why: 'Better to know before the first cut: choose other wood, or change the part.',
     pieces: [{ id, label, size: none }],
   }));
 }

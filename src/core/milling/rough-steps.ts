@@ -1,97 +1,83 @@
-import { phrase } from '../answer/phrase.ts';
-import { seconds } from '../answer/quantity.ts';
-import { caution } from './cautions.ts';
 import { whyRipFirst } from './cut-workpieces.ts';
-import type { MillingInput } from './milling-input.ts';
-import type { Caution, Size } from './milling-step.ts';
-import { grouped, type StepDraft, wayKey } from './step-draft.ts';
-import type { Ways } from './ways.ts';
+import type { MillingBoard, MillingInput } from './milling-input.ts';
+import type { Size, StepPiece } from './milling-step.ts';
+import { byWay, type StepDraft } from './step-draft.ts';
+import type { RoughRipWay, Ways } from './ways.ts';
 import type { BlankWork, Workpiece } from './workpiece.ts';
 
-const roughSize = ({ board, length }: BlankWork): Size => ({ thickness: board.thickness, width: board.width, length });
+const roughSize = ({ thickness, width }: MillingBoard, length: number): Size => ({ thickness, width, length });
 
 /** Mark out and crosscut rough: on the saw horses, boards as they came. */
-export function crosscutSteps(blanks: readonly BlankWork[], ways: Ways, input: MillingInput): StepDraft[] {
-  const pieces = blanks.map((blank) => ({ id: blank.id, label: blank.label, size: roughSize(blank) }));
-  const longOnes = blanks.filter((blank) => blank.leftLong).map((blank) => blank.label);
-  const cautions: Caution[] = [
-    caution('Look for nails and grit with a metal detector before any blade touches the board.'),
-  ];
-  const markOut: StepDraft = {
-    stage: 'mark out',
-    way: { machine: 'bench' },
-    title: phrase('Mark out the blanks'),
-    todo: phrase(
-      longOnes.length === 0
-        ? 'Chalk every crosscut, measured from one end; keep clear of checks, knots and the first bit of each end.'
-        : `Chalk every crosscut, measured from one end. Left long on purpose: ${longOnes.join(', ')}.`,
+export function crosscutSteps(blanks: readonly BlankWork[], ways: Ways, { shop }: MillingInput): StepDraft[] {
+  const long = blanks.filter(({ leftLong }) => leftLong).map(({ label }) => label);
+  return [
+    ...byWay(
+      blanks,
+      () => 'bench',
+      () => ({
+        stage: 'mark out',
+        title: 'Mark out the blanks',
+        todo: `Chalk every crosscut, measured from one end, clear of checks, knots and the board's own ends.${
+          long.length > 0 ? ` Left long on purpose: ${long.join(', ')}.` : ''
+        }`,
+        why:
+          long.length > 0
+            ? 'Short pieces are not safe over jointer and planer: they are crosscut last.'
+            : 'A mark costs nothing; a blank that holds a split is lost.',
+        pieces: blanks.map(({ id, label, board, length }) => ({ id, label, size: roughSize(board, length) })),
+        mind: 'Look for nails and grit with a metal detector before any blade touches the board.',
+      }),
     ),
-    why: phrase(
-      longOnes.length === 0
-        ? 'A mark costs nothing; a blank that holds a split is lost.'
-        : 'Short pieces are not safe over jointer and planer: they stay in one length and are crosscut last.',
-    ),
-    pieces,
-    cautions,
-  };
-
-  const boardSize = ({ board: { thickness, width, length } }: BlankWork): Size => ({ thickness, width, length });
-  const cuts = grouped(blanks, (blank) => wayKey(ways.crosscutRough(boardSize(blank)))).map((group): StepDraft => {
-    const way = ways.crosscutRough(boardSize(group[0] as BlankWork));
-    return {
-      stage: 'crosscut rough',
-      way,
-      title: phrase('Crosscut rough'),
-      todo: phrase('Cut each board across at the marks and chalk its mark on every new end.'),
-      why: phrase('Short wood is flatter: a bow falls with the square of the length.'),
-      target: { dimension: 'length', tolerance: input.shop.crosscutKerf },
-      pieces: group.map((blank) => ({
-        id: blank.id,
-        label: blank.label,
-        size: boardSize(blank),
-        target: blank.length,
+    ...byWay(
+      blanks.map(({ id, label, board, length }) => ({
+        id,
+        label,
+        size: roughSize(board, board.length),
+        target: length,
       })),
-      cautions: [caution('Support the board on both sides of the cut; rough boards never go along a fence.')],
-    };
-  });
-  return blanks.length === 0 ? [] : [markOut, ...cuts];
+      ({ size }) => ways.crosscutRough(size),
+      (pieces) => ({
+        stage: 'crosscut rough',
+        title: 'Crosscut rough',
+        todo: "Cut at the marks; chalk the board's mark on every new end.",
+        why: 'Short wood is flatter: a bow falls with the square of the length.',
+        target: { dimension: 'length', tolerance: shop.crosscutKerf },
+        pieces,
+        mind: 'Support the board on both sides of the cut; rough boards never go along a fence.',
+      }),
+    ),
+  ];
 }
 
-const ripTodo = {
+const ripTodo: Readonly<Record<RoughRipWay, string>> = {
   'guided saw': 'First a straight cut along the worst edge, then each strip with the rail.',
-  'table saw':
-    'Screw the blank to a carrier with a straight edge, hollow face down, and run the carrier along the fence.',
+  'table saw carrier':
+    'Screw the blank to a straight-edged carrier, hollow face down; the carrier runs along the fence.',
   'hand saw': 'Snap a line and saw along it; leave the line.',
-} as const;
+};
 
 /** Rip what can't be flattened whole. */
 export function ripSteps(workpieces: readonly Workpiece[], ways: Ways, input: MillingInput): StepDraft[] {
-  const ripped = workpieces.filter((piece) => whyRipFirst(piece.blank, input) !== null);
-  const wayOf = (piece: Workpiece) => ways.ripRough(roughSize(piece.blank), piece.size.width);
-  return grouped(ripped, (piece) => wayKey(wayOf(piece))).map((group): StepDraft => {
-    const way = wayOf(group[0] as Workpiece);
-    const reasons = new Set(group.map((piece) => whyRipFirst(piece.blank, input)));
-    return {
-      stage: 'rip rough',
-      way,
-      title: phrase('Rip rough'),
-      todo: phrase(ripTodo[way.machine as keyof typeof ripTodo]),
-      why: phrase(
-        reasons.has('wider')
-          ? 'Wider than can be flattened here; and a cup falls with the square of the width.'
-          : 'Ripped first, a cup costs less thickness: it falls with the square of the width.',
-      ),
-      target: { dimension: 'width', tolerance: input.shop.ripKerf / 2 },
-      pieces: group.map((piece) => ({
-        id: piece.id,
-        label: piece.label,
-        size: roughSize(piece.blank),
-        target: piece.size.width,
-        from: [piece.blank.id],
-      })),
-      cautions: [caution('Wood under tension closes on the blade: a wedge in the kerf, the riving knife in place.')],
-    };
+  const ripped = workpieces.flatMap(({ id, label, blank, size }) => {
+    const reason = whyRipFirst(blank, input);
+    const rough = roughSize(blank.board, blank.length);
+    return reason === null ? [] : { id, label, size: rough, target: size.width, from: [blank.id], reason };
   });
+  return byWay(
+    ripped,
+    ({ size, target }) => ways.ripRough(size, target),
+    (pieces, way) => ({
+      stage: 'rip rough',
+      title: 'Rip rough',
+      todo: ripTodo[way],
+      why: pieces.some(({ reason }) => reason === 'wider')
+        ? 'Wider than can be flattened here; and a cup falls with the square of the width.'
+        : 'A cup falls with the square of the width: ripped first, it costs less thickness.',
+      target: { dimension: 'width', tolerance: input.shop.ripKerf / 2 },
+      pieces,
+      mind: 'Wood under tension closes on the blade: a wedge in the kerf, the riving knife in place.',
+    }),
+  );
 }
 
 /** A rest after ripping for wood that will lose much; the wait is a timer that a moisture reading may end early. */
@@ -101,27 +87,24 @@ export function restRippedSteps(workpieces: readonly Workpiece[], input: Milling
 }
 
 /** A wait for wood that was opened up; nothing when no piece needs one. */
-export function restSteps(
+export const restSteps = (
   stage: 'rest ripped' | 'rest',
-  resting: readonly Workpiece[],
+  resting: readonly StepPiece[],
   waits: number,
   title: string,
-): StepDraft[] {
-  if (resting.length === 0) return [];
-  return [
-    {
+): StepDraft[] =>
+  byWay(
+    resting,
+    () => 'rack',
+    (pieces) => ({
       stage,
-      way: { machine: 'rack' },
-      title: phrase(title),
-      todo: phrase('Sticker the pieces so that air reaches every face and leave them for {wait}.', {
-        wait: seconds(waits),
-      }),
-      why: phrase('Freshly cut wood moves; what it does now it does not do in the panel.'),
-      pieces: resting.map(({ id, label, size }) => ({ id, label, size })),
+      title,
+      todo: 'Sticker the pieces, air to every face, and leave them for {wait}.',
+      why: 'Freshly cut wood moves; what it does now it does not do in the panel.',
+      pieces,
       waits,
-    },
-  ];
-}
+    }),
+  );
 
 /** Whether so much comes off a piece that the wood will move: more than a fixed depth, a share, or thick wood. */
 export function losesMuch({ blank, need, flat }: Workpiece, { practice }: MillingInput): boolean {

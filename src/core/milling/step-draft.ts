@@ -1,52 +1,92 @@
-import type { Phrase } from '../answer/phrase.ts';
-import { cautionsFor } from './cautions.ts';
+import { phrase } from '../answer/phrase.ts';
+import { mm, type Quantity, seconds } from '../answer/quantity.ts';
+import { caution, cautionsFor } from './cautions.ts';
 import type { MachineLimits } from './machine-limits.ts';
-import type { Caution, MillingStep, Stage, StepPiece, Target } from './milling-step.ts';
+import type { Machine, MillingStep, Stage, StepPiece, Target } from './milling-step.ts';
 import type { Way } from './ways.ts';
 
-/** What a stage says about a step; id and cautions follow from it. */
+/** What a stage says about a step; id and cautions follow from it. In its words `{value}` is the target, `{wait}` the wait. */
 export interface StepDraft {
   readonly stage: Stage;
   readonly way: Way;
-  /** What tells apart the steps of one stage at one machine: a setting, a panel. */
-  readonly key?: string | number;
-  readonly title: Phrase;
-  readonly todo: Phrase;
-  readonly why: Phrase;
+  readonly title: string;
+  readonly todo: string;
+  readonly why: string;
+  /** What is set once for all the pieces. */
+  readonly setting?: string;
+  /** Other quantities in its words. */
+  readonly quantities?: Readonly<Record<string, Quantity>>;
   readonly target?: Target;
   readonly pieces: readonly StepPiece[];
   readonly waits?: number;
-  readonly setting?: Phrase;
-  /** Cautions of this very work, before the machine's usual ones. */
-  readonly cautions?: readonly Caution[];
+  /** What to mind at this very work, before the machine's usual cautions. */
+  readonly mind?: string;
+  /** What tells apart the steps of one stage at one machine, where the target doesn't. */
+  readonly key?: string;
 }
 
 const slug = (text: string): string => text.replace(/[^a-zA-Z0-9.#@-]+/g, '-');
 
 /** A step from its draft: the id from what it is, so that the same work keeps its ticks in a new plan. */
 export function stepFrom(draft: StepDraft, limits: MachineLimits): MillingStep {
-  const { stage, way, key, cautions = [], ...said } = draft;
-  const shown = typeof key === 'number' ? String(Math.round(key * 100) / 100) : key;
-  const id = [stage, way.machine, way.carrier ? 'carrier' : '', shown ?? ''].filter((piece) => piece !== '');
+  const { stage, way, title, todo, why, setting, quantities, target, pieces, waits, mind, key } = draft;
+  const [machine, carrier] = way.split(/ (?=carrier)/) as [Machine, string?];
+  const value = target?.value;
+  const name = key ?? (value === undefined ? undefined : String(Math.round(value * 100) / 100));
+  const said = {
+    ...(value !== undefined && { value: mm(value) }),
+    ...(waits !== undefined && { wait: seconds(waits) }),
+    ...quantities,
+  };
   return {
-    id: id.map(slug).join(':'),
+    id: [stage, machine, carrier, name].flatMap((word) => (word === undefined ? [] : slug(word))).join(':'),
     stage,
-    machine: way.machine,
-    ...said,
-    cautions: [...cautions, ...cautionsFor(way.machine, said.pieces, limits)],
-    ...(way.carrier ? { carrier: true as const } : {}),
+    machine,
+    title: phrase(title, said),
+    todo: phrase(todo, said),
+    why: phrase(why, said),
+    ...(setting && { setting: phrase(setting, said) }),
+    ...(target && { target }),
+    // A piece as a step keeps it, without what else is known of it.
+    pieces: pieces.map(({ id, label, size, target: own, from }) => ({
+      id,
+      label,
+      size,
+      ...(own !== undefined && { target: own }),
+      ...(from && { from }),
+    })),
+    ...(waits !== undefined && { waits }),
+    cautions: [...(mind ? [caution(mind)] : []), ...cautionsFor(machine, pieces, limits)],
+    ...(carrier && { carrier: true as const }),
   };
 }
 
 /** The items in groups of the same key, groups in the order in which they first come up. */
 export function grouped<T>(items: readonly T[], keyOf: (item: T) => string): T[][] {
   const groups = new Map<string, T[]>();
-  for (const item of items) {
-    const group = groups.get(keyOf(item));
-    if (group) group.push(item);
-    else groups.set(keyOf(item), [item]);
-  }
+  for (const item of items) groups.set(keyOf(item), [...(groups.get(keyOf(item)) ?? []), item]);
   return [...groups.values()];
 }
 
-export const wayKey = (way: Way): string => `${way.machine}${way.carrier ? ' carrier' : ''}`;
+/** A draft for each way and setting, the largest setting first, for the pieces that have a way. */
+export function byWay<P, W extends Way>(
+  pieces: readonly P[],
+  wayOf: (piece: P) => W | null,
+  draft: (group: readonly P[], way: W, first: P) => Omit<StepDraft, 'way'>,
+  settingOf: (piece: P) => number = () => 0,
+): StepDraft[] {
+  const able = pieces.flatMap((piece) => ({ piece, way: wayOf(piece), setting: settingOf(piece) }));
+  const order = able.sort((one, other) => other.setting - one.setting);
+  return grouped(order, ({ way, setting }) => `${way} ${setting.toFixed(1)}`).flatMap((group) => {
+    const { piece, way } = group[0] as (typeof group)[number];
+    if (way === null) return [];
+    return {
+      way,
+      ...draft(
+        group.map((one) => one.piece),
+        way,
+        piece,
+      ),
+    };
+  });
+}

@@ -2,7 +2,7 @@ import type { MillingInput } from './milling-input.ts';
 import { losesMuch } from './rough-steps.ts';
 import { subPanels } from './sub-panels.ts';
 import type { Ways } from './ways.ts';
-import type { StripWork, Workpiece } from './workpiece.ts';
+import { unitKey, type Workpiece } from './workpiece.ts';
 
 /** A workpiece with the thicknesses it is planed to, in mm. */
 export interface TargetedPiece extends Workpiece {
@@ -32,20 +32,18 @@ const leastAllowance = 0.4;
 export function thicknessTargets(workpieces: readonly Workpiece[], ways: Ways, input: MillingInput): TargetedPiece[] {
   const over = panelAllowances(workpieces, input);
   return workpieces.map((piece) => {
-    const final = piece.need + Math.min(...piece.strips.map((strip) => over.get(panelKey(strip)) ?? 0));
+    const final = piece.need + Math.min(...piece.strips.map((strip) => over.get(unitKey(strip)) ?? 0));
     const first = final + input.practice.secondMillingMm.value;
     const twice = losesMuch(piece, input) && piece.reachable >= first && flattensTwice(piece, first, ways);
     return { ...piece, final, first: twice ? first : null };
   });
 }
 
-const panelKey = (strip: StripWork): string => `${strip.part.id}#${strip.units[0]}`;
-
 /** Nobody flattens a face twice by hand; and what is left after the first time must still be safe on the machine. */
 function flattensTwice(piece: Workpiece, first: number, ways: Ways): boolean {
   return [piece.size, { ...piece.size, thickness: first }].every((size) => {
     const way = ways.face(size);
-    return way !== null && way.machine !== 'hand plane';
+    return way !== null && way !== 'hand plane';
   });
 }
 
@@ -54,10 +52,10 @@ function panelAllowances(workpieces: readonly Workpiece[], { practice, shop }: M
   const panels = new Map<string, { need: number; spare: number; widths: number[] }>();
   for (const piece of workpieces) {
     for (const strip of piece.strips.filter(({ part }) => part.panel)) {
-      const panel = panels.get(panelKey(strip)) ?? { need: piece.need, spare: Number.MAX_VALUE, widths: [] };
+      const panel = panels.get(unitKey(strip)) ?? { need: piece.need, spare: Number.MAX_VALUE, widths: [] };
       panel.spare = Math.min(panel.spare, piece.reachable - piece.need);
       panel.widths.push(strip.finished);
-      panels.set(panelKey(strip), panel);
+      panels.set(unitKey(strip), panel);
     }
   }
   const planed = new Set([...panels].filter(([, panel]) => isPlaned(panel, shop.planerWidth)).map(([key]) => key));
@@ -65,8 +63,8 @@ function panelAllowances(workpieces: readonly Workpiece[], { practice, shop }: M
   for (let before = -1; before !== planed.size; ) {
     before = planed.size;
     for (const { strips } of workpieces) {
-      if (strips.some((strip) => !planed.has(panelKey(strip))))
-        for (const strip of strips) planed.delete(panelKey(strip));
+      if (strips.some((strip) => !planed.has(unitKey(strip))))
+        for (const strip of strips) planed.delete(unitKey(strip));
     }
   }
   const least = new Map<number, number>();

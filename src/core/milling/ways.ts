@@ -3,35 +3,31 @@ import type { MillingShop } from './milling-input.ts';
 import type { Machine, Size } from './milling-step.ts';
 
 /** How a cut is made: at which machine, and whether the piece rides on a carrier. */
-export interface Way {
-  readonly machine: Machine;
-  readonly carrier?: true;
-}
+export type Way = Machine | `${'planer' | 'table saw' | 'router'} carrier`;
 
-const plain = (machine: Machine): Way => ({ machine });
-const carried = (machine: Machine): Way => ({ machine, carrier: true });
-
-/** Whether a machine takes a piece of this size by itself. */
-export function fits(limit: MachineLimit, size: Size): boolean {
-  return (
-    size.length >= limit.leastLength.mm &&
-    size.width >= limit.leastWidth.mm &&
-    size.thickness >= limit.leastThickness.mm
-  );
-}
+export type FaceWay = 'jointer' | 'planer carrier' | 'router carrier' | 'hand plane';
+export type EdgeWay = 'jointer' | 'guided saw' | 'table saw carrier' | 'router carrier' | 'hand plane';
+export type ThicknessWay = 'planer' | 'planer carrier' | 'router carrier' | 'hand plane';
+export type SawnEdgeWay = 'jointer' | 'hand plane' | 'router carrier';
+export type RoughRipWay = 'guided saw' | 'table saw carrier' | 'hand saw';
+export type SawWay = 'table saw' | 'guided saw' | 'hand saw';
 
 /** Choices of one shop: for every kind of cut the first way that is safe for a piece of this size, null for none. */
 export interface Ways {
-  readonly crosscutRough: (board: Size) => Way;
-  readonly ripRough: (blank: Size, width: number) => Way;
-  readonly face: (piece: Size) => Way | null;
-  readonly edge: (piece: Size) => Way | null;
-  readonly thickness: (piece: Size, target: number) => Way | null;
-  readonly ripParallel: (piece: Size, width: number) => Way;
-  readonly sawnEdge: (piece: Size) => Way | null;
-  readonly ripPanel: (panel: Size, width: number) => Way;
-  readonly crosscut: (piece: Size) => Way;
+  readonly crosscutRough: (board: Size) => SawWay;
+  readonly ripRough: (blank: Size, width: number) => RoughRipWay;
+  readonly face: (piece: Size) => FaceWay | null;
+  readonly edge: (piece: Size) => EdgeWay | null;
+  readonly thickness: (piece: Size, target: number) => ThicknessWay | null;
+  readonly rip: (piece: Size, width: number) => SawWay;
+  readonly sawnEdge: (piece: Size) => SawnEdgeWay | null;
+  readonly ripPanel: (panel: Size, width: number) => SawWay;
+  readonly crosscut: (piece: Size) => SawWay;
 }
+
+/** Whether a machine takes a piece of this size by itself. */
+const fits = ({ leastLength, leastWidth, leastThickness }: MachineLimit, size: Size): boolean =>
+  size.length >= leastLength.mm && size.width >= leastWidth.mm && size.thickness >= leastThickness.mm;
 
 /**
  * The ways that a shop has for each kind of cut, best first; a piece below a machine's limit takes the next one.
@@ -46,59 +42,50 @@ export interface Ways {
  * Source: common practice.
  */
 export function waysOf(shop: MillingShop, limits: MachineLimits): Ways {
-  const onGuidedSaw = (size: Size) =>
-    shop.guidedSaw && fits(limits.guidedSaw, size) && size.thickness <= limits.guidedSaw.depthPerPass.mm;
-  const onTableSaw = (size: Size) =>
-    shop.tableSaw && fits(limits.tableSaw, size) && size.thickness <= limits.tableSaw.depthPerPass.mm;
+  const { tableSaw, guidedSaw, carrierLength, sledLeast, sledLength, sledWidth } = limits;
+  const sawsThrough = ({ depthPerPass }: MachineLimit, { thickness }: Size) => thickness <= depthPerPass.mm;
+  const onGuidedSaw = (size: Size) => shop.guidedSaw && fits(guidedSaw, size) && sawsThrough(guidedSaw, size);
+  const onTableSaw = (size: Size) => shop.tableSaw && fits(tableSaw, size) && sawsThrough(tableSaw, size);
   const onJointer = (size: Size) => shop.jointerWidth !== null && fits(limits.jointer, size);
   const inPlaner = (size: Size) => shop.planerWidth !== null && size.width <= shop.planerWidth;
-  const onRouter = (size: Size) => shop.router && fits(limits.router, size);
-  const byHand = shop.handPlanes ? plain('hand plane') : null;
-  const railed = (size: Size) => (onRouter(size) ? carried('router') : byHand);
-
-  const rip = (piece: Size, width: number) => {
-    if (onTableSaw({ ...piece, width })) return plain('table saw');
-    return plain(onGuidedSaw(piece) ? 'guided saw' : 'hand saw');
-  };
+  const onCarrier = (size: Size) => inPlaner(size) && size.length >= carrierLength.mm;
+  const onRouter = (size: Size) => (shop.router && fits(limits.router, size) ? 'router carrier' : null);
+  const byHand = shop.handPlanes ? 'hand plane' : null;
+  const railed = (size: Size) => onRouter(size) ?? byHand;
+  const sawn = (size: Size) => (onGuidedSaw(size) ? 'guided saw' : 'hand saw');
+  const rip = (piece: Size, width: number) => (onTableSaw({ ...piece, width }) ? 'table saw' : sawn(piece));
 
   return {
-    crosscutRough: (board) => plain(onGuidedSaw(board) ? 'guided saw' : 'hand saw'),
+    crosscutRough: sawn,
     // A rough edge never runs along a fence: the guided saw's rail or a straight-edged carrier leads it.
     ripRough: (blank, width) => {
-      if (onGuidedSaw(blank)) return plain('guided saw');
-      return onTableSaw({ ...blank, width }) ? carried('table saw') : plain('hand saw');
+      if (onGuidedSaw(blank)) return 'guided saw';
+      return onTableSaw({ ...blank, width }) ? 'table saw carrier' : 'hand saw';
     },
     face: (piece) => {
-      if (onJointer(piece) && piece.width <= (shop.jointerWidth ?? 0)) return plain('jointer');
-      if (shop.planerSled && inPlaner(piece) && piece.length >= limits.carrierLength.mm) return carried('planer');
-      return railed(piece);
+      if (onJointer(piece) && piece.width <= (shop.jointerWidth ?? 0)) return 'jointer';
+      return shop.planerSled && onCarrier(piece) ? 'planer carrier' : railed(piece);
     },
     edge: (piece) => {
-      if (onJointer(piece)) return plain('jointer');
-      if (onGuidedSaw(piece)) return plain('guided saw');
-      if (onTableSaw(piece)) return carried('table saw');
-      return railed(piece);
+      if (onJointer(piece)) return 'jointer';
+      if (onGuidedSaw(piece)) return 'guided saw';
+      return onTableSaw(piece) ? 'table saw carrier' : railed(piece);
     },
-    thickness: (piece, target) => {
-      if (inPlaner(piece)) {
-        if (fits(limits.planer, { ...piece, thickness: target })) return plain('planer');
-        if (piece.length >= limits.carrierLength.mm && shop.planerWidth !== null) return carried('planer');
-      }
-      return railed({ ...piece, thickness: target });
+    thickness: (piece, thickness) => {
+      const planed = { ...piece, thickness };
+      if (inPlaner(planed) && fits(limits.planer, planed)) return 'planer';
+      return onCarrier(planed) ? 'planer carrier' : railed(planed);
     },
-    ripParallel: rip,
+    rip,
     // Wider or longer than a table saw carries steadily: the saw goes to the panel.
     ripPanel: (panel, width) => {
-      const steady = panel.width <= limits.sledWidth.mm && panel.length <= 2 * limits.sledLength.mm;
-      return !steady && onGuidedSaw(panel) ? plain('guided saw') : rip(panel, width);
+      const steady = panel.width <= sledWidth.mm && panel.length <= 2 * sledLength.mm;
+      return !steady && onGuidedSaw(panel) ? 'guided saw' : rip(panel, width);
     },
-    sawnEdge: (piece) =>
-      onJointer(piece) ? plain('jointer') : (byHand ?? (onRouter(piece) ? carried('router') : null)),
+    sawnEdge: (piece) => (onJointer(piece) ? 'jointer' : (byHand ?? onRouter(piece))),
     crosscut: (piece) => {
-      const { sledLeast, sledLength, sledWidth } = limits;
       const onSled = piece.length >= sledLeast.mm && piece.length <= sledLength.mm && piece.width <= sledWidth.mm;
-      if (shop.tableSaw && onSled && piece.thickness <= limits.tableSaw.depthPerPass.mm) return plain('table saw');
-      return plain(onGuidedSaw(piece) ? 'guided saw' : 'hand saw');
+      return shop.tableSaw && onSled && sawsThrough(tableSaw, piece) ? 'table saw' : sawn(piece);
     },
   };
 }

@@ -1,10 +1,8 @@
-import { phrase } from '../answer/phrase.ts';
-import { mm } from '../answer/quantity.ts';
 import type { MillingInput } from './milling-input.ts';
 import type { Size } from './milling-step.ts';
-import { grouped, type StepDraft, wayKey } from './step-draft.ts';
+import { byWay, type StepDraft } from './step-draft.ts';
 import type { TargetedPiece } from './thickness-targets.ts';
-import type { Ways } from './ways.ts';
+import type { SawnEdgeWay, SawWay, Ways } from './ways.ts';
 import type { StripWork } from './workpiece.ts';
 
 /** A strip on its way from the blank to the panel or the finished part. */
@@ -13,11 +11,13 @@ export interface StripPiece {
   readonly label: string;
   readonly strip: StripWork;
   /** The workpiece it was ripped from. */
-  readonly from: string;
+  readonly workpiece: string;
   readonly size: Size;
   /** Thickness before any gluing, in mm. */
   readonly final: number;
 }
+
+const atWidth = (piece: StripPiece, width: number): StripPiece => ({ ...piece, size: { ...piece.size, width } });
 
 /**
  * Rip to parallel width, then joint the sawn edge; without a tool to joint it the saw cuts to the final width.
@@ -28,33 +28,22 @@ export function widthSteps(
   ways: Ways,
   input: MillingInput,
 ): { steps: StepDraft[]; strips: StripPiece[] } {
-  const sawn: StripPiece[] = pieces.flatMap((piece) =>
-    piece.strips.map((strip) => ({
-      id: strip.id,
-      label: strip.label,
-      strip,
-      from: piece.id,
-      size: piece.size,
-      final: piece.final,
-    })),
+  const sawn = pieces.flatMap(({ id: workpiece, strips, size, final }) =>
+    strips.map((strip): StripPiece => ({ id: strip.id, label: strip.label, strip, workpiece, size, final })),
   );
-  const jointed = (piece: StripPiece) => ways.sawnEdge({ ...piece.size, width: piece.strip.finished });
-  const ripTo = (piece: StripPiece) =>
-    hundredths(piece.strip.finished + (jointed(piece) ? input.practice.sawnEdgeMm.value : 0));
-  const ripped = sawn.map((piece) => ({
-    ...piece,
-    size: { ...piece.size, width: Math.min(piece.size.width, ripTo(piece)) },
-  }));
-  const finished = ripped.map((piece) => ({ ...piece, size: { ...piece.size, width: piece.strip.finished } }));
+  const finished = sawn.map((piece) => atWidth(piece, piece.strip.finished));
+  const ripTo = ({ size, strip: { finished: width } }: StripPiece) =>
+    hundredths(width + (ways.sawnEdge({ ...size, width }) ? input.practice.sawnEdgeMm.value : 0));
+  const ripped = sawn.map((piece) => atWidth(piece, Math.min(piece.size.width, ripTo(piece))));
   return { steps: [...ripParallel(sawn, ripTo, ways, input), ...sawnEdges(ripped, ways, input)], strips: finished };
 }
 
 /** Sums of decimal figures, without the dust of binary fractions. */
 const hundredths = (mm: number): number => Math.round(mm * 100) / 100;
 
-const ripTodo: Readonly<Record<string, string>> = {
+const ripTodo: Readonly<Record<SawWay, string>> = {
   'table saw': 'Marked face down, marked edge along the fence.',
-  'guided saw': 'Marked face down, set the rail parallel to the marked edge at both ends.',
+  'guided saw': 'Marked face down, the rail parallel to the marked edge at both ends.',
   'hand saw': 'Gauge the width from the marked edge, saw beside the line.',
 };
 
@@ -64,65 +53,61 @@ function ripParallel(
   ways: Ways,
   { practice }: MillingInput,
 ): StepDraft[] {
-  const wayOf = (piece: StripPiece) => ways.ripParallel(piece.size, ripTo(piece));
-  const order = [...pieces].sort((one, other) => ripTo(other) - ripTo(one));
-  return grouped(order, (piece) => `${wayKey(wayOf(piece))} ${ripTo(piece).toFixed(1)}`).map((group): StepDraft => {
-    const first = group[0] as StripPiece;
-    const way = wayOf(first);
-    const value = ripTo(first);
-    const severalFromOne = new Set(group.map((piece) => piece.from)).size < group.length;
-    return {
-      stage: 'rip parallel',
-      way,
-      key: value,
-      title: phrase('Rip to {value}', { value: mm(value) }),
-      todo: phrase(
-        `${ripTodo[way.machine] ?? ''}${severalFromOne ? ' Joint the new edge before the next strip is ripped off.' : ''}`,
-      ),
-      why: phrase(
-        value > first.strip.finished
-          ? 'Both edges parallel; what is over is for jointing the sawn edge.'
-          : 'Both edges parallel; a fine blade and a slow feed leave the edge as it stays.',
-      ),
-      target: { dimension: 'width', value, tolerance: practice.widthToleranceMm.value },
-      pieces: group.map(({ id, label, size, from }) => ({ id, label, size, ...(from === id ? {} : { from: [from] }) })),
-      setting: phrase('Fence or rail at {value}.', { value: mm(value) }),
-    };
-  });
+  return byWay(
+    pieces,
+    (piece) => ways.rip(piece.size, ripTo(piece)),
+    (group, way, first) => {
+      const value = ripTo(first);
+      const severalFromOne = new Set(group.map(({ workpiece }) => workpiece)).size < group.length;
+      return {
+        stage: 'rip parallel',
+        title: 'Rip to {value}',
+        todo: `${ripTodo[way]}${severalFromOne ? ' Joint the new edge before the next strip is ripped off.' : ''}`,
+        why:
+          value > first.strip.finished
+            ? 'What is over is for jointing the sawn edge.'
+            : 'A fine blade and a slow feed: the edge stays as sawn.',
+        target: { dimension: 'width', value, tolerance: practice.widthToleranceMm.value },
+        pieces: group.map((piece) => (piece.workpiece === piece.id ? piece : { ...piece, from: [piece.workpiece] })),
+        setting: 'Fence or rail at {value}.',
+      };
+    },
+    ripTo,
+  );
 }
 
-const edgeTodo: Readonly<Record<string, string>> = {
-  jointer: 'One light pass on the sawn edge.',
-  'hand plane': 'Plane the sawn edge to the line.',
-  'router carrier': 'Rout the sawn edge along a clamped straight edge, a little at a time.',
+/** The sawn edge, and what else for seams. */
+const edgeTodo: Readonly<Record<SawnEdgeWay, readonly [edge: string, seam: string]>> = {
+  jointer: [
+    'One light pass on the sawn edge.',
+    'For seams, alternate: marked face to the fence, the next one marked face away.',
+  ],
+  'hand plane': [
+    'Plane the sawn edge to the line.',
+    'For seams, fold two neighbours like a book and plane them at once.',
+  ],
+  'router carrier': [
+    'Rout the sawn edge along a clamped straight edge, a little at a time.',
+    'For seams, rout two neighbours with one setting of the straight edge.',
+  ],
 };
 
-const seamTodo: Readonly<Record<string, string>> = {
-  jointer: ' For seams, alternate: marked face to the fence, the next one marked face away.',
-  'hand plane': ' For seams, fold the two neighbours together like a book and plane both edges at once.',
-  'router carrier': ' For seams, rout the two neighbours with one setting of the straight edge.',
-};
-
-function sawnEdges(pieces: readonly StripPiece[], ways: Ways, { practice }: MillingInput): StepDraft[] {
-  const able = pieces.flatMap((piece) => {
-    const way = ways.sawnEdge(piece.size);
-    return way ? [{ piece, way }] : [];
-  });
-  return grouped(able, ({ way }) => wayKey(way)).map((group): StepDraft => {
-    const way = (group[0] as (typeof group)[number]).way;
-    const seams = group.some(({ piece }) => piece.strip.part.panel);
-    return {
-      stage: 'sawn edge',
-      way,
-      title: phrase('Joint the sawn edge'),
-      todo: phrase(`${edgeTodo[wayKey(way)] ?? ''}${seams ? (seamTodo[wayKey(way)] ?? '') : ''}`),
-      why: phrase(
-        seams
-          ? 'What the fence is off square then cancels between neighbours, and the panel comes out flat.'
+const sawnEdges = (pieces: readonly StripPiece[], ways: Ways, { practice }: MillingInput): StepDraft[] =>
+  byWay(
+    pieces,
+    ({ size }) => ways.sawnEdge(size),
+    (group, way) => {
+      const [edge, seam] = edgeTodo[way];
+      const seams = group.some(({ strip }) => strip.part.panel);
+      return {
+        stage: 'sawn edge',
+        title: 'Joint the sawn edge',
+        todo: `${edge}${seams ? ` ${seam}` : ''}`,
+        why: seams
+          ? 'What the fence is off square cancels between neighbours: the panel comes out flat.'
           : 'Saw marks gone, width to size.',
-      ),
-      target: { dimension: 'width', tolerance: practice.widthToleranceMm.value },
-      pieces: group.map(({ piece: { id, label, size, strip } }) => ({ id, label, size, target: strip.finished })),
-    };
-  });
-}
+        target: { dimension: 'width', tolerance: practice.widthToleranceMm.value },
+        pieces: group.map((piece) => ({ ...piece, target: piece.strip.finished })),
+      };
+    },
+  );

@@ -44,6 +44,9 @@ export interface Workpiece {
 export const mark = (board: MillingBoard): string => board.mark ?? board.id;
 export const partName = (part: MillingPart): string => part.name ?? part.id;
 
+/** The unit that a strip of a panel goes into. */
+export const unitKey = ({ part, units }: StripWork): string => `${part.id}#${units[0]}`;
+
 /** What a unit of a part is called: `lid`, `leg 3`, `cleat 1-4`. */
 export function unitName(part: MillingPart, units: readonly number[]): string {
   if (part.quantity === 1) return partName(part);
