@@ -1,8 +1,9 @@
+import { badNumber } from '../answer/bad-number.ts';
 import { phrase } from '../answer/phrase.ts';
-import { isProblem, type Outcome, problem } from '../answer/problem.ts';
+import type { Outcome, Problem } from '../answer/problem.ts';
 import { count, mm } from '../answer/quantity.ts';
-import type { Worked } from '../answer/worked.ts';
-import { type RoughBoard, reachableThickness, warpCost } from './reachable-thickness.ts';
+import type { Worked, WorkingStep } from '../answer/worked.ts';
+import { type RoughBoard, reachableThickness, type WarpCost, warpCost } from './reachable-thickness.ts';
 
 /** A blank crosscut from a board and ripped into equal strips before it is flattened. */
 export interface FlatteningPlan {
@@ -12,37 +13,30 @@ export interface FlatteningPlan {
   readonly faceAllowance: number;
 }
 
-const mostSensible = { thickness: 500, width: 3000, length: 20000 } as const;
-
 /**
- * Why a rough board with such measurements can't be, or `null` when it can: sizes in mm above zero and within what wood
- * grows to, each kind of warp in mm no deeper than a fifth of its span.
+ * Why a rough board with such measurements can't be, or `undefined` when it can: sizes in mm above zero and within what
+ * wood grows to, each kind of warp in mm no deeper than a fifth of its span.
  *
  * Example: a cup of 60 across a board 200 wide is a problem at `cup`.
  *
  * Source: common practice.
  */
-export function boardProblem(board: RoughBoard & { readonly crook?: number }): Outcome<null> {
-  for (const field of ['thickness', 'width', 'length'] as const) {
-    if (!(board[field] > 0)) return problem(field, `The ${field} must be above zero: measure the board again.`);
-    if (board[field] > mostSensible[field]) {
-      return problem(field, `No board has a ${field} over {most}: check the figure and its unit.`, {
-        most: mm(mostSensible[field]),
-      });
-    }
+export function boardProblem(board: RoughBoard & { readonly crook?: number }): Problem | undefined {
+  const { width, length, cup, bow, twist = 0, crook = 0 } = board;
+  // Past a fifth of its span a curve is no longer shallow, and nobody would call such wood a board.
+  for (const [field, value, limits] of [
+    ['thickness', board.thickness, { above: 0, most: 500 }],
+    ['width', width, { above: 0, most: 3000 }],
+    ['length', length, { above: 0, most: 20000 }],
+    ['cup', cup, { least: 0, most: width / 5 }],
+    ['bow', bow, { least: 0, most: length / 5 }],
+    ['twist', twist, { least: 0, most: width / 5 }],
+    ['crook', crook, { least: 0, most: length / 5 }],
+  ] as const) {
+    const wrong = badNumber(field, `The ${field}`, value, 'mm', limits);
+    if (wrong) return wrong;
   }
-  const spans = { cup: board.width, bow: board.length, twist: board.width, crook: board.length };
-  for (const field of ['cup', 'bow', 'twist', 'crook'] as const) {
-    const depth = board[field] ?? 0;
-    if (!(depth >= 0)) return problem(field, `The ${field} can't be below zero: enter 0 for none.`);
-    // Past a fifth of its span a curve is no longer shallow, and nobody would call such wood a board.
-    if (depth > spans[field] / 5) {
-      return problem(field, `A ${field} of {depth} is more than a board can have: check the figure and its unit.`, {
-        depth: mm(depth),
-      });
-    }
-  }
-  return null;
+  return undefined;
 }
 
 /**
@@ -60,19 +54,13 @@ export function boardProblem(board: RoughBoard & { readonly crook?: number }): O
  * Source: plane geometry.
  */
 export function flatThickness(board: RoughBoard, plan: FlatteningPlan): Outcome<Worked> {
-  const wrong = boardProblem(board);
-  if (isProblem(wrong)) return wrong;
   const { blankLength, rips, faceAllowance } = plan;
-  if (!(blankLength > 0)) return problem('blankLength', 'The blank length must be above zero.');
-  if (blankLength > board.length) {
-    return problem('blankLength', 'The blank is longer than its board of {length}.', { length: mm(board.length) });
-  }
-  if (!Number.isInteger(rips) || rips < 1 || rips > 50) {
-    return problem('rips', 'A blank is ripped into 1 strip or more, up to 50, all whole.');
-  }
-  if (!(faceAllowance >= 0 && faceAllowance * 2 <= board.thickness)) {
-    return problem('faceAllowance', 'What comes off each face is zero or more, and less than half the thickness.');
-  }
+  const wrong =
+    boardProblem(board) ??
+    badNumber('blankLength', 'The blank', blankLength, 'mm', { above: 0, most: board.length }) ??
+    badNumber('rips', 'The number of strips', rips, 'count', { least: 1, most: 50, whole: true }) ??
+    badNumber('faceAllowance', 'What comes off a face', faceAllowance, 'mm', { least: 0, most: board.thickness / 2 });
+  if (wrong) return wrong;
   const width = board.width / rips;
   const { value, working } = thicknessWorking(board, width, blankLength, faceAllowance);
   const ripping = {
@@ -87,29 +75,24 @@ export function flatThickness(board: RoughBoard, plan: FlatteningPlan): Outcome<
 export function thicknessWorking(board: RoughBoard, width: number, length: number, faceAllowance: number): Worked {
   const cost = warpCost(board, width, length);
   const value = reachableThickness(board, width, length, faceAllowance);
-  const sizes = { board: mm(board.width), boardLength: mm(board.length), length: mm(length), width: mm(width) };
+  const lost = (warp: keyof WarpCost, by: string): WorkingStep => ({
+    finds: `lost to ${warp}`,
+    by: phrase(by, {
+      warp: mm(board[warp] ?? 0),
+      board: mm(board.width),
+      boardLength: mm(board.length),
+      length: mm(length),
+      width: mm(width),
+    }),
+    gives: mm(cost[warp]),
+  });
   return {
     value,
     working: {
       steps: [
-        {
-          finds: 'lost to cup',
-          by: phrase('cup {cup} x ({width} / {board}) squared', { ...sizes, cup: mm(board.cup) }),
-          gives: mm(cost.cup),
-        },
-        {
-          finds: 'lost to bow',
-          by: phrase('bow {bow} x ({length} / {boardLength}) squared', { ...sizes, bow: mm(board.bow) }),
-          gives: mm(cost.bow),
-        },
-        {
-          finds: 'lost to twist',
-          by: phrase('half the twist {twist} x {width} / {board} x {length} / {boardLength}', {
-            ...sizes,
-            twist: mm(board.twist ?? 0),
-          }),
-          gives: mm(cost.twist),
-        },
+        lost('cup', 'cup {warp} x ({width} / {board}) squared'),
+        lost('bow', 'bow {warp} x ({length} / {boardLength}) squared'),
+        lost('twist', 'half the twist {warp} x {width} / {board} x {length} / {boardLength}'),
         {
           finds: 'thickness left',
           by: phrase('{thickness} - {cup} - {bow} - {twist} - 2 x {face}', {
@@ -122,7 +105,7 @@ export function thicknessWorking(board: RoughBoard, width: number, length: numbe
           gives: mm(value),
         },
       ],
-      holds: phrase('Even, shallow curves over the whole board; measure a kinked board again after crosscutting.'),
+      holds: phrase('Even, shallow curves; measure a kinked board again after crosscutting.'),
       sources: ['geometry'],
     },
   };

@@ -15,7 +15,9 @@ export interface MachineLimit {
   readonly depthPerPass: Limit;
 }
 
-export type LimitedMachine = 'jointer' | 'planer' | 'tableSaw' | 'guidedSaw' | 'router';
+/** Machines with a least size that their manual may name. */
+export const limitedMachines = ['jointer', 'planer', 'tableSaw', 'guidedSaw', 'router'] as const;
+export type LimitedMachine = (typeof limitedMachines)[number];
 
 export interface MachineLimits extends Readonly<Record<LimitedMachine, MachineLimit>> {
   /** Least length of a piece that goes through the planer on a carrier board between glued-on rails. */

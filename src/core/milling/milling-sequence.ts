@@ -1,4 +1,4 @@
-import { isProblem, type Outcome } from '../answer/problem.ts';
+import type { Outcome } from '../answer/problem.ts';
 import { checkMillingInput } from './check-milling-input.ts';
 import { cutWorkpieces } from './cut-workpieces.ts';
 import { finalSteps, solidPieces } from './final-steps.ts';
@@ -31,7 +31,7 @@ import { widthSteps } from './width-steps.ts';
  */
 export function millingSequence(input: MillingInput): Outcome<MillingStep[]> {
   const wrong = checkMillingInput(input);
-  if (isProblem(wrong)) return wrong;
+  if (wrong) return wrong;
 
   const ways = waysOf(input.shop, input.limits);
   const blanks = layBlanks(input);

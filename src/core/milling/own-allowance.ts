@@ -1,3 +1,4 @@
+import { oneStep } from '../answer/one-step.ts';
 import { phrase } from '../answer/phrase.ts';
 import { count, mm } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
@@ -21,18 +22,11 @@ export function ownAllowance(taken: readonly number[], by: string): Worked | nul
   if (taken.length < enoughStrips) return null;
   const order = [...taken].sort((one, other) => one - other);
   const value = Math.ceil((order[Math.ceil(order.length * 0.9) - 1] as number) * 10 - 1e-6) / 10;
-  return {
-    value,
-    working: {
-      steps: [
-        {
-          finds: 'allowance',
-          by: phrase(`${by}: enough for nine of ten of {strips} measured strips`, { strips: count(taken.length) }),
-          gives: mm(value),
-        },
-      ],
-      holds: phrase('From {least} measured strips on.', { least: count(enoughStrips) }),
-      sources: ['assumption'],
-    },
-  };
+  return oneStep(
+    'allowance',
+    phrase(`${by}: enough for nine of ten of {strips} measured strips`, { strips: count(taken.length) }),
+    mm(value),
+    ['assumption'],
+    phrase('From {least} measured strips on.', { least: count(enoughStrips) }),
+  );
 }

@@ -1,9 +1,6 @@
 import { badNumber } from '../answer/bad-number.ts';
 import type { Outcome } from '../answer/problem.ts';
-import type { LimitedMachine, LimitOverrides, MachineLimit, MachineLimits } from './machine-limits.ts';
-
-const machines: readonly LimitedMachine[] = ['jointer', 'planer', 'tableSaw', 'guidedSaw', 'router'];
-const dimensions: readonly (keyof MachineLimit)[] = ['leastLength', 'leastWidth', 'leastThickness', 'depthPerPass'];
+import { type LimitOverrides, limitedMachines, type MachineLimit, type MachineLimits } from './machine-limits.ts';
 
 /** No limit of a hand-fed machine lies beyond this; a larger figure is a slip of the finger. */
 const mostSensible: Readonly<Record<keyof MachineLimit, number>> = {
@@ -29,15 +26,15 @@ const mostSensible: Readonly<Record<keyof MachineLimit, number>> = {
  */
 export function ownLimits(defaults: MachineLimits, own: LimitOverrides): Outcome<MachineLimits> {
   const merged: Record<string, MachineLimit> = {};
-  for (const machine of machines) {
-    const limit: Record<keyof MachineLimit, MachineLimit[keyof MachineLimit]> = { ...defaults[machine] };
-    for (const dimension of dimensions) {
+  for (const machine of limitedMachines) {
+    let limit = defaults[machine];
+    for (const dimension of Object.keys(mostSensible) as (keyof MachineLimit)[]) {
       const figure = own[machine]?.[dimension];
       if (figure === undefined) continue;
       const limits = { above: 0, most: mostSensible[dimension] };
       const wrong = badNumber(`${machine}.${dimension}`, "The manual's figure", figure, 'mm', limits);
       if (wrong) return wrong;
-      limit[dimension] = { mm: figure, source: 'label' };
+      limit = { ...limit, [dimension]: { mm: figure, source: 'label' } };
     }
     merged[machine] = limit;
   }

@@ -1,3 +1,4 @@
+import { badNumber } from '../answer/bad-number.ts';
 import { phrase } from '../answer/phrase.ts';
 import { type Outcome, problem } from '../answer/problem.ts';
 import { count, mm } from '../answer/quantity.ts';
@@ -31,18 +32,13 @@ export function passesLeft(
   depth: number,
   limit: MachineLimit,
 ): Outcome<Worked<Passes>> {
-  if (!(thickness > 0 && thickness <= 500)) return problem('thickness', 'Measure the thickness again.');
-  if (!(target > 0)) return problem('target', 'The target must be above zero.');
-  if (!(depth >= 0.05)) return problem('depth', 'One pass takes {least} at least.', { least: mm(0.05) });
-  if (depth > limit.depthPerPass.mm) {
-    return problem('depth', 'Too deep: this machine takes {most} in one pass at most.', {
-      most: mm(limit.depthPerPass.mm),
-    });
-  }
   const off = thickness - target;
-  if (off < -0.005) {
-    return problem('thickness', 'The target is passed already, by {under}.', { under: mm(-off) });
-  }
+  const wrong =
+    badNumber('thickness', 'The thickness', thickness, 'mm', { above: 0, most: 500 }) ??
+    badNumber('target', 'The target', target, 'mm', { above: 0 }) ??
+    badNumber('depth', 'One pass', depth, 'mm', { least: 0.05, most: limit.depthPerPass.mm }) ??
+    (off < -0.005 ? problem('thickness', 'Already {under} under the target.', { under: mm(-off) }) : undefined);
+  if (wrong) return wrong;
   // A hair over a whole number of passes is a whole number that was not quite exact in binary.
   const passes = Math.max(0, Math.ceil(off / depth - 1e-6));
   const each = passes === 0 ? 0 : off / passes;

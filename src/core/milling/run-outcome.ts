@@ -1,12 +1,14 @@
+import { badNumber } from '../answer/bad-number.ts';
+import { oneStep } from '../answer/one-step.ts';
 import { phrase } from '../answer/phrase.ts';
-import { isProblem, type Outcome, problem, within } from '../answer/problem.ts';
-import { mm, percent } from '../answer/quantity.ts';
+import { type Outcome, type Problem, problem, within } from '../answer/problem.ts';
+import { m2, percent } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
 import { checkMillingInput } from './check-milling-input.ts';
 import { layBlanks } from './lay-blanks.ts';
-import type { MillingInput } from './milling-input.ts';
+import type { MillingInput, MillingPart } from './milling-input.ts';
 import { ownAllowance } from './own-allowance.ts';
-import { warpCost } from './reachable-thickness.ts';
+import { reachableThickness } from './reachable-thickness.ts';
 import { unitName } from './workpiece.ts';
 
 /** What the maker noted of a strip during the run, in mm; what was not measured is absent. */
@@ -21,14 +23,10 @@ export interface StripRecord {
   readonly lost?: string;
 }
 
-/** What a strip was to become and what it came to. */
-export interface CameTo {
-  readonly strip: string;
+/** What a strip was to become, and what was noted of it. */
+export interface CameTo extends StripRecord {
   readonly label: string;
   readonly planned: { readonly width: number; readonly thickness: number };
-  readonly finishedWidth: number | null;
-  readonly cleanThickness: number | null;
-  readonly lost: string | null;
 }
 
 export interface RunOutcome {
@@ -62,119 +60,86 @@ export interface RunOutcome {
  */
 export function runOutcome(input: MillingInput, records: readonly StripRecord[]): Outcome<RunOutcome> {
   const wrong = checkMillingInput(input);
-  if (isProblem(wrong)) return wrong;
+  if (wrong) return wrong;
   const blanks = layBlanks(input);
-  const strips = blanks.flatMap((blank) => blank.strips.map((strip) => ({ blank, strip })));
-  const noted = new Map<string, StripRecord>();
+  const strips = blanks.flatMap((blank) =>
+    blank.strips.map((work) => ({ ...records.findLast(({ strip }) => strip === work.id), blank, work })),
+  );
   for (const [index, record] of records.entries()) {
-    const found = strips.find(({ strip }) => strip.id === record.strip);
+    const found = strips.find(({ work }) => work.id === record.strip);
     const refused = found
-      ? recordProblem(record, found.strip.width, found.blank.board.thickness)
+      ? recordProblem(record, found.work.width, found.blank.board.thickness)
       : problem('strip', 'This strip is not part of the run.');
-    if (isProblem(refused)) return within(refused, `records.${index}`);
-    noted.set(record.strip, record);
+    if (refused) return within(refused, `records.${index}`);
   }
 
-  const edges: number[] = [];
-  const faces: number[] = [];
-  for (const { blank, strip } of strips) {
-    const record = noted.get(strip.id);
-    if (record?.finishedWidth !== undefined && strip.part.panel) edges.push(strip.width - record.finishedWidth);
-    if (record?.cleanThickness !== undefined && !blank.board.surfaced) {
-      const cost = warpCost(blank.board, strip.width, blank.length);
-      const off = blank.board.thickness - record.cleanThickness - cost.cup - cost.bow - cost.twist;
-      faces.push(Math.max(0, off) / 2);
-    }
-  }
+  const edges = strips.flatMap(({ work: { part, width }, finishedWidth }) =>
+    finishedWidth === undefined || !part.panel ? [] : width - finishedWidth,
+  );
+  const faces = strips.flatMap(({ blank: { board, length }, work: { width }, cleanThickness }) =>
+    cleanThickness === undefined || board.surfaced
+      ? []
+      : Math.max(0, reachableThickness(board, width, length, 0) - cleanThickness) / 2,
+  );
   const edge = ownAllowance(edges, 'rough width - finished width');
   const face = ownAllowance(faces, '(rough thickness - warp - clean thickness) / 2');
 
-  const toMake = unitsToMake(
-    strips.map(({ strip }) => strip),
-    noted,
-    input,
-  );
-  const missing = new Set(toMake.map(({ part, unit }) => `${part}#${unit}`));
-  const started = blanks.reduce((sum, { board, length }) => sum + board.width * (length + input.shop.crosscutKerf), 0);
-  const units = new Map(
-    strips.flatMap(({ strip: { part, units: served } }) => served.map((unit) => [`${part.id}#${unit}`, part] as const)),
-  );
-  const area = (counts: (unit: string) => boolean) =>
-    [...units].reduce((sum, [unit, part]) => sum + (counts(unit) ? part.length * part.width : 0), 0);
-
-  return {
-    strips: strips.map(({ strip }) => ({
-      strip: strip.id,
-      label: strip.label,
-      planned: { width: strip.finished, thickness: strip.part.thickness },
-      finishedWidth: noted.get(strip.id)?.finishedWidth ?? null,
-      cleanThickness: noted.get(strip.id)?.cleanThickness ?? null,
-      lost: noted.get(strip.id)?.lost ?? null,
-    })),
-    yield: {
-      planned: share(
-        area(() => true),
-        started,
-      ),
-      real: share(
-        area((unit) => !missing.has(unit)),
-        started,
-      ),
-    },
-    toMake,
-    allowances: { ...(edge ? { edge } : {}), ...(face ? { face } : {}) },
-  };
-}
-
-function recordProblem(record: StripRecord, width: number, thickness: number): Outcome<null> {
-  const bounds = { finishedWidth: width, cleanThickness: thickness } as const;
-  for (const field of ['finishedWidth', 'cleanThickness'] as const) {
-    const value = record[field];
-    if (value === undefined || (value > 0 && value <= bounds[field])) continue;
-    return problem(field, 'This is above zero and at most the rough {most}. Measure again.', {
-      most: mm(bounds[field]),
-    });
-  }
-  return null;
-}
-
-function unitsToMake(
-  strips: readonly { id: string; part: MillingInput['parts'][number]; units: readonly number[]; finished: number }[],
-  noted: ReadonlyMap<string, StripRecord>,
-  { practice }: MillingInput,
-): RunOutcome['toMake'] {
-  const came = new Map<string, { part: (typeof strips)[number]['part']; unit: number; width: number }>();
-  for (const { id, part, units, finished } of strips) {
-    const record = noted.get(id);
-    const width = record?.lost === undefined ? (record?.finishedWidth ?? finished) : 0;
-    for (const unit of units) {
-      const before = came.get(`${part.id}#${unit}`)?.width ?? 0;
-      came.set(`${part.id}#${unit}`, { part, unit, width: before + width });
+  const units = new Map<string, { part: MillingPart; unit: number; width: number }>();
+  for (const { work, lost, finishedWidth = work.finished } of strips) {
+    for (const unit of work.units) {
+      const key = `${work.part.id}#${unit}`;
+      const before = units.get(key)?.width ?? 0;
+      units.set(key, { part: work.part, unit, width: before + (lost === undefined ? finishedWidth : 0) });
     }
   }
-  return [...came.values()].flatMap(({ part, unit, width }) => {
-    const missingWidth = part.width - width;
-    if (missingWidth <= practice.widthToleranceMm.value) return [];
-    return [{ part: part.id, unit, label: unitName(part, [unit]), missingWidth }];
-  });
+  const made = [...units.values()];
+  const isMade = ({ part, width }: (typeof made)[number]) =>
+    part.width - width <= input.practice.widthToleranceMm.value;
+  const started = blanks.reduce((sum, { board, length }) => sum + board.width * (length + input.shop.crosscutKerf), 0);
+
+  return {
+    strips: strips.map(({ blank: _, work: { id, label, finished, part }, ...record }) => ({
+      ...record,
+      strip: id,
+      label,
+      planned: { width: finished, thickness: part.thickness },
+    })),
+    yield: { planned: share(made, started), real: share(made.filter(isMade), started) },
+    toMake: made
+      .filter((one) => !isMade(one))
+      .map(({ part, unit, width }) => ({
+        part: part.id,
+        unit,
+        label: unitName(part, [unit]),
+        missingWidth: part.width - width,
+      })),
+    allowances: { ...(edge && { edge }), ...(face && { face }) },
+  };
 }
 
-const share = (finished: number, started: number): Worked => {
-  const value = started === 0 ? 0 : (100 * finished) / started;
-  return {
-    value,
-    working: {
-      steps: [
-        {
-          finds: 'yield',
-          by: phrase('{finished} of finished faces / {started} crosscut from boards', {
-            finished: { value: finished / 1e6, unit: 'm2' },
-            started: { value: started / 1e6, unit: 'm2' },
-          }),
-          gives: percent(value),
-        },
-      ],
-      sources: ['geometry'],
-    },
-  };
+/** No strip comes out larger than it was. */
+function recordProblem(record: StripRecord, width: number, thickness: number): Problem | undefined {
+  for (const [field, name, most] of [
+    ['finishedWidth', 'The width', width],
+    ['cleanThickness', 'The thickness', thickness],
+  ] as const) {
+    const value = record[field];
+    const wrong = value === undefined ? undefined : badNumber(field, name, value, 'mm', { above: 0, most });
+    if (wrong) return wrong;
+  }
+  return undefined;
+}
+
+/** The finished faces of units against the wood started, mm2. */
+const share = (units: readonly { readonly part: MillingPart }[], started: number): Worked => {
+  const finished = units.reduce((sum, { part }) => sum + part.length * part.width, 0);
+  return oneStep(
+    'yield',
+    phrase('{finished} of finished faces / {started} crosscut from boards', {
+      finished: m2(finished / 1e6),
+      started: m2(started / 1e6),
+    }),
+    percent(started === 0 ? 0 : (100 * finished) / started),
+    ['geometry'],
+  );
 };

@@ -1,4 +1,4 @@
-import { isProblem, type Outcome } from '../answer/problem.ts';
+import type { Outcome } from '../answer/problem.ts';
 import type { Worked } from '../answer/worked.ts';
 import { checkMillingInput } from './check-milling-input.ts';
 import { cutWorkpieces } from './cut-workpieces.ts';
@@ -34,7 +34,7 @@ export interface ThicknessBudget {
  */
 export function thicknessBudget(input: MillingInput): Outcome<ThicknessBudget[]> {
   const wrong = checkMillingInput(input);
-  if (isProblem(wrong)) return wrong;
+  if (wrong) return wrong;
   const { shop } = input;
   return cutWorkpieces(layBlanks(input), input).map((piece) => {
     const { board } = piece.blank;

@@ -1,3 +1,4 @@
+import { badNumber } from '../answer/bad-number.ts';
 import { type Phrase, phrase } from '../answer/phrase.ts';
 import { isProblem, type Outcome, problem, within } from '../answer/problem.ts';
 import { mm } from '../answer/quantity.ts';
@@ -60,35 +61,32 @@ function follow({ steps, notes }: Followed, reading: Measured): Outcome<Followed
   if (!step) return problem('step', 'There is no such step in this run.');
   const piece = step.pieces.find(({ id }) => id === reading.piece);
   if (!piece) return problem('piece', 'This piece is not part of the step.');
-  if (!(value > 0)) return problem('value', 'What was measured is above zero.');
-  if (value > piece.size[dimension] + readingError) {
-    return problem('value', `Before this step the ${dimension} was {before}: it can't be more now. Measure again.`, {
-      before: mm(piece.size[dimension]),
-    });
-  }
+  const wrong = badNumber('value', `The ${dimension}`, value, 'mm', { above: 0 });
+  if (wrong) return wrong;
+  const before = piece.size[dimension];
+  if (value > before + readingError)
+    return problem('value', `The ${dimension} was {before} before this step. Measure again.`, { before: mm(before) });
 
-  const own = targetOf(step, piece, dimension);
-  const under = own === undefined ? 0 : own - value;
+  const target = targetOf(step, piece, dimension) ?? value;
+  const under = target - value;
   const passed = step.target !== undefined && under > step.target.tolerance;
-  if (passed && !accepted) {
-    return problem('value', 'The target of {target} is passed by {under}. Measure again, or go on with what it is.', {
-      target: mm(own as number),
+  if (passed && !accepted)
+    return problem('value', '{under} under the target of {target}. Measure again, or go on with it.', {
+      target: mm(target),
       under: mm(under),
     });
-  }
 
   const oneSetting = passed && dimension === 'thickness' && step.target?.value !== undefined;
   const seeds = new Set(oneSetting ? step.pieces.map(({ id }) => id) : [piece.id]);
-  const moved = passed ? under : 0;
   const here = passed ? withTargets(step, dimension, new Map([...seeds].map((id) => [id, value]))) : step;
-  const later = steps.slice(at + 1).map((after) => laterStep(after, seeds, reading, moved));
+  const later = steps.slice(at + 1).map((after) => laterStep(after, seeds, reading, passed ? under : 0));
   return {
     steps: [...steps.slice(0, at), here, ...later.map((one) => one.step)],
     notes: [
       ...notes,
       ...(oneSetting && step.pieces.length > 1
         ? [
-            phrase('All pieces of this setting go to {value}; send those that are done through once more.', {
+            phrase('All pieces of this setting go to {value}: send those that are done through again.', {
               value: mm(value),
             }),
           ]
@@ -103,25 +101,26 @@ const targetOf = (step: MillingStep, piece: StepPiece, dimension: Dimension): nu
 
 /** The step with these pieces' targets in `dimension` at other values; its own target, and its words, when all agree. */
 function withTargets(step: MillingStep, dimension: Dimension, moved: ReadonlyMap<string, number>): MillingStep {
-  const { target } = step;
+  const { target, title, todo, setting, pieces } = step;
   if (target?.dimension !== dimension || moved.size === 0) return step;
   const [value = 0] = moved.values();
   const old = target.value;
-  if (old !== undefined && step.pieces.every(({ id }) => moved.get(id) === value)) {
-    const { title, todo, setting } = step;
+  if (old !== undefined && pieces.every(({ id }) => moved.get(id) === value)) {
     return {
       ...step,
       title: saidAnew(title, old, value),
       todo: saidAnew(todo, old, value),
-      ...(setting ? { setting: saidAnew(setting, old, value) } : {}),
+      ...(setting && { setting: saidAnew(setting, old, value) }),
       target: { ...target, value },
     };
   }
-  const pieces = step.pieces.map((piece) => {
-    const now = moved.get(piece.id);
-    return now === undefined ? piece : { ...piece, target: now };
-  });
-  return { ...step, pieces };
+  return {
+    ...step,
+    pieces: pieces.map((piece) => {
+      const own = moved.get(piece.id);
+      return own === undefined ? piece : { ...piece, target: own };
+    }),
+  };
 }
 
 /** The phrase with the old target's figure in it replaced by the new one. */
@@ -144,32 +143,29 @@ function laterStep(
   moved: number,
 ): { step: MillingStep; notes: Phrase[] } {
   const notes: Phrase[] = [];
+  const targets = new Map<string, number>();
   // A panel is wider than the strip that was measured, a blank longer than its part: they lose what the strip lost.
   const holdsMore = dimension === 'length' || (dimension === 'width' && stages.indexOf(step.stage) >= panelsFrom);
   const pieces = step.pieces.map((piece): StepPiece => {
-    const made = piece.from?.some((id) => seeds.has(id)) === true;
-    if (!made && !seeds.has(piece.id)) return piece;
+    if (![piece.id, ...(piece.from ?? [])].some((id) => seeds.has(id))) return piece;
     seeds.add(piece.id);
     const before = piece.size[dimension];
-    return resized(piece, dimension, holdsMore ? before - moved : Math.min(before, value));
-  });
-  const targets = new Map<string, number>();
-  for (const piece of pieces) {
+    const now = holdsMore ? before - moved : Math.min(before, value);
     const target = targetOf(step, piece, dimension);
-    if (!seeds.has(piece.id) || target === undefined) continue;
-    // A sawn edge is jointed by as much as planned; a panel comes out as wide as its strips still make it.
-    const shifted = step.stage === 'sawn edge' ? target - moved : target;
-    const now = Math.min(shifted, piece.size[dimension]);
-    if (now > target - 0.005) continue;
-    targets.set(piece.id, now);
-    notes.push(
-      phrase(`${piece.label}: ${dimension} comes to {now} instead of {target}.`, { now: mm(now), target: mm(target) }),
-    );
-  }
+    if (target !== undefined) {
+      // A sawn edge is jointed by as much as planned; a panel comes out as wide as its strips still make it.
+      const reached = Math.min(step.stage === 'sawn edge' ? target - moved : target, now);
+      if (reached <= target - 0.005) {
+        targets.set(piece.id, reached);
+        notes.push(
+          phrase(`${piece.label}: ${dimension} comes to {now} instead of {target}.`, {
+            now: mm(reached),
+            target: mm(target),
+          }),
+        );
+      }
+    }
+    return { ...piece, size: { ...piece.size, [dimension]: now } };
+  });
   return { step: withTargets({ ...step, pieces }, dimension, targets), notes };
 }
-
-const resized = (piece: StepPiece, dimension: Dimension, value: number): StepPiece => ({
-  ...piece,
-  size: { ...piece.size, [dimension]: value },
-});

@@ -1,4 +1,5 @@
 import { isProblem } from '../../core/answer/problem.ts';
+import { type LimitedMachine, limitedMachines } from '../../core/milling/machine-limits.ts';
 import { ownLimits } from '../../core/milling/own-limits.ts';
 import type { ManualLimit, Shop } from '../../store/records/shop.ts';
 import { changeShop } from '../../store/shop.ts';
@@ -6,11 +7,9 @@ import { machineLimits } from '../../tables/machine-limits.ts';
 import { Length } from '../../ui/length.tsx';
 import { OptionalLength } from '../../ui/settled.tsx';
 import { SourceMark } from '../../ui/source-mark.tsx';
-import { limitedMachines, manualFigures } from './milling-input.ts';
+import { manualFigures } from './milling-input.ts';
 
-type Limited = (typeof limitedMachines)[number];
-
-const machineNames: Record<Limited, string> = {
+const machineNames: Readonly<Record<LimitedMachine, string>> = {
   jointer: 'Jointer',
   planer: 'Planer',
   tableSaw: 'Table saw',
@@ -18,7 +17,7 @@ const machineNames: Record<Limited, string> = {
   router: 'Router',
 };
 
-const nameOf = (machine: Limited, figure: keyof ManualLimit): string => {
+const nameOf = (machine: LimitedMachine, figure: keyof ManualLimit): string => {
   if (figure !== 'depth') return `Least ${figure}`;
   return machine === 'tableSaw' || machine === 'guidedSaw' ? 'Deepest cut' : 'Most in one pass';
 };
@@ -26,7 +25,7 @@ const nameOf = (machine: Limited, figure: keyof ManualLimit): string => {
 /** The smallest piece and deepest pass of each machine owned: the usual figure, unless the manual's is typed in. */
 export function ManualLimits({ shop }: { shop: Shop }) {
   const owned = limitedMachines.filter((machine) => shop.machines[machine].owned);
-  const keep = (machine: Limited, figure: keyof ManualLimit, value: number | undefined) => {
+  const keep = (machine: LimitedMachine, figure: keyof ManualLimit, value: number | undefined) => {
     void changeShop((now) => {
       const { [figure]: _, ...others } = now.manualLimits?.[machine] ?? {};
       const own = value === undefined ? others : { ...others, [figure]: value };

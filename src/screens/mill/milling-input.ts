@@ -1,6 +1,6 @@
 import { isProblem, type Outcome, within } from '../../core/answer/problem.ts';
 import type { BreakdownProblem } from '../../core/breakdown/problem-types.ts';
-import type { LimitOverrides, MachineLimit } from '../../core/milling/machine-limits.ts';
+import { type LimitOverrides, limitedMachines, type MachineLimit } from '../../core/milling/machine-limits.ts';
 import type { MillingBoard, MillingInput, MillingPart, MillingShop } from '../../core/milling/milling-input.ts';
 import { ownLimits } from '../../core/milling/own-limits.ts';
 import type { Board } from '../../store/records/board.ts';
@@ -9,9 +9,6 @@ import type { Plan } from '../../store/records/plan.ts';
 import type { ManualLimit, Shop } from '../../store/records/shop.ts';
 import { machineLimits, millingPractice } from '../../tables/machine-limits.ts';
 import { planShop } from '../breakdown/problem-from-records.ts';
-
-/** Machines with a least size that their manual may name. */
-export const limitedMachines = ['jointer', 'planer', 'tableSaw', 'guidedSaw', 'router'] as const;
 
 /** The machines of the shop as the milling sequence needs them. */
 export function millingShop(shop: Shop): MillingShop {

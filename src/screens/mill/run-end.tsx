@@ -147,22 +147,22 @@ function StripLine({ run, strip }: { run: Milling; strip: CameTo }) {
           <b>{strip.label}</b>
         </p>
         <p class="soft">
-          {strip.finishedWidth === null ? 'Planned ' : 'Came to '}
+          {strip.finishedWidth === undefined ? 'Planned ' : 'Came to '}
           <Length mm={strip.finishedWidth ?? strip.planned.width} bare /> × <Length mm={strip.planned.thickness} />
-          {strip.finishedWidth !== null && (
+          {strip.finishedWidth !== undefined && (
             <>
               , planned <Length mm={strip.planned.width} /> wide
             </>
           )}
-          {strip.cleanThickness !== null && (
+          {strip.cleanThickness !== undefined && (
             <>
               , clean at <Length mm={strip.cleanThickness} />
             </>
           )}
         </p>
-        {strip.lost !== null && <p>Lost: {strip.lost}</p>}
+        {strip.lost !== undefined && <p>Lost: {strip.lost}</p>}
       </div>
-      {strip.lost !== null ? (
+      {strip.lost !== undefined ? (
         <button type="button" class="button plain" onClick={() => lose(undefined)}>
           Usable after all
         </button>

@@ -26,7 +26,7 @@ export function BoardWarp({ board }: { board: Board }) {
           <OptionalLength
             label={name}
             value={board.warp?.[kind]}
-            check={(depth) => boardProblem({ ...roughShape(board), [kind]: depth }) ?? undefined}
+            check={(depth) => boardProblem({ ...roughShape(board), [kind]: depth })}
             onAccept={(depth) =>
               changeBoard(board.id, (now) => ({ ...now, warp: withOptional(now.warp ?? {}, kind, depth) }))
             }
