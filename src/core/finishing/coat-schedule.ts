@@ -2,7 +2,7 @@ import { badNumber } from '../answer/bad-number.ts';
 import { type Phrase, phrase } from '../answer/phrase.ts';
 import { isProblem, type Outcome } from '../answer/problem.ts';
 import { seconds } from '../answer/quantity.ts';
-import { scaled } from '../answer/range.ts';
+import { type Range, scaled } from '../answer/range.ts';
 import type { Finish } from './finish.ts';
 import { mostCoats } from './finish-amount.ts';
 import type { FinishStep } from './finish-step.ts';
@@ -23,15 +23,13 @@ export interface CoatScheduleInput {
   readonly airFactor?: number;
 }
 
-const vapour = phrase(
-  'Open the windows. No flame, sparks or pilot light. A mask for organic vapour where air is still.',
-);
+const vapour = phrase('Open the windows. No flame, sparks or pilot light. A mask for organic vapour in still air.');
 
 /** What to mind with a finish: its vapour first, then what its own row says. */
 export const finishCautions = (finish: Finish): readonly Phrase[] =>
   finish.solvent ? [vapour, ...finish.cautions] : finish.cautions;
 
-const dust = phrase('Dust mask and extraction: wood dust harms the lungs, of some woods more than of others.');
+const dust = phrase('Dust mask and extraction: wood dust harms the lungs.');
 
 /** How to be rid of rags before they can heat up. */
 export const ragsTodo = phrase(
@@ -63,35 +61,37 @@ function sanding(order: readonly number[], waterBorne: boolean): FinishStep[] {
       'sand',
       `Sand with ${grit}`,
       index === 0
-        ? 'With the grain until all machine marks are gone. Ends, knots and seams hide them: look along the wood against the light.'
-        : 'With the grain until the scratches of the grit before are gone. Then take the dust off.',
+        ? 'With the grain until all machine marks are gone: look along the wood against the light.'
+        : 'With the grain until the last scratches are gone. Then take the dust off.',
     ),
   );
   if (!waterBorne) return passes;
   return [
     ...passes,
     step('raise-grain', 'sand', 'Raise the grain', 'Wipe with a damp rag and let it dry.', {
-      why: phrase('Water in the finish lifts the fibres. Cut off now, they stay down under the first coat.'),
+      why: phrase('The finish lifts the fibres. Cut off now, they stay down.'),
       cautions: [],
       waits: [{ name: 'Let the raised grain dry', leastSeconds: 2 * 3600 }],
     }),
-    step('cut-grain', 'sand', 'Take the fuzz off', `Lightly with ${order.at(-1)}, only the fuzz.`),
+    step('cut-grain', 'sand', 'Take the fuzz off', `Lightly with ${order.at(-1)}.`),
   ];
 }
+
+const asWait = ({ least, most }: Range) => ({ leastSeconds: least, mostSeconds: most });
 
 function coat(number: number, coats: number, finish: Finish, sections: readonly string[]): FinishStep[] {
   const lastCoat = number === coats;
   const { waitSeconds, wipeOffSeconds: wipeOff, betweenGrit } = finish;
   const wait = lastCoat
     ? { name: 'Until it can be handled', leastSeconds: waitSeconds.least }
-    : { name: `Before coat ${number + 1}`, leastSeconds: waitSeconds.least, mostSeconds: waitSeconds.most };
+    : { name: `Before coat ${number + 1}`, ...asWait(waitSeconds) };
   const todo = wipeOff
-    ? phrase('Spread it thin, keep the edge wet. Wipe off all that stands after {least}, before {most}.', {
+    ? phrase('Spread it thin, keep the edge wet. Wipe off what stands after {least}, before {most}.', {
         least: seconds(wipeOff.least),
         most: seconds(wipeOff.most),
       })
-    : 'Spread it thin and even, keep the edge wet, lay it off with the grain. Then leave it alone.';
-  const wiping = wipeOff ? [{ name: 'Wipe off', leastSeconds: wipeOff.least, mostSeconds: wipeOff.most }] : [];
+    : 'Spread it thin, keep the edge wet. Lay it off with the grain, then leave it alone.';
+  const wiping = wipeOff ? [{ name: 'Wipe off', ...asWait(wipeOff) }] : [];
   const steps = (sections.length === 0 ? [''] : sections).map((section, index, all) =>
     step(`coat-${number}${section && `-${index + 1}`}`, 'coat', `Coat ${number}${section && `: ${section}`}`, todo, {
       cautions: finishCautions(finish),
@@ -101,7 +101,7 @@ function coat(number: number, coats: number, finish: Finish, sections: readonly 
   if (finish.dryingOil)
     steps.push(
       step(`rags-${number}`, 'rags', `Rags after coat ${number}`, ragsTodo, {
-        why: phrase('A heap of rags with drying oil heats up by itself and burns, hours after you have left.'),
+        why: phrase('A heap of oily rags heats up by itself and burns, hours after you have left.'),
         cautions: [phrase('Local rules and the safety sheet come first.')],
         source: 'osha-3157',
       }),
@@ -112,7 +112,7 @@ function coat(number: number, coats: number, finish: Finish, sections: readonly 
         `between-${number}`,
         'sand',
         `Rub coat ${number} dull`,
-        `Lightly with ${betweenGrit}, not through at the edges. Take the dust off. If it gums up, wait longer.`,
+        `Lightly with ${betweenGrit}, not through the edges. If it gums up, wait longer. Take the dust off.`,
       ),
     );
   return steps;
@@ -144,7 +144,7 @@ export function coatSchedule(input: CoatScheduleInput): Outcome<readonly FinishS
     'mask',
     'prepare',
     'Mask for glue',
-    'Finish inside corners before assembly. Tape every surface that will be glued, and mark its edge with a knife line.',
+    'Tape every surface that will be glued, its edge marked with a knife line.',
     { why: phrase('Glue does not hold on finish, and no brush gets into a corner later.') },
   );
   return [
@@ -154,14 +154,14 @@ export function coatSchedule(input: CoatScheduleInput): Outcome<readonly FinishS
       'sample',
       'sample',
       'Sample board',
-      'All coats on an offcut of the same wood, sanded the same way. Look at it dry, in the light of its place.',
+      'All coats on an offcut, sanded the same way. Look at it dry, in the light of its place.',
     ),
     ...Array.from({ length: coats }, (_, index) => coat(index + 1, coats, finish, sections)).flat(),
     step(
       'rub-out',
       'rub',
       'Rub out, if you like',
-      'When it is hard, not before: fine pad and wax or soap water, with the grain, lightly at the edges.',
+      'Once it is hard: fine pad and wax or soap water, with the grain, lightly at the edges.',
       { waits: [{ name: 'Ready for gentle use', leastSeconds: useAfter }] },
     ),
     step(

@@ -1,4 +1,5 @@
 import { badNumber } from '../answer/bad-number.ts';
+import { oneStep } from '../answer/one-step.ts';
 import { phrase } from '../answer/phrase.ts';
 import type { Outcome } from '../answer/problem.ts';
 import { percent, quantity } from '../answer/quantity.ts';
@@ -21,22 +22,14 @@ export function filmCoverage(solidsPercent: number, dryMicrometres: number): Out
     badNumber('solidsPercent', 'The volume solids', solidsPercent, 'percent', { least: 1, most: 100 }) ??
     badNumber('dryMicrometres', 'The film', dryMicrometres, 'micrometres', { least: 1, most: 2000 });
   if (bad) return bad;
-  const value = (solidsPercent * 10) / dryMicrometres;
-  return {
-    value,
-    working: {
-      steps: [
-        {
-          finds: 'spreading rate',
-          by: phrase('A litre holds {solids} solids; spread {film} thick it covers that much.', {
-            solids: percent(solidsPercent),
-            film: quantity(dryMicrometres, 'micrometres'),
-          }),
-          gives: quantity(value, 'm2PerLitre'),
-        },
-      ],
-      holds: phrase('Sealed, flat wood; nothing soaks in or is lost.'),
-      sources: ['geometry'],
-    },
-  };
+  return oneStep(
+    'spreading rate',
+    phrase('A litre holds {solids} solids; spread {film} thick it covers that much.', {
+      solids: percent(solidsPercent),
+      film: quantity(dryMicrometres, 'micrometres'),
+    }),
+    quantity((solidsPercent * 10) / dryMicrometres, 'm2PerLitre'),
+    ['geometry'],
+    phrase('Sealed, flat wood; nothing soaks in or is lost.'),
+  );
 }

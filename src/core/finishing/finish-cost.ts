@@ -1,4 +1,5 @@
 import { badNumber } from '../answer/bad-number.ts';
+import { oneStep } from '../answer/one-step.ts';
 import { phrase } from '../answer/phrase.ts';
 import type { Outcome } from '../answer/problem.ts';
 import { m2, money } from '../answer/quantity.ts';
@@ -21,10 +22,6 @@ export function costPerM2(cost: number, areaM2: number): Outcome<Worked> {
     badNumber('cost', 'The cost', cost, 'money', { least: 0, most: 1e8 }) ??
     badNumber('areaM2', 'The area', areaM2, 'm2', { above: 0, most: 1000 });
   if (bad) return bad;
-  const value = cost / areaM2;
   const by = phrase('{cost} over {area}.', { cost: money(cost), area: m2(areaM2) });
-  return {
-    value,
-    working: { steps: [{ finds: 'cost per square metre', by, gives: money(value) }], sources: ['label'] },
-  };
+  return oneStep('cost per square metre', by, money(cost / areaM2), ['label']);
 }

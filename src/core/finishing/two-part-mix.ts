@@ -1,7 +1,8 @@
 import { badNumber } from '../answer/bad-number.ts';
+import { oneStep } from '../answer/one-step.ts';
 import { phrase } from '../answer/phrase.ts';
-import { type Outcome, type Problem, problem } from '../answer/problem.ts';
-import { factor, grams, litres, quantity, seconds } from '../answer/quantity.ts';
+import type { Outcome, Problem } from '../answer/problem.ts';
+import { count, factor, grams, litres, seconds } from '../answer/quantity.ts';
 import type { Worked, WorkingStep } from '../answer/worked.ts';
 
 /** How two parts go together: `a` of A to `b` of B. */
@@ -24,24 +25,20 @@ export interface Mix {
 }
 
 function badRatio({ a, b, by, densityA, densityB }: MixRatio): Problem | undefined {
-  const limits = { above: 0, most: 1000 };
-  const bad =
-    badNumber('ratio.a', "The ratio's part A", a, 'factor', limits) ??
-    badNumber('ratio.b', "The ratio's part B", b, 'factor', limits);
-  if (bad) return bad;
-  for (const [field, name, density] of [
-    ['ratio.densityA', 'The density of A', densityA],
-    ['ratio.densityB', 'The density of B', densityB],
-  ] as const) {
-    const dense = { least: 0.5, most: 3 };
-    if (density === undefined) {
-      if (by === 'mass') return problem(field, `${name} is missing. A ratio by mass needs it; the label has it.`);
-    } else {
-      const wrong = badNumber(field, name, density, 'factor', dense);
-      if (wrong) return wrong;
-    }
-  }
-  return undefined;
+  const parts = { above: 0, most: 1000 };
+  const badDensity = (part: 'A' | 'B', density: number | undefined) =>
+    density === undefined && by === 'volume'
+      ? undefined
+      : badNumber(`ratio.density${part}`, `The density of ${part}`, density as number, 'factor', {
+          least: 0.5,
+          most: 3,
+        });
+  return (
+    badNumber('ratio.a', 'The share of A', a, 'factor', parts) ??
+    badNumber('ratio.b', 'The share of B', b, 'factor', parts) ??
+    badDensity('A', densityA) ??
+    badDensity('B', densityB)
+  );
 }
 
 /** Litres of B to one litre of A. */
@@ -60,17 +57,15 @@ function mixed(litresA: number, ratio: MixRatio): Mix {
   };
 }
 
-function worked(mix: Mix, ratio: MixRatio): Worked<Mix> {
+function worked(litresA: number, ratio: MixRatio): Worked<Mix> {
+  const mix = mixed(litresA, ratio);
   const step = (part: 'A' | 'B', volume: number, mass: number | undefined): WorkingStep => ({
     finds: `part ${part}`,
-    by:
-      mass === undefined
-        ? phrase('{a} to {b} by volume.', { a: factor(ratio.a), b: factor(ratio.b) })
-        : phrase(`{a} to {b} by ${ratio.by}; on the scale {mass}.`, {
-            a: factor(ratio.a),
-            b: factor(ratio.b),
-            mass: grams(mass),
-          }),
+    by: phrase(`{a} to {b} by ${ratio.by}${mass === undefined ? '' : '; on the scale {mass}'}.`, {
+      a: factor(ratio.a),
+      b: factor(ratio.b),
+      ...(mass !== undefined && { mass: grams(mass) }),
+    }),
     gives: litres(volume),
   });
   return {
@@ -98,7 +93,7 @@ function worked(mix: Mix, ratio: MixRatio): Worked<Mix> {
 export function mixForTotal(totalLitres: number, ratio: MixRatio): Outcome<Worked<Mix>> {
   const bad = badRatio(ratio) ?? badNumber('litres', 'The amount', totalLitres, 'litres', { least: 0.001, most: 100 });
   if (bad) return bad;
-  return worked(mixed(totalLitres / (1 + volumeRatio(ratio)), ratio), ratio);
+  return worked(totalLitres / (1 + volumeRatio(ratio)), ratio);
 }
 
 /**
@@ -118,7 +113,7 @@ export function mixFromPart(part: 'A' | 'B', partLitres: number, ratio: MixRatio
   const bad =
     badRatio(ratio) ?? badNumber('litres', `What is left of ${part}`, partLitres, 'litres', { above: 0, most: 100 });
   if (bad) return bad;
-  return worked(mixed(part === 'A' ? partLitres : partLitres / volumeRatio(ratio), ratio), ratio);
+  return worked(part === 'A' ? partLitres : partLitres / volumeRatio(ratio), ratio);
 }
 
 export interface Batches {
@@ -161,19 +156,15 @@ export function potLifeBatches(
   if (tooMany) return tooMany;
   return {
     value: { count: batches, litresEach: totalLitres / batches, secondsEach: needed / batches },
-    working: {
-      steps: [
-        {
-          finds: 'batches',
-          by: phrase('{work} of work over {usable} of pot life, a fifth kept back.', {
-            work: seconds(needed),
-            usable: seconds(usable),
-          }),
-          gives: quantity(batches, 'count'),
-        },
-      ],
-      holds: phrase('Mix each batch in a flat tray: in bulk it heats up and sets early.'),
-      sources: ['label', 'assumption'],
-    },
+    working: oneStep(
+      'batches',
+      phrase('{work} of work over {usable} of pot life, a fifth kept back.', {
+        work: seconds(needed),
+        usable: seconds(usable),
+      }),
+      count(batches),
+      ['label', 'assumption'],
+      phrase('Mix each batch in a flat tray: in bulk it heats up and sets early.'),
+    ).working,
   };
 }

@@ -1,5 +1,3 @@
-import { type Outcome, problem } from '../answer/problem.ts';
-
 /** What progress must know of a step. One without pieces is ticked as a whole. */
 export interface Step {
   readonly id: string;
@@ -37,15 +35,15 @@ export function isSettled(ticks: Ticks, step: Step): boolean {
 }
 
 /**
- * Ticks a piece of a step; ticking it again changes nothing. A piece that the step doesn't have is a problem.
+ * Ticks pieces of a step; those that are ticked already, or that the step doesn't have, change nothing.
  *
- * Example: `tick({}, { id: 'rip', pieces: [{ id: 'A1' }] }, 'A1', 0)` is `{ rip: { pieces: ['A1'], at: 0 } }`.
+ * Example: `tick({}, { id: 'rip', pieces: [{ id: 'A1' }] }, ['A1'], 0)` is `{ rip: { pieces: ['A1'], at: 0 } }`.
  */
-export function tick(ticks: Ticks, step: Step, piece: string, now: number): Outcome<Ticks> {
-  if (!piecesOf(step).some(({ id }) => id === piece)) return problem('piece', 'This piece is not part of the step.');
+export function tick(ticks: Ticks, step: Step, ids: readonly string[], now: number): Ticks {
   const before = ticks[step.id];
-  if (before?.pieces.includes(piece)) return ticks;
-  return { ...ticks, [step.id]: { ...before, pieces: [...(before?.pieces ?? []), piece], at: now } };
+  const ticked = before?.pieces ?? [];
+  const added = piecesOf(step).flatMap(({ id }) => (ids.includes(id) && !ticked.includes(id) ? [id] : []));
+  return added.length === 0 ? ticks : { ...ticks, [step.id]: { ...before, pieces: [...ticked, ...added], at: now } };
 }
 
 /** Ticks every piece of a step, or the step as a whole; when it is settled nothing changes. */
@@ -55,42 +53,33 @@ export function tickAll(ticks: Ticks, step: Step, now: number): Ticks {
 }
 
 /**
- * Takes the tick of a piece back; without one nothing changes.
+ * Takes the ticks of pieces back; without one nothing changes.
  *
  * Example: taken back from `{ rip: { pieces: ['A1', 'A2'], at: 0 } }`, A1 leaves A2; both taken back leave `{}`.
  */
-export function untick(ticks: Ticks, step: Step, piece: string): Ticks {
+export function untick(ticks: Ticks, step: Step, ids: readonly string[]): Ticks {
   const before = ticks[step.id];
-  if (!before?.pieces.includes(piece)) return ticks;
-  const pieces = before.pieces.filter((id) => id !== piece);
-  if (pieces.length === 0 && before.skipped === undefined) return untickAll(ticks, step);
-  return { ...ticks, [step.id]: { ...before, pieces } };
+  if (!before?.pieces.some((id) => ids.includes(id))) return ticks;
+  return orNone(ticks, step, { ...before, pieces: before.pieces.filter((id) => !ids.includes(id)) });
 }
 
-/** The step as if it had never been begun: its ticks and its skip are taken back. */
-export function untickAll(ticks: Ticks, step: Step): Ticks {
+/** Leaves the rest of a step out, for a reason. */
+export const skip = (ticks: Ticks, step: Step, skipped: string, now: number): Ticks => ({
+  ...ticks,
+  [step.id]: { pieces: ticks[step.id]?.pieces ?? [], skipped, at: now },
+});
+
+/** Takes back what settled a step: its skip, after which what was ticked stays ticked, or else all its ticks. */
+export function takeBack(ticks: Ticks, step: Step): Ticks {
+  const { pieces = [], skipped, at = 0 } = ticks[step.id] ?? {};
+  return orNone(ticks, step, { pieces: skipped === undefined ? [] : pieces, at });
+}
+
+/** The step at these ticks; as if it had never been begun when they say nothing. */
+function orNone(ticks: Ticks, step: Step, left: StepTicks): Ticks {
   const { [step.id]: _, ...others } = ticks;
-  return others;
+  return left.pieces.length === 0 && left.skipped === undefined ? others : { ...ticks, [step.id]: left };
 }
-
-/** Leaves the rest of a step out; the reason is kept. */
-export function skip(ticks: Ticks, step: Step, reason: string, now: number): Outcome<Ticks> {
-  const skipped = reason.trim();
-  if (skipped === '') return problem('reason', 'Say in a word why, so that you know it next week.');
-  return { ...ticks, [step.id]: { pieces: ticks[step.id]?.pieces ?? [], skipped, at: now } };
-}
-
-/** Takes a skip back; what was ticked stays ticked. */
-export function unskip(ticks: Ticks, step: Step): Ticks {
-  const before = ticks[step.id];
-  if (before?.skipped === undefined) return ticks;
-  const { skipped: _, ...open } = before;
-  return open.pieces.length === 0 ? untickAll(ticks, step) : { ...ticks, [step.id]: open };
-}
-
-/** Takes back what settled a step: its skip, or else all its ticks. */
-export const takeBack = (ticks: Ticks, step: Step): Ticks =>
-  ticks[step.id]?.skipped === undefined ? untickAll(ticks, step) : unskip(ticks, step);
 
 /** How many of the steps are settled. */
 export const settledCount = (ticks: Ticks, steps: readonly Step[]): number =>

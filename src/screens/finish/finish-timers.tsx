@@ -3,11 +3,11 @@ import { useNow } from '../../app/now.ts';
 import { saveFile } from '../../app/save-file.ts';
 import { useWakeLock } from '../../app/wake-lock.ts';
 import { isProblem } from '../../core/answer/problem.ts';
-import { seconds } from '../../core/answer/quantity.ts';
 import { calendarFile } from '../../core/calendar/calendar-file.ts';
 import type { Timer } from '../../store/records/timer.ts';
 import { timers as kept } from '../../store/timers.ts';
-import { Amount } from '../../ui/amount.tsx';
+import { dateAndTime } from '../../ui/date-and-time.ts';
+import { TimeLeft } from '../../ui/time-left.tsx';
 import { latestOf } from './coat-timers.ts';
 import type { KeptStep } from './finish-steps.ts';
 
@@ -17,8 +17,6 @@ interface Props {
 }
 
 const shortWait = 60 * 60_000;
-
-const when = (at: number) => new Date(at).toLocaleString([], { dateStyle: 'medium', timeStyle: 'short' });
 
 /** The waits that run for this finish, the one that ends first on top. */
 export function FinishTimers({ timers, steps }: Props) {
@@ -40,20 +38,10 @@ function Running({ timers, steps }: Props) {
             <span class="soft">
               {timer.phase} · {timer.name}
             </span>
-            <span class="figure words">
-              {left > 0 ? (
-                <>
-                  <Amount of={seconds(left)} /> left
-                </>
-              ) : (
-                <>
-                  Now; ended <Amount of={seconds(-left)} /> ago
-                </>
-              )}
-            </span>
+            <TimeLeft left={left} />
             <span class="soft small">
-              {when(timer.endsAt)}
-              {latest !== undefined && `, at the latest ${when(latest)}`}
+              {dateAndTime(timer.endsAt)}
+              {latest !== undefined && `, at the latest ${dateAndTime(latest)}`}
             </span>
             <button type="button" class="button" onClick={() => void end(timer)}>
               {left > 0 ? 'End it now' : 'Seen to'}
@@ -88,5 +76,5 @@ async function saveWaits(timers: readonly Timer[]) {
   );
   if (isProblem(file)) return;
   const how = await saveFile('boardwright-finish.ics', 'text/calendar', file);
-  if (how !== 'cancelled') notify('Open the file with your calendar: it rings when each wait ends.');
+  if (how !== 'cancelled') notify('Open the file with your calendar: it rings as each wait ends.');
 }

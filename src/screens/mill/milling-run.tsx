@@ -5,14 +5,14 @@ import { useLive } from '../../app/live.ts';
 import { isProblem } from '../../core/answer/problem.ts';
 import type { MillingStep } from '../../core/milling/milling-step.ts';
 import { thicknessBudget } from '../../core/milling/thickness-budget.ts';
-import { nextPlace, skip, type Ticks, takeBack, tick, tickAll, untick } from '../../core/steps/progress.ts';
+import { isSettled, nextPlace } from '../../core/steps/progress.ts';
 import type { Milling } from '../../store/records/milling.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import type { Plan } from '../../store/records/plan.ts';
 import { withTicks } from '../../store/records/with-ticks.ts';
 import { timers } from '../../store/timers.ts';
 import type { FlowStep } from '../../ui/steps/flow-step.ts';
-import { StepFlow } from '../../ui/steps/step-flow.tsx';
+import { StepFlow, type TicksEdit } from '../../ui/steps/step-flow.tsx';
 import { BudgetList } from './budget.tsx';
 import { followReadings } from './follow-readings.ts';
 import { MeasureEntry } from './measure-entry.tsx';
@@ -48,13 +48,12 @@ export function MillingRun({ run, piece, plan, onFinished }: Props) {
   const left = steps.findIndex(({ id }) => id === place.value);
   const at = left < 0 ? nextPlace(run.ticks, steps) : left;
 
-  const change = (edit: (ticks: Ticks, now: number) => ReturnType<typeof tick>) =>
-    void changeRun(run.id, (record) => {
-      const now = Date.now();
-      const ticks = edit(record.ticks, now);
-      return isProblem(ticks) ? record : withTicks(record, ticks, now);
-      // The shell keeps and shows what the phone did not take.
-    }).catch(() => {});
+  const keep = (step: FlowStep, edit: TicksEdit) => {
+    const now = Date.now();
+    // The shell keeps and shows what the phone did not take.
+    void changeRun(run.id, (record) => withTicks(record, edit(record.ticks, now), now)).catch(() => {});
+    if (isSettled(edit(run.ticks, now), step)) endWaits(waits, step.id);
+  };
   const millingStep = ({ id }: FlowStep) => steps.find((step) => step.id === id) as MillingStep;
   const goTo = (next: number) => place.set(steps[next]?.id ?? '');
 
@@ -65,23 +64,7 @@ export function MillingRun({ run, piece, plan, onFinished }: Props) {
       ticks={run.ticks}
       at={at}
       onAt={goTo}
-      onTick={(step, ids, on) =>
-        change((ticks, now) =>
-          ids.reduce<ReturnType<typeof tick>>(
-            (before, id) => (isProblem(before) ? before : on ? tick(before, step, id, now) : untick(before, step, id)),
-            ticks,
-          ),
-        )
-      }
-      onDone={(step) => {
-        change((ticks, now) => tickAll(ticks, step, now));
-        endWaits(waits, step.id);
-      }}
-      onSkip={(step, reason) => {
-        change((ticks, now) => skip(ticks, step, reason, now));
-        endWaits(waits, step.id);
-      }}
-      onTakeBack={(step) => change((ticks) => takeBack(ticks, step))}
+      onTicks={keep}
       extra={(flow) => {
         const step = millingStep(flow);
         const scarce = isProblem(budgets) || !budgetStages.includes(step.stage) ? [] : budgets;

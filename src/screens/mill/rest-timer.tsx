@@ -13,7 +13,9 @@ import type { Piece } from '../../store/records/piece.ts';
 import type { Timer } from '../../store/records/timer.ts';
 import { timers as store } from '../../store/timers.ts';
 import { Amount } from '../../ui/amount.tsx';
+import { dateAndTime } from '../../ui/date-and-time.ts';
 import { NumberField } from '../../ui/fields.tsx';
+import { TimeLeft } from '../../ui/time-left.tsx';
 import { units } from '../../ui/units.ts';
 
 interface Props {
@@ -26,32 +28,33 @@ interface Props {
 /** The waits that still run for a step are over: it is ticked, skipped, or a reading says so. */
 export function endWaits(timers: readonly Timer[], stepId: string): void {
   const over = timers.filter(({ step, doneAt }) => step === stepId && doneAt === undefined);
-  if (over.length === 0) return;
   // A write that fails is kept and shown by the shell.
   void store.putMany(over.map((timer) => ({ ...timer, doneAt: Date.now() }))).catch(() => {});
 }
 
 /** A wait of the sequence as a timer: it holds the instant it ends, and a reading may end it before. */
 export function RestTimer({ run, piece, step, timers }: Props) {
+  const { waits = 0 } = step;
   const own = timers.filter((timer) => timer.step === step.id);
   const running = own.find(({ doneAt }) => doneAt === undefined);
   if (running) return <Running timer={running} piece={piece} onEnd={() => endWaits(timers, step.id)} />;
   const start = () => {
     const now = Date.now();
-    const timer = {
-      name: piece.name,
-      for: { kind: 'milling' as const, id: run.id },
-      phase: sayPhrase(step.title, units.value),
-      step: step.id,
-      startedAt: now,
-      endsAt: now + (step.waits ?? 0) * 1000,
-    };
-    void store.add(timer).catch(() => {});
+    void store
+      .add({
+        name: piece.name,
+        for: { kind: 'milling', id: run.id },
+        phase: sayPhrase(step.title, units.value),
+        step: step.id,
+        startedAt: now,
+        endsAt: now + waits * 1000,
+      })
+      .catch(() => {});
   };
   return (
     <div class="answer wait">
       <span class="figure words">
-        <Amount of={seconds(step.waits ?? 0)} />
+        <Amount of={seconds(waits)} />
       </span>
       {own.length > 0 && <span>The wait has ended.</span>}
       <button type="button" class="button big" onClick={start}>
@@ -66,21 +69,8 @@ function Running({ timer, piece, onEnd }: { timer: Timer; piece: Piece; onEnd():
   const left = Math.round((timer.endsAt - now) / 1000);
   return (
     <div class={left > 0 ? 'answer wait' : 'answer now'}>
-      <span class="figure words">
-        {left > 0 ? (
-          <>
-            <Amount of={seconds(left)} /> left
-          </>
-        ) : (
-          <>
-            Over for <Amount of={seconds(-left)} />
-          </>
-        )}
-      </span>
-      <span class="soft small">
-        Until {new Date(timer.endsAt).toLocaleString([], { dateStyle: 'medium', timeStyle: 'short' })}. The app can’t
-        wake a locked phone; the bench shows the wait when you open it.
-      </span>
+      <TimeLeft left={left} />
+      <span class="soft small">Until {dateAndTime(timer.endsAt)}. The app can’t wake a locked phone.</span>
       {left > 0 ? (
         <ReadyByReading piece={piece} onEnd={onEnd} />
       ) : (

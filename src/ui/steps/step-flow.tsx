@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect } from 'preact/hooks';
-import { isSettled, type Ticks, throughOf } from '../../core/steps/progress.ts';
+import { isSettled, skip, type Ticks, takeBack, throughOf, tick, tickAll, untick } from '../../core/steps/progress.ts';
 import { Fold } from '../fold.tsx';
 import { Length } from '../length.tsx';
 import { Say } from '../say.tsx';
@@ -11,6 +11,11 @@ import { SkipStep } from './skip-step.tsx';
 import './step-flow.css';
 import { StepStick } from './step-stick.tsx';
 
+export type TicksEdit = (ticks: Ticks, now: number) => Ticks;
+
+/** What a tap on a step was: pieces done, the step skipped, or one of the two taken back. */
+export type Did = { readonly done: readonly string[] } | 'skip' | 'back';
+
 interface Props {
   /** What is worked on: stands above the step. */
   kicker: string;
@@ -19,12 +24,8 @@ interface Props {
   /** The place of the step that is shown. */
   at: number;
   onAt(at: number): void;
-  onTick(step: FlowStep, pieceIds: readonly string[], on: boolean): void;
-  /** Ticks what is left of the step. */
-  onDone(step: FlowStep): void;
-  onSkip(step: FlowStep, reason: string): void;
-  /** Takes a skip, or the tick of a step without pieces, back. */
-  onTakeBack(step: FlowStep): void;
+  /** Keeps what a tap did to a step's ticks, as they stand when it is kept; `did` says what it was. */
+  onTicks(step: FlowStep, edit: TicksEdit, did: Did): void;
   /** What a screen adds to the step: a timer, a measured value. */
   extra?(step: FlowStep): ComponentChildren;
   /** Stands below the step: for example what is to be done when the list is through. */
@@ -33,7 +34,7 @@ interface Props {
 
 /** One step at a time, large; ticked piece by piece, or all at once with the thumb. */
 export function StepFlow(props: Props) {
-  const { kicker, steps, ticks, at, onAt, onDone, onSkip, onTakeBack, extra, children } = props;
+  const { kicker, steps, ticks, at, onAt, onTicks, extra, children } = props;
   useEffect(() => scrollTo(0, 0), [at]);
   const step = steps[at];
   if (!step) return null;
@@ -41,7 +42,11 @@ export function StepFlow(props: Props) {
   const settled = isSettled(ticks, step);
   const last = at === steps.length - 1;
   const next = () => {
-    if (!settled) onDone(step);
+    if (!settled) {
+      const through = throughOf(ticks, step);
+      const ids = step.pieces.flatMap(({ id }) => (through.has(id) ? [] : id));
+      onTicks(step, (kept, now) => tickAll(kept, step, now), { done: ids });
+    }
     if (!last) onAt(at + 1);
   };
   return (
@@ -79,7 +84,7 @@ export function StepFlow(props: Props) {
         {extra?.(step)}
         <StepPieces {...props} step={step} />
         {(reason !== undefined || (settled && step.pieces.length === 0)) && (
-          <button type="button" class="button" onClick={() => onTakeBack(step)}>
+          <button type="button" class="button" onClick={() => onTicks(step, (kept) => takeBack(kept, step), 'back')}>
             {reason === undefined ? 'Not done yet' : 'Do it after all'}
           </button>
         )}
@@ -90,7 +95,9 @@ export function StepFlow(props: Props) {
             </p>
           </Fold>
         )}
-        {!settled && <SkipStep key={step.id} onSkip={(why) => onSkip(step, why)} />}
+        {!settled && (
+          <SkipStep key={step.id} onSkip={(why) => onTicks(step, (kept, now) => skip(kept, step, why, now), 'skip')} />
+        )}
       </section>
       {children}
     </Screen>
@@ -122,7 +129,7 @@ function StepTarget({ of: target }: { of: FlowStep['target'] }) {
   );
 }
 
-function StepPieces({ step, ticks, onTick }: Pick<Props, 'ticks' | 'onTick'> & { step: FlowStep }) {
+function StepPieces({ step, ticks, onTicks }: Pick<Props, 'ticks' | 'onTicks'> & { step: FlowStep }) {
   if (step.pieces.length === 0) return null;
   const through = throughOf(ticks, step);
   return (
@@ -135,7 +142,11 @@ function StepPieces({ step, ticks, onTick }: Pick<Props, 'ticks' | 'onTick'> & {
           <input
             type="checkbox"
             checked={through.has(piece.id)}
-            onChange={(event) => onTick(step, [piece.id], event.currentTarget.checked)}
+            onChange={(event) => {
+              const ids = [piece.id];
+              if (event.currentTarget.checked) onTicks(step, (kept, now) => tick(kept, step, ids, now), { done: ids });
+              else onTicks(step, (kept) => untick(kept, step, ids), 'back');
+            }}
           />
           <span>{piece.label}</span>
           {piece.target !== undefined && (

@@ -9,17 +9,16 @@ const paint = finishById('paint') as Finish;
 
 describe('withFinishLabel', () => {
   it('lets the can win and says so', () => {
-    const found = solved(withFinishLabel(paint, { coverage: range(10, 12), dryingOil: true }));
-    expect(found).toEqual({ ...paint, coverage: range(10, 12), dryingOil: true, source: 'label' });
+    const found = solved(withFinishLabel(paint, { coverage: range(10, 12), cureSeconds: range(86400) }));
+    expect(found).toEqual({ ...paint, coverage: range(10, 12), cureSeconds: range(86400), source: 'label' });
   });
   it('leaves the table as it is when nothing was typed in', () => {
     expect(withFinishLabel(paint, {})).toEqual(paint);
   });
   it.each([
     [{ coverage: range(0) }, 'coverage'],
-    [{ coats: range(40) }, 'coats'],
     [{ waitSeconds: range(7200, 3600) }, 'waitSeconds'],
-    [{ solidsPercent: range(0, 50) }, 'solidsPercent.least'],
+    [{ waitSeconds: range(-60, 50) }, 'waitSeconds.least'],
     [{ cureSeconds: range(1e9) }, 'cureSeconds'],
     [{ useAfterSeconds: range(86400), cureSeconds: range(3600) }, 'cureSeconds'],
   ])('refuses %j', (label, field) => {

@@ -1,12 +1,12 @@
 import { expect, test } from 'vitest';
 import { coatSchedule } from '../../../src/core/finishing/coat-schedule.ts';
-import { skip, tickAll, untickAll } from '../../../src/core/steps/progress.ts';
+import { skip, takeBack, tickAll } from '../../../src/core/steps/progress.ts';
 import { begunBy, latestOf, overBy, potLifePhase, timersOf } from '../../../src/screens/finish/coat-timers.ts';
 import { findFinish } from '../../../src/screens/finish/find-finish.ts';
 import { keptSteps, stepsOf } from '../../../src/screens/finish/finish-steps.ts';
-import { withTicks } from '../../../src/screens/finish/with-ticks.ts';
 import type { Finish } from '../../../src/store/records/finish.ts';
 import type { Timer } from '../../../src/store/records/timer.ts';
+import { withTicks } from '../../../src/store/records/with-ticks.ts';
 import { finishById } from '../../../src/tables/finishes.ts';
 import { solved } from '../../core/gluing/helpers.ts';
 import { part, pieceOf } from './cabinet.ts';
@@ -48,16 +48,16 @@ test('it is finished with the last step, skipped ones count, and taking one back
   const start = finishOf(two);
   const steps = stepsOf(start);
   const ticks = steps.reduce(
-    (so, one, at) => (at === 1 ? solved(skip(so, one, 'no scrap', 8)) : tickAll(so, one, 9)),
+    (so, one, at) => (at === 1 ? skip(so, one, 'no scrap', 8) : tickAll(so, one, 9)),
     start.ticks,
   );
   const [first] = steps;
   if (!first) throw new Error('no steps');
-  expect(withTicks(start, untickAll(ticks, first), 9).finishedAt).toBeUndefined();
+  expect(withTicks(start, takeBack(ticks, first), 9).finishedAt).toBeUndefined();
   const all = withTicks(start, ticks, 9);
   expect(all.finishedAt).toBe(9);
   expect(withTicks(all, ticks, 99).finishedAt).toBe(9);
-  expect(withTicks(all, untickAll(ticks, first), 10).finishedAt).toBeUndefined();
+  expect(withTicks(all, takeBack(ticks, first), 10).finishedAt).toBeUndefined();
 });
 
 test('one piece is ticked step by step, several are ticked one by one', () => {
