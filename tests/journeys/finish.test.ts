@@ -160,7 +160,7 @@ describe('a cabinet with bare insides', () => {
     // The coat is on: its pot life is over.
     await expect.poll(() => waits().getByText('Pot life').count()).toBe(0);
     await page().clock.fastForward(6 * minute);
-    await see(/^Now; ended/);
+    await see(/^Ended/);
     await done();
     // The rags are ticked after the wiping: that timer is over, the wait for coat 2 runs on.
     await expect.poll(() => waits().getByText('Wipe off').count()).toBe(0);
@@ -181,7 +181,7 @@ describe('a cabinet with bare insides', () => {
   test('the second coat after its wait, rags again, and to the cure', async () => {
     await step('Coat 2');
     await page().clock.fastForward(12 * hour);
-    await see(/^Now; ended/);
+    await see(/^Ended/);
     await press('Batch 1 is mixed');
     await see('Pot life, coat 2, batch 1');
     await press('Batch 2 is mixed');

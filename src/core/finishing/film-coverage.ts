@@ -24,7 +24,7 @@ export function filmCoverage(solidsPercent: number, dryMicrometres: number): Out
   if (bad) return bad;
   return oneStep(
     'spreading rate',
-    phrase('A litre holds {solids} solids; spread {film} thick it covers that much.', {
+    phrase('{solids} of a litre, spread {film} thick.', {
       solids: percent(solidsPercent),
       film: quantity(dryMicrometres, 'micrometres'),
     }),

@@ -92,7 +92,7 @@ export function finishAmount(use: FinishUse): Outcome<Worked<FinishAmount>> {
           gives: litres(total.likely),
         },
       ],
-      holds: phrase('Try it on a sample board of the same wood first.'),
+      holds: phrase('Try it on a sample board first.'),
       sources: [...new Set<SourceId>([source, 'common-practice'])],
     },
   };

@@ -4,9 +4,9 @@ import type { TargetedPiece } from './thickness-targets.ts';
 import type { EdgeWay, FaceWay, Ways } from './ways.ts';
 
 const faceTodo: Readonly<Record<FaceWay, string>> = {
-  jointer: 'Hollow face down, light passes, until the knives have touched from end to end.',
-  'planer carrier': "Shim the blank on the sled so that it can't rock, wedges glued or pinned; plane its upper face.",
-  'router carrier': 'Shim and wedge the blank between two rails; rout its upper face, crosswise, in light passes.',
+  jointer: 'Hollow face down, light passes, until the knives have touched it all.',
+  'planer carrier': "Shim it on the sled so that it can't rock, wedges glued or pinned; plane the upper face.",
+  'router carrier': 'Shim and wedge it between two rails; rout the upper face crosswise in light passes.',
   'hand plane': 'High corners and crown first, then across the grain, then along it.',
 };
 
@@ -31,10 +31,10 @@ export function faceSteps(
 }
 
 const edgeTodo: Readonly<Record<EdgeWay, string>> = {
-  jointer: 'Marked face against the fence, hollow edge down, until it is straight; check with a square.',
-  'guided saw': 'Marked face down, one straight cut along the rail, just enough to clean the edge.',
-  'table saw carrier': 'Clamp the blank on a straight-edged carrier, rough edge overhanging, and cut it straight.',
-  'router carrier': 'Clamp a straight edge over the blank and rout along it, a little at a time.',
+  jointer: 'Marked face to the fence, hollow edge down, until straight; check with a square.',
+  'guided saw': 'Marked face down, one cut along the rail, just enough to clean the edge.',
+  'table saw carrier': 'Clamp it on a straight-edged carrier, rough edge overhanging, and cut.',
+  'router carrier': 'Rout along a clamped straight edge, a little at a time.',
   'hand plane': 'Straight, and square to the marked face; try square and straightedge.',
 };
 
@@ -47,18 +47,15 @@ export function edgeSteps(pieces: readonly TargetedPiece[], ways: Ways): StepDra
       stage: 'edge',
       title: 'Joint one edge square',
       todo: edgeTodo[way],
-      why: 'The saw and every width start from this edge.',
+      why: 'Every width starts from this edge.',
       pieces: group,
     }),
   );
 }
 
 const markTexts = {
-  'mark face': [
-    'Mark the face',
-    'Pencil the face mark on the flat face, its tail running to the edge that is jointed next.',
-  ],
-  'mark edge': ['Mark the edge', 'Pencil the edge mark on the jointed edge, pointing at the face mark.'],
+  'mark face': ['Mark the face', 'Pencil it on the flat face, its tail to the edge that is jointed next.'],
+  'mark edge': ['Mark the edge', 'Pencil it on the jointed edge, pointing at the face mark.'],
 } as const;
 
 /** The face mark and the edge mark, on every piece. */

@@ -37,9 +37,9 @@ export function finalSteps(
 }
 
 const widthTodo: Readonly<Record<SawWay, string>> = {
-  'table saw': 'Straightest edge along the fence; the same off both edges, so that the seams stay centred.',
-  'guided saw': 'One edge straight along the rail, then the other parallel to it, measured at both ends.',
-  'hand saw': 'Gauge the line, saw beside it and plane down to it.',
+  'table saw': 'Straightest edge to the fence; the same off both edges centres the seams.',
+  'guided saw': 'One edge straight, then the other parallel, measured at both ends.',
+  'hand saw': 'Gauge the line, saw beside it, plane to it.',
 };
 
 function finalWidths(panels: readonly FinishedPiece[], ways: Ways, { practice }: MillingInput): StepDraft[] {
@@ -60,9 +60,9 @@ function finalWidths(panels: readonly FinishedPiece[], ways: Ways, { practice }:
 }
 
 const crosscutTodo: Readonly<Record<SawWay, string>> = {
-  'table saw': 'On the crosscut sled: one end square, then to length against a stop on the sled, never the rip fence.',
-  'guided saw': 'Square the rail to the straight edge with a large square; one end first, the length from it.',
-  'hand saw': 'Knife a line all around, saw beside it, trim to the line against a stop.',
+  'table saw': 'On the sled: one end square, then to length against a stop on the sled, never the rip fence.',
+  'guided saw': 'Rail square to the straight edge; one end first, the length from it.',
+  'hand saw': 'Knife a line all around, saw beside it, trim to it against a stop.',
 };
 
 function crosscuts(pieces: readonly FinishedPiece[], ways: Ways, { practice, shop }: MillingInput): StepDraft[] {
@@ -115,8 +115,8 @@ function folds(panels: readonly FinishedPiece[], ways: Ways, { practice }: Milli
         way: ways.crosscut(size),
         key: id,
         title: `Mitre the sections of ${label}`,
-        todo: 'Number the {sections} sections across the outer face before any cut. Blade at 45 degrees, tried on scrap; cut in order from one end, each section from long point to long point.',
-        why: 'In order, with only the kerf between them, the figure runs on around the corners.',
+        todo: 'Number the {sections} sections on the outer face first. Blade at 45 degrees, tried on scrap; cut in order from one end, long point to long point.',
+        why: 'In order, the figure runs on around the corners.',
         quantities: { sections: count(sections.length) },
         target: { dimension: 'length', tolerance: practice.lengthToleranceMm.value },
         pieces: sections.map((section, index) => ({

@@ -11,8 +11,8 @@ export function glueSteps(panels: readonly Panel[], input: MillingInput): StepDr
     'glue',
     inParts ? 'Glue up the sub-panels' : 'Glue up the panels',
     inParts
-      ? 'Each sub-panel still fits the planer: only the last seams are flushed by hand.'
-      : 'The whole panel still fits the planer, or is levelled by hand.',
+      ? 'Sub-panels fit the planer: only the last seams are flushed by hand.'
+      : 'The panel fits the planer, or is levelled by hand.',
     pieces,
     input,
   );
@@ -41,7 +41,7 @@ export function gluing(
       way: 'rack',
       title: 'Let the seams dry',
       todo: 'Out of the clamps when the glue says so, then {wait} with air on both faces.',
-      why: 'Glue swells the seam; planed too soon, it sinks later and shows.',
+      why: 'Glue swells the seam: planed too soon, it sinks.',
       pieces,
       waits: practice.glueRestSeconds.value,
     },

@@ -72,7 +72,7 @@ function decideSteps(setbacks: readonly Setback[]): StepDraft[] {
     title: `${label}: ${kind}`,
     todo: text,
     quantities,
-    why: 'Better to know before the first cut: choose other wood, or change the part.',
+    why: 'Before the first cut: choose other wood, or change the part.',
     pieces: [{ id, label, size: none }],
   }));
 }

@@ -82,8 +82,8 @@ const orderSteps = (panels: readonly Panel[]): StepDraft[] =>
     (glued) => ({
       stage: 'panel order',
       title: 'Order the strips and mark the panels',
-      todo: 'Best faces up, grain running one way, colour matched; try the seams dry. Draw a triangle across each panel.',
-      why: 'The triangle puts every strip back in its place, glue on the fingers or not.',
+      todo: 'Best faces up, grain one way, colour matched; try the seams dry. Draw a triangle across each panel.',
+      why: 'The triangle puts every strip back in its place.',
       pieces: glued.map((panel) => ({
         id: panel.id,
         label: panel.label,
@@ -107,7 +107,7 @@ function levelSteps(panels: readonly Panel[], ways: Ways, { practice }: MillingI
       stage: 'level panel',
       title: 'Plane the glued panels to {value}',
       todo: 'A little off each face in turn, all panels at each setting.',
-      why: 'Seams level and every panel at its thickness.',
+      why: 'Seams level, every panel at its thickness.',
       target: { dimension: 'thickness', value, tolerance: practice.thicknessToleranceMm.value },
       pieces,
       setting: 'Last pass at {value}.',

@@ -17,7 +17,7 @@ export function crosscutSteps(blanks: readonly BlankWork[], ways: Ways, { shop }
       () => ({
         stage: 'mark out',
         title: 'Mark out the blanks',
-        todo: `Chalk every crosscut, measured from one end, clear of checks, knots and the board's own ends.${
+        todo: `Chalk every crosscut, measured from one end, clear of checks, knots and board ends.${
           long.length > 0 ? ` Left long on purpose: ${long.join(', ')}.` : ''
         }`,
         why:
@@ -25,7 +25,7 @@ export function crosscutSteps(blanks: readonly BlankWork[], ways: Ways, { shop }
             ? 'Short pieces are not safe over jointer and planer: they are crosscut last.'
             : 'A mark costs nothing; a blank that holds a split is lost.',
         pieces: blanks.map(({ id, label, board, length }) => ({ id, label, size: roughSize(board, length) })),
-        mind: 'Look for nails and grit with a metal detector before any blade touches the board.',
+        mind: 'Nails and grit: metal detector before any blade.',
       }),
     ),
     ...byWay(
@@ -51,9 +51,8 @@ export function crosscutSteps(blanks: readonly BlankWork[], ways: Ways, { shop }
 
 const ripTodo: Readonly<Record<RoughRipWay, string>> = {
   'guided saw': 'First a straight cut along the worst edge, then each strip with the rail.',
-  'table saw carrier':
-    'Screw the blank to a straight-edged carrier, hollow face down; the carrier runs along the fence.',
-  'hand saw': 'Snap a line and saw along it; leave the line.',
+  'table saw carrier': 'Screwed to a straight-edged carrier, hollow face down; the carrier runs along the fence.',
+  'hand saw': 'Snap a line, saw beside it.',
 };
 
 /** Rip what can't be flattened whole. */
@@ -70,9 +69,7 @@ export function ripSteps(workpieces: readonly Workpiece[], ways: Ways, input: Mi
       stage: 'rip rough',
       title: 'Rip rough',
       todo: ripTodo[way],
-      why: pieces.some(({ reason }) => reason === 'wider')
-        ? 'Wider than can be flattened here; and a cup falls with the square of the width.'
-        : 'A cup falls with the square of the width: ripped first, it costs less thickness.',
+      why: `${pieces.some(({ reason }) => reason === 'wider') ? 'Wider than can be flattened here. ' : ''}Ripped first, a cup costs less: it falls with the square of the width.`,
       target: { dimension: 'width', tolerance: input.shop.ripKerf / 2 },
       pieces,
       mind: 'Wood under tension closes on the blade: a wedge in the kerf, the riving knife in place.',
@@ -99,8 +96,8 @@ export const restSteps = (
     (pieces) => ({
       stage,
       title,
-      todo: 'Sticker the pieces, air to every face, and leave them for {wait}.',
-      why: 'Freshly cut wood moves; what it does now it does not do in the panel.',
+      todo: 'On stickers, air to every face, for {wait}.',
+      why: 'Freshly cut wood moves: better now than in the panel.',
       pieces,
       waits,
     }),

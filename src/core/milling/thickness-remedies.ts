@@ -69,7 +69,7 @@ export function thicknessRemedies(piece: ToFlatten): Remedy[] {
   offer(
     'hidden face',
     faceAllowance,
-    phrase('Leave the face that nobody sees rough in its low spots: {gain} more.', { gain: mm(faceAllowance) }),
+    phrase('Leave the hidden face rough in its low spots: {gain} more.', { gain: mm(faceAllowance) }),
   );
   const missing = need - now;
   return [
@@ -84,7 +84,7 @@ export function thicknessRemedies(piece: ToFlatten): Remedy[] {
       kind: 'thicker board',
       gain: missing,
       enough: true,
-      say: phrase('Or take a board of {thickness} with no more warp than this one.', {
+      say: phrase('Or take a board of {thickness}, no more warped.', {
         thickness: mm(board.thickness + missing),
       }),
     },

@@ -6,10 +6,10 @@ import type { ThicknessWay, Ways } from './ways.ts';
 const snipe = 'Snipe falls in the waste at the ends.';
 
 const thicknessTodo: Readonly<Record<ThicknessWay, string>> = {
-  planer: `Marked face down, thickest first, every piece at each setting before the next turn of the crank. ${snipe}`,
+  planer: `Marked face down, thickest first, every piece at each setting. ${snipe}`,
   'planer carrier': `On a flat carrier, short ones between longer rails of the same thickness; light passes. ${snipe}`,
-  'router carrier': 'Marked face down between two rails; rout the upper face down in light passes.',
-  'hand plane': 'Gauge a line all around from the marked face and plane down to it.',
+  'router carrier': 'Marked face down between two rails, light passes.',
+  'hand plane': 'Gauge a line all around from the marked face, plane to it.',
 };
 
 /** The other face to thickness: a step per setting, thick before thin. */
@@ -30,7 +30,7 @@ export function thicknessSteps(
       why: whyThickness(stage, group),
       target: { dimension: 'thickness', value: to(first), tolerance: practice.thicknessToleranceMm.value },
       pieces: group,
-      setting: 'Last pass at {value}, all of them at this one setting.',
+      setting: 'Last pass at {value}.',
     }),
     to,
   );
@@ -38,7 +38,6 @@ export function thicknessSteps(
 
 function whyThickness(stage: StepDraft['stage'], group: readonly TargetedPiece[]): string {
   if (stage === 'first thickness') return 'Over thickness on purpose, for the last milling after the rest.';
-  return group.some(({ final, need }) => final > need)
-    ? 'A little over: the panel is planed after gluing. One setting makes all strips equal.'
-    : "One setting makes all equal, at the part's own thickness.";
+  const over = group.some(({ final, need }) => final > need);
+  return `${over ? 'A little over: the panel is planed after gluing. ' : ''}One setting makes all equal.`;
 }

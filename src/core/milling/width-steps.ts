@@ -62,7 +62,7 @@ function ripParallel(
       return {
         stage: 'rip parallel',
         title: 'Rip to {value}',
-        todo: `${ripTodo[way]}${severalFromOne ? ' Joint the new edge before the next strip is ripped off.' : ''}`,
+        todo: `${ripTodo[way]}${severalFromOne ? ' Joint the new edge before the next strip.' : ''}`,
         why:
           value > first.strip.finished
             ? 'What is over is for jointing the sawn edge.'
@@ -78,17 +78,14 @@ function ripParallel(
 
 /** The sawn edge, and what else for seams. */
 const edgeTodo: Readonly<Record<SawnEdgeWay, readonly [edge: string, seam: string]>> = {
-  jointer: [
-    'One light pass on the sawn edge.',
-    'For seams, alternate: marked face to the fence, the next one marked face away.',
-  ],
+  jointer: ['One light pass on the sawn edge.', 'For seams, alternate: marked face to the fence, the next away.'],
   'hand plane': [
     'Plane the sawn edge to the line.',
     'For seams, fold two neighbours like a book and plane them at once.',
   ],
   'router carrier': [
-    'Rout the sawn edge along a clamped straight edge, a little at a time.',
-    'For seams, rout two neighbours with one setting of the straight edge.',
+    'Rout along a clamped straight edge, a little at a time.',
+    'For seams, two neighbours at one setting of it.',
   ],
 };
 
@@ -103,9 +100,7 @@ const sawnEdges = (pieces: readonly StripPiece[], ways: Ways, { practice }: Mill
         stage: 'sawn edge',
         title: 'Joint the sawn edge',
         todo: `${edge}${seams ? ` ${seam}` : ''}`,
-        why: seams
-          ? 'What the fence is off square cancels between neighbours: the panel comes out flat.'
-          : 'Saw marks gone, width to size.',
+        why: seams ? 'What the fence is off square cancels out: the panel is flat.' : 'Saw marks gone, width to size.',
         target: { dimension: 'width', tolerance: practice.widthToleranceMm.value },
         pieces: group.map((piece) => ({ ...piece, target: piece.strip.finished })),
       };

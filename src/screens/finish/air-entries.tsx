@@ -28,7 +28,7 @@ export function AirEntries({ read, field }: FormProps) {
         <p>
           <Say
             phrase={phrase(
-              'Times {factor}: twice as long for each {step} degrees below {warm}; above {dry} humidity longer, up to twice at {damp}. Never shorter than the can says. An assumption of this app.',
+              'Times {factor}: doubled for each {step} degrees below {warm}; longer above {dry} humidity, doubled at {damp}. Never shorter than the can says. An assumption of this app.',
               {
                 factor: factor(airFactor),
                 step: factor(fromCelsius(10) - fromCelsius(0)),

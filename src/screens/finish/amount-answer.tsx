@@ -43,7 +43,7 @@ export function AmountAnswer({ plan, read }: { plan: FinishPlan; read: ReadFinis
         {bought && (
           <p>
             {bought.value.buy.length === 0 ? (
-              <b>Nothing to buy: there is enough on the shelf.</b>
+              <b>Enough on the shelf.</b>
             ) : (
               <>
                 <b>

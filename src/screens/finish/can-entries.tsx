@@ -18,7 +18,6 @@ export function CanEntries({ form, read, field }: FormProps) {
   return (
     <details class="card" open={open}>
       <summary>What else the can says</summary>
-      <p class="soft">Empty: what is usual for this kind.</p>
       <div class="fields">
         {entry('wait', 'Between coats', 'hours', kind.waitSeconds)}
         {kind.wipeOffSeconds && entry('wipeOff', 'Wipe off after', 'minutes', kind.wipeOffSeconds)}

@@ -35,7 +35,7 @@ export default function FinishScreen({ id }: { id: string }) {
       }
     >
       {allPieces.length === 0 ? (
-        <p>The parts of a piece give the area. List a piece first.</p>
+        <p>The parts of a piece give the area.</p>
       ) : (
         <ul class="rows">
           {allPieces.map(({ id: other, name }) => (

@@ -41,7 +41,6 @@ export function ScheduleEntries({ form, at, field, change }: FormProps) {
         checked={form.beforeAssembly}
         onInput={(beforeAssembly) => change({ beforeAssembly })}
       />
-      {form.beforeAssembly && <p class="soft">The first step says what to mask.</p>}
     </section>
   );
 }

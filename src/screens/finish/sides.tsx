@@ -23,7 +23,7 @@ export function Sides({ piece }: { piece: Piece }) {
           </button>
         </fieldset>
       ))}
-      <p class="soft small">What joints hide is left out where the piece’s joints are set up.</p>
+      <p class="soft small">What the piece’s joints hide is left out.</p>
     </details>
   );
 }

@@ -20,7 +20,7 @@ export function ThisFinish({ finish, piece, running, onAgain }: Props) {
         { kind: 'finish', id: finish.id },
         ...running.map(({ id }) => ({ kind: 'timer' as const, id })),
       ]);
-      offerUndo('The schedule is gone, with its waits.', undo);
+      offerUndo('The schedule is gone.', undo);
     } catch {
       // Not stored: the shell keeps the change and shows it.
     }
@@ -44,7 +44,7 @@ export function ThisFinish({ finish, piece, running, onAgain }: Props) {
       )}
       <details class="working">
         <summary>Start over</summary>
-        <p>The schedule and its ticks go. What you typed into the plan stays.</p>
+        <p>The plan stays as typed.</p>
         <button type="button" class="button" onClick={() => void discard()}>
           Throw the schedule away
         </button>

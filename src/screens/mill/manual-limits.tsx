@@ -37,7 +37,7 @@ export function ManualLimits({ shop }: { shop: Shop }) {
   return (
     <details class="working">
       <summary>Limits of your machines</summary>
-      <p class="soft">Leave empty to work with the usual figure. What the manual says wins.</p>
+      <p class="soft">Empty: the usual figure. What the manual says wins.</p>
       {owned.map((machine) => (
         <section class="card" aria-label={machineNames[machine]} key={machine}>
           <h2>{machineNames[machine]}</h2>

@@ -32,7 +32,7 @@ export default function MillScreen({ id }: { id: string }) {
   if (!piece) {
     return (
       <Screen question="Which piece?" kicker="Mill">
-        <p>Milling belongs to a piece and its plan. Begin with the piece.</p>
+        <p>Milling begins with a piece and its plan.</p>
         <a class="button big now" href={routeTo('piece')}>
           Pieces
         </a>
@@ -59,7 +59,7 @@ function NoPlan({ piece }: { piece: Piece }) {
         </a>
       }
     >
-      <p>The steps come from the plan of the cuts, and this piece has none yet.</p>
+      <p>The steps come from the plan of the cuts.</p>
     </Screen>
   );
 }

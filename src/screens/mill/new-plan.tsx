@@ -33,7 +33,7 @@ export function NewPlan({ run, piece, plan }: { run: Milling; piece: Piece; plan
   };
   return (
     <section class="answer now" aria-label="New plan">
-      <p>There is a newer plan than the one these steps follow. What is done stays done where the cuts are the same.</p>
+      <p>There is a newer plan. What is done stays done where the cuts are the same.</p>
       <Trouble of={trouble} />
       <button type="button" class="button" onClick={() => void goOn()}>
         Go on by the new plan

@@ -28,7 +28,7 @@ export function StockCard({ run }: { run: Milling }) {
     <section class="card" aria-label="The rack">
       <p>
         The rack still counts {cut.map(({ chalk }) => chalk).join(', ')} as whole.{' '}
-        {offcuts.length > 0 && 'Cut by the plan, this is left:'}
+        {offcuts.length > 0 && 'Left by the plan:'}
       </p>
       {offcuts.length > 0 && (
         <ul class="rows">
