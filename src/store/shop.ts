@@ -18,3 +18,6 @@ export async function readShop(): Promise<Shop> {
 export function changeShop(edit: (shop: Shop) => Shop): Promise<Shop> {
   return inTurn('fresh shop', async () => (await shops.change(shopId, edit)) ?? shops.put(edit(freshShop())));
 }
+
+/** Edits the shop where nobody waits for it: a write that fails is kept and shown by the shell. */
+export const editShop = (edit: (shop: Shop) => Shop): void => void changeShop(edit).catch(() => {});

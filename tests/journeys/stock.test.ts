@@ -243,13 +243,67 @@ test('moisture over weeks: too wet, drying, in the band, ready; a cold reading i
   await moisture.getByText('Ready: 9.3%').waitFor();
   // For a dry place it is too wet yet.
   await moisture.getByLabel('The piece will live').selectOption({ label: 'House in dry country' });
-  expect(await verdict.textContent()).not.toBe('Ready');
+  await expect.poll(() => verdict.textContent()).not.toBe('Ready');
   // A reading goes, and comes back.
   await moisture.getByText('5 readings', { exact: true }).click();
   await moisture.getByRole('button', { name: 'Delete' }).first().click();
   await moisture.getByText('4 readings', { exact: true }).waitFor();
   await page.getByRole('button', { name: 'Undo' }).click();
   await moisture.getByText('5 readings', { exact: true }).waitFor();
+  expect(phone.errors).toEqual([]);
+});
+
+test('the air of the shop is read once: drying, finish and glue go by it, and it outlives the tab', async () => {
+  const { page } = phone;
+  const start = new Date('2025-03-01T09:00:00').getTime();
+  await page.clock.setFixedTime(start);
+  await page.goto(`${phone.host.address}#/stock/air`);
+  await page.getByRole('heading', { level: 1, name: /air in the shop/ }).waitFor();
+  const entry = (label: string) => page.getByRole('textbox', { name: new RegExp(`^${label}`) });
+  const holds = () => page.locator('.answer .figure');
+  const note = async (degrees: string, humidity: string) => {
+    await entry('Temperature').fill(degrees);
+    await entry('Humidity').fill(humidity);
+    await page.getByRole('button', { name: 'Note reading' }).click();
+  };
+  await note('700', 'damp');
+  expect(await page.locator('main').getByRole('alert').count()).toBe(2);
+  // Wood handbook (FPL-GTR-190), Table 4-2, at 70 °F: 9.2 % at 50 %, 6.9 % at 35 %; recalled.
+  await note('70', '50');
+  await expect.poll(() => holds().textContent()).toBe('9.2%');
+  await page.clock.setFixedTime(start + 7 * 86_400_000);
+  await note('70', '35');
+  await page.getByText('2 readings', { exact: true }).click();
+  await expect.poll(async () => Number.parseFloat((await holds().textContent()) ?? '')).toBeCloseTo((9.2 + 6.9) / 2, 0);
+  await page.getByRole('img', { name: /Moisture from .* 9.2%, 6.9%/ }).waitFor();
+  // Written down a week late, at the day it was read on; deleted, and back.
+  await page.getByLabel('Read on').fill('2025-03-04');
+  await note('62', '61');
+  await page.getByText('3 readings', { exact: true }).waitFor();
+  await page.getByRole('button', { name: 'Delete' }).nth(1).click();
+  await page.getByText('2 readings', { exact: true }).waitFor();
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await page.getByText('3 readings', { exact: true }).waitFor();
+  await note('58', '65');
+  await page.getByText('4 readings', { exact: true }).waitFor();
+  const air = (await holds().textContent()) ?? '';
+
+  phone = await phone.restart();
+  await phone.page.clock.setFixedTime(start + 7 * 86_400_000);
+  await openStock();
+  await logOne('K1', '8', '96');
+  await openBoard('K1');
+  await section('Moisture').getByText(`holds wood at ${air}`).waitFor();
+  await phone.page.goto(`${phone.host.address}#/glue/new`);
+  const shown = (label: string) => phone.page.getByRole('textbox', { name: new RegExp(`^${label}`) });
+  await expect.poll(() => shown('Temperature').inputValue()).toBe('58');
+  await phone.page.goto(`${phone.host.address}#/piece/new`);
+  await shown('Name of the piece').fill('Box');
+  await phone.page.getByRole('button', { name: 'List its parts' }).click();
+  await phone.page.getByRole('link', { name: 'Bench' }).click();
+  await phone.page.getByRole('link', { name: /^Finish/ }).click();
+  await shown('Temperature °F; empty: 58').waitFor();
+  await shown('Humidity %; empty: 65').waitFor();
   expect(phone.errors).toEqual([]);
 });
 

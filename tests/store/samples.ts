@@ -27,6 +27,9 @@ export const oneOfEach: { readonly [K in keyof Kinds]: Kinds[K] } = {
     pace: { joint: { seconds: 90, count: 12 } },
     climate: { dry: { celsius: 20, humidity: 30 }, damp: { celsius: 24, humidity: 65 } },
     woods: [{ name: 'plum', radial: 4.2, tangential: 9.1, volumetric: 13.6, gravity: 0.7, openPores: true }],
+    air: [{ at: 1_700_000_000_000, celsius: 19, humidity: 46 }],
+    driedFor: 'most',
+    square: { allowed: { drawers: 0.6 }, springBack: 0.25 },
     theme: 'dark',
     hand: 'left',
     references: [

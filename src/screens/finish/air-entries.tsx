@@ -1,3 +1,4 @@
+import { formatDecimals } from '../../core/answer/format-number.ts';
 import { phrase } from '../../core/answer/phrase.ts';
 import { celsius, factor, percent } from '../../core/answer/quantity.ts';
 import { scaled } from '../../core/answer/range.ts';
@@ -8,14 +9,20 @@ import type { FormProps } from './form-props.ts';
 import { usualRange } from './usual-range.ts';
 
 /** Cold and damp air make every wait longer. */
-export function AirEntries({ read, field }: FormProps) {
+export function AirEntries({ form, read, field }: FormProps) {
   const { finish, airFactor, air } = read;
   return (
     <section class="card">
       <h2>Today’s air</h2>
       <div class="fields">
-        <NumberField label="Temperature" hint={`${degreesSign()}; empty: ${fromCelsius(20)}`} {...field('celsius')} />
-        <NumberField label="Humidity" hint="%; empty: 50" {...field('humidity')} />
+        <NumberField
+          label="Temperature"
+          hint={
+            form.celsius ? degreesSign() : `${degreesSign()}; empty: ${formatDecimals(fromCelsius(air.celsius), 1)}`
+          }
+          {...field('celsius')}
+        />
+        <NumberField label="Humidity" hint={form.humidity ? '%' : `%; empty: ${air.humidity}`} {...field('humidity')} />
       </div>
       <p aria-live="polite">
         Between coats: <b>{usualRange(scaled(finish.waitSeconds, airFactor), 'seconds')}</b>.

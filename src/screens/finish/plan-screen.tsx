@@ -1,9 +1,11 @@
 import { useState } from 'preact/hooks';
 import { useDraft } from '../../app/draft.ts';
 import { routeTo } from '../../app/routes.ts';
+import { shop } from '../../app/shop.ts';
 import { isProblem } from '../../core/answer/problem.ts';
 import { finishCautions, ragsTodo } from '../../core/finishing/coat-schedule.ts';
 import { finishes as kept } from '../../store/finishes.ts';
+import { airNow } from '../../store/records/air-now.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import { Say } from '../../ui/say.tsx';
 import { Screen } from '../../ui/screen.tsx';
@@ -39,7 +41,7 @@ export function PlanScreen({ piece, all, onStarted }: Props) {
   if (!draft.value) return null;
   // A plan kept by an older version lacks what has been added since.
   const form = { ...emptyForm, ...draft.value };
-  const read = readFinishForm(form, units.value.unit);
+  const read = readFinishForm(form, units.value.unit, airNow(shop.value, Date.now()));
   const pieces = [piece, ...all.filter(({ id }) => id !== piece.id && form.others.includes(id))];
   const plan = planFinish(pieces, read, form.wood);
   const started = startedFinish(pieces, form, read, plan);

@@ -15,6 +15,7 @@ import type { Finish } from '../../core/finishing/finish.ts';
 import { type FinishMethod, mostCoats } from '../../core/finishing/finish-amount.ts';
 import { type FinishLabel, withFinishLabel } from '../../core/finishing/finish-label.ts';
 import type { FinishShape } from '../../core/finishing/part-area.ts';
+import type { Air } from '../../core/moisture/equilibrium-moisture.ts';
 import { finishById, finishes } from '../../tables/finishes.ts';
 import type { FinishForm } from './finish-form.ts';
 import { type ReadMix, readMix } from './read-mix.ts';
@@ -35,7 +36,7 @@ export interface ReadFinish {
   readonly onShelf: number;
   readonly containers: readonly Container[];
   readonly shapes: readonly FinishShape[];
-  readonly air: { readonly celsius: number; readonly humidity: number };
+  readonly air: Air;
   /** By what today's air makes each wait longer. */
   readonly airFactor: number;
   readonly firstGrit: number;
@@ -58,8 +59,14 @@ export const methodOf = (form: FinishForm): FinishMethod =>
 export const gritText = (form: FinishForm): string =>
   String(Math.min(Number(form.firstGrit ?? 120), kindOf(form).bareGrit));
 
-/** Reads what was typed; `unit` says whose units a bare number is in. What can't be read counts as not typed. */
-export function readFinishForm(form: FinishForm, unit: 'in' | 'mm'): ReadFinish {
+/** The air where nobody has read it. */
+const usualAir: Air = { celsius: 20, humidity: 50 };
+
+/**
+ * Reads what was typed; `unit` says whose units a bare number is in, `air` what stands where none is typed. What can't be
+ * read counts as not typed.
+ */
+export function readFinishForm(form: FinishForm, unit: 'in' | 'mm', air = usualAir): ReadFinish {
   const problems = new Map<string, Problem>();
   const read = <T>(entry: string, value: Outcome<T>, instead: T, check?: (value: T) => Problem | undefined): T => {
     const trouble = isProblem(value) ? value : check?.(value);
@@ -125,9 +132,9 @@ export function readFinishForm(form: FinishForm, unit: 'in' | 'mm'): ReadFinish 
     if (areaM2 > 0 && many > 0) shapes.push({ name: name.trim() || `Shape ${at + 1}`, areaM2, count: many, treatment });
   }
 
-  const degrees = typed('celsius', form.celsius, unit === 'in' ? 68 : 20);
+  const degrees = typed('celsius', form.celsius, unit === 'in' ? air.celsius * 1.8 + 32 : air.celsius);
   const celsius = unit === 'in' ? (degrees - 32) / 1.8 : degrees;
-  const humidity = typed('humidity', form.humidity, 50);
+  const humidity = typed('humidity', form.humidity, air.humidity);
   const slower = airFactor(celsius, humidity);
   if (isProblem(slower)) problems.set(slower.field, slower);
 

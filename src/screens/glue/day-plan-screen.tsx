@@ -11,6 +11,7 @@ import { doubleBookings } from '../../core/gluing/double-bookings.ts';
 import { glueups } from '../../store/glueups.ts';
 import { pieces } from '../../store/pieces.ts';
 import { plans } from '../../store/plans.ts';
+import { airNow } from '../../store/records/air-now.ts';
 import { Say } from '../../ui/say.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { SettledNumber } from '../../ui/settled.tsx';
@@ -43,7 +44,7 @@ export function DayPlanScreen() {
   const { stages, running, short } = dayStages({
     ...read,
     shop: shop.value,
-    celsius: newest?.celsius ?? tableCelsius,
+    celsius: airNow(shop.value, now)?.celsius ?? newest?.celsius ?? tableCelsius,
     now,
   });
   const plan = dayPlan({ stages, start: now, clampsOwned: owned, windows: shopHours(now, from, until) });
@@ -88,7 +89,7 @@ export function DayPlanScreen() {
         {hour('Until', until, from + 1, 24, (value) => hours.set({ from, until: value }))}
       </div>
       <p class="soft small">
-        With the glue and the temperature of your last glue-up, alone, at your pace. Glue sets and rests outside these
+        With the glue of your last glue-up, in the air there is, alone, at your pace. Glue sets and rests outside these
         hours as well.
       </p>
     </Screen>

@@ -43,7 +43,7 @@ export const emptySeam: SeamTexts = { count: '1', length: '', width: '' };
 
 const shownDegrees = (celsius: number) => String(Math.round(fromCelsius(celsius) * 10) / 10);
 
-export function emptyForm(species: string): GlueForm {
+export function emptyForm(species: string, celsius = tableCelsius): GlueForm {
   return {
     stage: '',
     name: '',
@@ -54,7 +54,7 @@ export function emptyForm(species: string): GlueForm {
     caul: '',
     species,
     adhesive: adhesives[0]?.id ?? '',
-    temperature: shownDegrees(tableCelsius),
+    temperature: shownDegrees(celsius),
     tool: 'brush',
     hands: '1',
     label: {},

@@ -2,6 +2,7 @@ import { useLive } from '../../app/live.ts';
 import { shop } from '../../app/shop.ts';
 import { glueups } from '../../store/glueups.ts';
 import { plans } from '../../store/plans.ts';
+import { airNow } from '../../store/records/air-now.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import { emptyForm, withAdhesive, withStage } from './glue-form.ts';
 import { lastLabel } from './label-times.ts';
@@ -22,7 +23,7 @@ export function SetupScreen({ piece }: { piece: Piece | undefined }) {
   const progress = progressOf(stages, piece ? all.filter(({ pieceId }) => pieceId === piece.id) : [], Date.now());
   const [next] = progress.now;
   const newest = [...all].sort((a, b) => b.created - a.created)[0];
-  const empty = emptyForm(piece?.parts[0]?.species ?? '');
+  const empty = emptyForm(piece?.parts[0]?.species ?? '', airNow(shop.value, Date.now())?.celsius);
   const usual = newest ? withAdhesive(empty, newest.adhesive, lastLabel(all, newest.adhesive)) : empty;
   return (
     <SetupForm

@@ -1,7 +1,7 @@
 import { shop } from '../../app/shop.ts';
 import { badNumber, type Limits } from '../../core/answer/bad-number.ts';
 import type { Shop } from '../../store/records/shop.ts';
-import { changeShop } from '../../store/shop.ts';
+import { editShop } from '../../store/shop.ts';
 import { Choice, Tick } from '../../ui/fields.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { SettledLength, SettledNumber } from '../../ui/settled.tsx';
@@ -14,13 +14,8 @@ const within = (name: string, limits: Limits) => (value: number) => badNumber(''
 const machineWidth = within('The width', { least: 50, most: 1500 });
 const kerf = within('The kerf', { least: 0, most: 12 });
 
-function change(edit: (now: Shop) => Shop): void {
-  // A write that fails is kept and shown by the shell.
-  void changeShop(edit).catch(() => {});
-}
-
 function changeMachine<M extends keyof Machines>(machine: M, part: Partial<Machines[M]>): void {
-  change((now) => ({
+  editShop((now) => ({
     ...now,
     machines: { ...now.machines, [machine]: { ...now.machines[machine], ...part } },
   }));
@@ -52,14 +47,14 @@ export default function ShopScreen() {
           { value: 'in', label: 'Inches' },
           { value: 'mm', label: 'Millimetres' },
         ]}
-        onInput={(unit) => change((now) => ({ ...now, units: { ...now.units, unit } }))}
+        onInput={(unit) => editShop((now) => ({ ...now, units: { ...now.units, unit } }))}
       />
       {units.unit === 'in' && (
         <Choice
           label="Finest fraction"
           value={String(units.nearest)}
           options={['8', '16', '32', '64'].map((value) => ({ value, label: `1/${value}` }))}
-          onInput={(nearest) => change((now) => ({ ...now, units: { ...now.units, nearest: Number(nearest) } }))}
+          onInput={(nearest) => editShop((now) => ({ ...now, units: { ...now.units, nearest: Number(nearest) } }))}
         />
       )}
 
@@ -115,19 +110,19 @@ export default function ShopScreen() {
           label="Jointing both edges of a strip"
           value={allowances.edge}
           check={within('This allowance', { least: 0, most: 25 })}
-          onAccept={(edge) => change((now) => ({ ...now, allowances: { ...now.allowances, edge } }))}
+          onAccept={(edge) => editShop((now) => ({ ...now, allowances: { ...now.allowances, edge } }))}
         />
         <SettledLength
           label="Extra length on every part"
           value={allowances.length}
           check={within('This allowance', { least: 0, most: 300 })}
-          onAccept={(length) => change((now) => ({ ...now, allowances: { ...now.allowances, length } }))}
+          onAccept={(length) => editShop((now) => ({ ...now, allowances: { ...now.allowances, length } }))}
         />
         <SettledLength
           label="Cleaning one face"
           value={allowances.face}
           check={within('This allowance', { least: 0, most: 10 })}
-          onAccept={(face) => change((now) => ({ ...now, allowances: { ...now.allowances, face } }))}
+          onAccept={(face) => editShop((now) => ({ ...now, allowances: { ...now.allowances, face } }))}
         />
       </div>
 
@@ -137,17 +132,17 @@ export default function ShopScreen() {
           label="Narrowest"
           value={strips.min}
           check={within('The narrowest strip', { least: 10, most: strips.max })}
-          onAccept={(min) => change((now) => ({ ...now, strips: { ...now.strips, min } }))}
+          onAccept={(min) => editShop((now) => ({ ...now, strips: { ...now.strips, min } }))}
         />
         <SettledLength
           label="Widest"
           value={strips.max}
           check={within('The widest strip', { least: strips.min, most: 600 })}
-          onAccept={(max) => change((now) => ({ ...now, strips: { ...now.strips, max } }))}
+          onAccept={(max) => editShop((now) => ({ ...now, strips: { ...now.strips, max } }))}
         />
       </div>
 
-      <ClampList clamps={shop.value.clamps} onChange={(clamps) => change((now) => ({ ...now, clamps }))} />
+      <ClampList clamps={shop.value.clamps} onChange={(clamps) => editShop((now) => ({ ...now, clamps }))} />
 
       <a class="button" href="#/wood">
         Woods of your own
@@ -159,7 +154,7 @@ export default function ShopScreen() {
         hint="mm"
         value={tapePrecision}
         check={within('The precision', { least: 0.05, most: 5 })}
-        onAccept={(precision) => change((now) => ({ ...now, tapePrecision: precision }))}
+        onAccept={(precision) => editShop((now) => ({ ...now, tapePrecision: precision }))}
       />
 
       <h2>This phone</h2>
@@ -172,7 +167,7 @@ export default function ShopScreen() {
           { value: 'dark', label: 'Evening' },
           { value: 'contrast', label: 'More contrast' },
         ]}
-        onInput={(next) => change(({ theme: _, ...now }) => (next === 'auto' ? now : { ...now, theme: next }))}
+        onInput={(next) => editShop(({ theme: _, ...now }) => (next === 'auto' ? now : { ...now, theme: next }))}
       />
       <Choice
         label="Thumb"
@@ -181,7 +176,7 @@ export default function ShopScreen() {
           { value: 'left', label: 'Left' },
           { value: 'right', label: 'Right' },
         ]}
-        onInput={(next) => change((now) => ({ ...now, hand: next }))}
+        onInput={(next) => editShop((now) => ({ ...now, hand: next }))}
       />
     </Screen>
   );

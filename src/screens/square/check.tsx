@@ -18,7 +18,7 @@ import { Answer } from './answer.tsx';
 import { checkOf } from './check-of.ts';
 import { Entries, focusEntry } from './entries.tsx';
 import { Found } from './found.tsx';
-import { useHabits } from './habits.ts';
+import { springBackOf } from './habits.ts';
 import { situations, ways } from './labels.ts';
 import { LayoutAnswer, Triangles } from './layout.tsx';
 import { keptOf } from './measured-of.ts';
@@ -35,15 +35,15 @@ import { perMetreOf } from './tool-error.ts';
 export default function Check({ id }: { id: string }) {
   const piece = useOne(pieces, id);
   const draft = useDraft<SquareForm>(`square-form-2-${id}`, emptyForm);
-  const [habits, setHabits] = useHabits();
   const [focused, setFocused] = useState<Entry>();
   const [typing, setTyping] = useState(false);
   const form = draft.value ?? emptyForm;
   const { unit } = units.value;
   const precision = precisionOf(form.way, shop.value.tapePrecision);
+  const springBack = springBackOf(shop.value.square);
   const checked = useMemo(
-    () => checkOf(form, unit, precision, habits.springBack, typing),
-    [form, unit, precision, habits.springBack, typing],
+    () => checkOf(form, unit, precision, springBack, typing),
+    [form, unit, precision, springBack, typing],
   );
   const rests = useLater(checked);
   if (!draft.value) return null;
@@ -139,18 +139,14 @@ export default function Check({ id }: { id: string }) {
         onTyping={setTyping}
       />
       {layout && <Triangles {...layout} />}
-      {form.situation === 'clamps' && (
-        <SpringBack value={habits.springBack} onAccept={(springBack) => setHabits({ springBack })} />
-      )}
+      {form.situation === 'clamps' && <SpringBack />}
       {rests.answer && rests.correction && <Found of={rests.answer} correction={rests.correction} />}
       {form.situation !== 'layout' && (
         <Tolerance
           of={rests.correction && rests.answer?.value}
           use={form.use}
           toolPerMetre={toolPerMetre}
-          habits={habits}
           onUse={(use) => change({ use })}
-          onHabits={setHabits}
         />
       )}
       <button

@@ -1,15 +1,17 @@
+import { shop } from '../../app/shop.ts';
 import { badNumber } from '../../core/answer/bad-number.ts';
 import { isProblem } from '../../core/answer/problem.ts';
 import { lengthsOf } from '../../core/square/quadrilateral.ts';
 import type { Squareness } from '../../core/square/squareness.ts';
 import { tolerance } from '../../core/square/tolerance.ts';
+import { editShop } from '../../store/shop.ts';
 import { squarenessTolerances } from '../../tables/squareness-tolerances.ts';
 import { Pick } from '../../ui/fields.tsx';
 import { Length } from '../../ui/length.tsx';
 import { SettledNumber } from '../../ui/settled.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
 import { units } from '../../ui/units.ts';
-import type { Habits } from './habits.ts';
+import { allowedFor } from './habits.ts';
 
 const words = {
   within: 'Near enough for this use.',
@@ -22,14 +24,12 @@ interface Props {
   use: string;
   /** Known error of the square that was used, mm for each metre; 0 for a tape. */
   toolPerMetre: number;
-  habits: Habits;
   onUse(use: string): void;
-  onHabits(part: Partial<Habits>): void;
 }
 
 /** Whether the worse end is near enough to square for what it is for, and how near that has to be. */
-export function Tolerance({ of, use, toolPerMetre, habits, onUse, onHabits }: Props) {
-  const perMetre = habits.allowed[use] ?? squarenessTolerances[0]?.perMetre ?? 1;
+export function Tolerance({ of, use, toolPerMetre, onUse }: Props) {
+  const perMetre = allowedFor(use, shop.value.square);
   return (
     <section class="card" aria-label="Near enough">
       {of && <Verdict of={of} perMetre={perMetre} toolPerMetre={toolPerMetre} />}
@@ -46,7 +46,12 @@ export function Tolerance({ of, use, toolPerMetre, habits, onUse, onHabits }: Pr
         hint={units.value.unit === 'in' ? 'thousandths of an inch for each inch of it' : 'mm for each metre of it'}
         value={perMetre}
         check={(value) => badNumber('', 'This', value, 'factor', { above: 0, most: 100 })}
-        onAccept={(value) => onHabits({ allowed: { ...habits.allowed, [use]: value } })}
+        onAccept={(value) =>
+          editShop(({ square, ...now }) => ({
+            ...now,
+            square: { ...square, allowed: { ...square?.allowed, [use]: value } },
+          }))
+        }
       />
     </section>
   );

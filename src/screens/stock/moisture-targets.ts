@@ -22,7 +22,7 @@ export const moistureTargets: readonly MoistureTarget[] = [
   }),
 ];
 
-export const targetById = (id: string): MoistureTarget =>
+export const targetById = (id = 'most'): MoistureTarget =>
   moistureTargets.find((target) => target.id === id) ?? (moistureTargets[0] as MoistureTarget);
 
 function lower(name: string): string {

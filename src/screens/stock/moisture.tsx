@@ -1,18 +1,18 @@
-import { useDraft } from '../../app/draft.ts';
-import { badNumber } from '../../core/answer/bad-number.ts';
+import { routeTo } from '../../app/routes.ts';
+import { shop } from '../../app/shop.ts';
 import { isProblem } from '../../core/answer/problem.ts';
+import { celsius as inCelsius, percent as inPercent } from '../../core/answer/quantity.ts';
 import { resultOf } from '../../core/answer/result-of.ts';
+import { airOverTime } from '../../core/moisture/air-over-time.ts';
 import { type DryingState, dryingVerdict } from '../../core/moisture/drying-verdict.ts';
-import { equilibriumMoisture } from '../../core/moisture/equilibrium-moisture.ts';
 import type { Board } from '../../store/records/board.ts';
-import { withOptional } from '../../store/records/with-optional.ts';
+import { editShop } from '../../store/shop.ts';
 import { Amount } from '../../ui/amount.tsx';
 import { Pick } from '../../ui/fields.tsx';
 import { Reason } from '../../ui/reason.tsx';
 import { Say } from '../../ui/say.tsx';
-import { OptionalNumber } from '../../ui/settled.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
-import { badTemperature, degreesSign, fromCelsius, toCelsius } from '../../ui/temperature.ts';
+import { changeBoard } from './change-board.ts';
 import { correctedReadings } from './corrected-readings.ts';
 import { MoistureChart } from './moisture-chart.tsx';
 import { moistureTargets, targetById } from './moisture-targets.ts';
@@ -27,20 +27,11 @@ const looks: Record<DryingState, readonly [name: string, look: string]> = {
   ready: ['Ready', ''],
 };
 
-interface Air {
-  readonly celsius?: number;
-  readonly humidity?: number;
-}
-
 /** Whether the board is dry enough for where the piece will live, from its readings over time. */
 export function Moisture({ board }: { board: Board }) {
-  const place = useDraft('moisture-target-1', 'most');
-  const air = useDraft<Air>('shop-air-1', {});
-  if (place.value === undefined || air.value === undefined) return null;
-  const target = targetById(place.value);
-  const { celsius, humidity } = air.value;
-  const equilibrium =
-    celsius === undefined || humidity === undefined ? undefined : equilibriumMoisture({ celsius, humidity });
+  const { air = [], driedFor } = shop.value;
+  const target = targetById(driedFor);
+  const equilibrium = airOverTime(air);
   const holdsAt = isProblem(equilibrium) ? undefined : equilibrium;
   const readings = correctedReadings(board);
   const latest = readings.at(-1);
@@ -52,7 +43,6 @@ export function Moisture({ board }: { board: Board }) {
   });
   const verdict = isProblem(found) ? undefined : found.value;
   const [name, look] = looks[verdict?.state ?? 'ready'];
-  const setAir = (field: keyof Air, value: number | undefined) => air.set(withOptional(air.value ?? {}, field, value));
   return (
     <section class="card" aria-label="Moisture">
       <h2>Is it dry enough?</h2>
@@ -78,42 +68,39 @@ export function Moisture({ board }: { board: Board }) {
         label="The piece will live"
         value={target.id}
         options={moistureTargets.map(({ id, name }) => ({ value: id, label: name }))}
-        onInput={place.set}
+        onInput={(chosen) => editShop((now) => ({ ...now, driedFor: chosen }))}
       />
       <ReadingEntry boards={[board]} formKey={board.id} />
-      <ReadingList board={board} />
-      {latest?.working && <ShowWorking of={latest.working} label="The latest reading, corrected" />}
-      <details class="working">
-        <summary>Air in the shop</summary>
-        <div class="fields">
-          <OptionalNumber
-            label="Temperature"
-            hint={degreesSign()}
-            value={celsius === undefined ? undefined : fromCelsius(celsius)}
-            check={badTemperature}
-            onAccept={(typed) => setAir('celsius', typed === undefined ? typed : toCelsius(typed))}
-          />
-          <OptionalNumber
-            label="Humidity"
-            hint="%"
-            value={humidity}
-            check={(typed) => badNumber('', 'The humidity', typed, 'percent', { least: 0, most: 100 })}
-            onAccept={(typed) => setAir('humidity', typed)}
-          />
-        </div>
-        {holdsAt && (
+      <ReadingList
+        readings={board.readings}
+        edit={(change) => changeBoard(board.id, (now) => ({ ...now, readings: change(now.readings) }))}
+      >
+        {({ percent, celsius }) => (
           <>
-            <p>
-              This air holds wood at{' '}
-              <b>
-                <Amount of={resultOf(holdsAt)} />
-              </b>
-              .
-            </p>
-            <ShowWorking of={holdsAt.working} />
+            <Amount of={inPercent(percent)} />
+            {celsius !== undefined && (
+              <>
+                {' '}
+                at <Amount of={inCelsius(celsius)} />
+              </>
+            )}
           </>
         )}
-      </details>
+      </ReadingList>
+      {latest?.working && <ShowWorking of={latest.working} label="The latest reading, corrected" />}
+      {holdsAt && (
+        <p>
+          The air in the shop holds wood at{' '}
+          <b>
+            <Amount of={resultOf(holdsAt)} />
+          </b>
+          .
+        </p>
+      )}
+      {holdsAt && <ShowWorking of={holdsAt.working} />}
+      <a class="button" href={routeTo('stock', 'air')}>
+        Air in the shop
+      </a>
     </section>
   );
 }

@@ -1,13 +1,24 @@
+import type { ComponentChildren } from 'preact';
 import { offerUndo } from '../../app/notices.ts';
-import { celsius as inCelsius, percent as inPercent } from '../../core/answer/quantity.ts';
-import type { Board } from '../../store/records/board.ts';
-import { Amount } from '../../ui/amount.tsx';
-import { changeBoard } from './change-board.ts';
-import { withoutReading } from './without-reading.ts';
 
-/** The readings as the meter gave them, newest first. */
-export function ReadingList({ board }: { board: Board }) {
-  const readings = (board.readings ?? []).toSorted((a, b) => b.at - a.at);
+interface Reading {
+  readonly at: number;
+}
+
+interface Props<R extends Reading> {
+  readings: readonly R[] | undefined;
+  edit(change: (now: readonly R[] | undefined) => readonly R[]): void;
+  children(reading: R): ComponentChildren;
+}
+
+/** The readings without one of them. */
+export function without<R extends Reading>(readings: readonly R[] = [], gone: R): readonly R[] {
+  const text = JSON.stringify(gone);
+  return readings.filter((one) => JSON.stringify(one) !== text);
+}
+
+/** Readings as they were noted, newest first; each can go, and come back. */
+export function ReadingList<R extends Reading>({ readings = [], edit, children }: Props<R>) {
   if (readings.length === 0) return null;
   return (
     <details class="working">
@@ -15,32 +26,25 @@ export function ReadingList({ board }: { board: Board }) {
         {readings.length} {readings.length === 1 ? 'reading' : 'readings'}
       </summary>
       <ul class="rows">
-        {readings.map((reading) => (
-          <li>
-            <span>
-              <Amount of={inPercent(reading.percent)} />
-              {reading.celsius !== undefined && (
-                <>
-                  {' '}
-                  at <Amount of={inCelsius(reading.celsius)} />
-                </>
-              )}{' '}
-              <span class="soft small">{new Date(reading.at).toLocaleDateString()}</span>
-            </span>
-            <button
-              type="button"
-              class="button"
-              onClick={() => {
-                changeBoard(board.id, (now) => withoutReading(now, reading));
-                offerUndo('The reading is gone.', () =>
-                  changeBoard(board.id, (now) => ({ ...now, readings: [...(now.readings ?? []), reading] })),
-                );
-              }}
-            >
-              Delete
-            </button>
-          </li>
-        ))}
+        {readings
+          .toSorted((a, b) => b.at - a.at)
+          .map((reading) => (
+            <li>
+              <span>
+                {children(reading)} <span class="soft small">{new Date(reading.at).toLocaleDateString()}</span>
+              </span>
+              <button
+                type="button"
+                class="button"
+                onClick={() => {
+                  edit((now) => without(now, reading));
+                  offerUndo('The reading is gone.', () => edit((now = []) => [...now, reading]));
+                }}
+              >
+                Delete
+              </button>
+            </li>
+          ))}
       </ul>
     </details>
   );

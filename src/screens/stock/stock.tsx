@@ -5,13 +5,15 @@ import { BoardDetail } from './board-detail.tsx';
 import { DeliveryScreen } from './delivery.tsx';
 import { RackFiles } from './files/rack-files.tsx';
 import { Rack } from './rack.tsx';
+import { ShopAir } from './shop-air.tsx';
 import { StockPart } from './stock-part.tsx';
 import './stock.css';
 
-/** The rack; its list out and in; or one board of it, or one delivery. */
+/** The rack; its list out and in; the air it stands in; or one board of it, or one delivery. */
 export default function StockScreen({ id }: { id: string }) {
   if (id === '') return <Rack />;
-  return id === 'list' ? <RackFiles /> : <One id={id} />;
+  if (id === 'list') return <RackFiles />;
+  return id === 'air' ? <ShopAir /> : <One id={id} />;
 }
 
 function One({ id }: { id: string }) {

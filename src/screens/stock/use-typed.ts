@@ -2,8 +2,8 @@ import { useState } from 'preact/hooks';
 import { useDraft } from '../../app/draft.ts';
 import { isProblem, type Outcome } from '../../core/answer/problem.ts';
 
-type Reads = Readonly<Record<string, (text: string) => Outcome<unknown>>>;
-type Values<R extends Reads> = { readonly [F in keyof R]: Exclude<ReturnType<R[F]>, { kind: 'problem' }> };
+export type Reads = Readonly<Record<string, (text: string) => Outcome<unknown>>>;
+export type Values<R extends Reads> = { readonly [F in keyof R]: Exclude<ReturnType<R[F]>, { kind: 'problem' }> };
 
 /**
  * A small form: what is typed is kept through a killed tab, what is wrong is shown once storing it was tried. Undefined

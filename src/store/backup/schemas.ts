@@ -61,7 +61,8 @@ const meeting = object({
 const ticks = byName(object({ pieces: list(text), skipped: may(text), at: instant }));
 const saw = object({ owned: yesNo, kerf: amount });
 const limit = may(object({ length: may(amount), width: may(amount), thickness: may(amount), depth: may(amount) }));
-const air = may(object({ celsius: number, humidity: amount }));
+const airValues = { celsius: number, humidity: amount };
+const air = may(object(airValues));
 
 /** The shape of each kind of record. Unknown properties are allowed: a newer app may have put them there. */
 export const schemas: { readonly [K in Kind]: Schema<Kinds[K]> } = {
@@ -106,6 +107,9 @@ export const schemas: { readonly [K in Kind]: Schema<Kinds[K]> } = {
         }),
       ),
     ),
+    air: may(list(object({ at: instant, ...airValues }))),
+    driedFor: may(text),
+    square: may(object({ allowed: may(byName(amount)), springBack: may(amount) })),
     theme: may(oneOf(['light', 'dark', 'contrast'])),
     hand: may(oneOf(['left', 'right'])),
     references: may(

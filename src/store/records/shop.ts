@@ -42,6 +42,19 @@ export interface Air {
   readonly humidity: number;
 }
 
+/** The air of the shop as thermometer and hygrometer read it once. */
+export interface AirReading extends Air {
+  readonly at: number;
+}
+
+/** What this maker wants of every check for square: what is left out is common practice. */
+export interface SquareHabits {
+  /** Slide allowed by use, mm for each metre of end. */
+  readonly allowed?: { readonly [use: string]: number };
+  /** Part of a clamp's pull that a case gives back. */
+  readonly springBack?: number;
+}
+
 /** A tool that says what is square, straight or out of wind, with its own error as a test found it. */
 export interface Reference {
   readonly tool: string;
@@ -88,6 +101,10 @@ export interface Shop extends StoredRecord {
   /** The air of the driest and of the dampest season. */
   readonly climate?: { readonly dry?: Air; readonly damp?: Air };
   readonly woods?: readonly OwnWood[];
+  readonly air?: readonly AirReading[];
+  /** Where most pieces will live: id of a moisture band to dry to. */
+  readonly driedFor?: string;
+  readonly square?: SquareHabits;
   readonly theme?: 'light' | 'dark' | 'contrast';
   readonly hand?: 'left' | 'right';
   readonly references?: readonly Reference[];

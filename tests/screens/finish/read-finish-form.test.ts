@@ -15,6 +15,17 @@ test('an untouched form takes what is usual for the kind, and nothing is wrong',
   expect(read({ kind: 'wiping-varnish' }).method).toBe('rag');
 });
 
+test('where no air is typed the shop’s own stands, in either degrees', () => {
+  const air = { celsius: 15, humidity: 50 };
+  for (const unit of ['in', 'mm'] as const) {
+    const found = readFinishForm(emptyForm, unit, air);
+    expect(found.air.celsius).toBeCloseTo(15, 9);
+    // Ten degrees halve it, by the rule of the air: five below 20 °C are 2 ^ 0.5.
+    expect(found.airFactor).toBeCloseTo(2 ** 0.5, 9);
+  }
+  expect(readFinishForm({ ...emptyForm, celsius: '20' }, 'mm', air).airFactor).toBe(1);
+});
+
 test('the can wins over the table and is marked as its figure', () => {
   const { finish, label } = read({ rate: '9-11', wait: '4', cure: '5 to 7' });
   expect(finish.coverage).toEqual({ least: 9, most: 11 });

@@ -24,6 +24,16 @@ test('without a reading the wood is taken at what most rooms hold', () => {
   expect(isProblem(found) ? found : found.value.today).toBe(8);
 });
 
+test('unread wood is where the shop’s air takes it, and the working says so; a reading of the wood itself goes before', () => {
+  const airy = { ...shop, air: [{ at: 0, celsius: 21.1, humidity: 50 }] };
+  const found = seasonsOfPiece(piece, airy);
+  if (isProblem(found)) throw new Error(found.message.text);
+  // Wood handbook (FPL-GTR-190), Table 4-2 at 70 °F: 9.2 % at 50 %; recalled, printed to 0.1.
+  expect(Math.abs(found.value.today - 9.2)).toBeLessThan(0.1);
+  expect(found.working.steps.map(({ finds }) => finds)).toContain('moisture today, by the air in the shop');
+  expect(seasonsOfPiece({ ...piece, reading: { at: 0, percent: 7 } }, airy)).toMatchObject({ value: { today: 7 } });
+});
+
 test('seasons the wrong way round are a problem', () => {
   const turned = { climate: { dry: shop.climate.damp, damp: shop.climate.dry } };
   expect(isProblem(seasonsOfPiece(piece, turned))).toBe(true);

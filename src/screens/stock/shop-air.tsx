@@ -1,0 +1,63 @@
+import { offerUndo } from '../../app/notices.ts';
+import { shop } from '../../app/shop.ts';
+import { checked } from '../../core/answer/checked.ts';
+import { parseNumber } from '../../core/answer/parse-number.ts';
+import { isProblem } from '../../core/answer/problem.ts';
+import { celsius as inCelsius, percent as inPercent } from '../../core/answer/quantity.ts';
+import { airOverTime } from '../../core/moisture/air-over-time.ts';
+import { equilibriumMoisture } from '../../core/moisture/equilibrium-moisture.ts';
+import type { AirReading, Shop } from '../../store/records/shop.ts';
+import { changeShop, editShop } from '../../store/shop.ts';
+import { Amount } from '../../ui/amount.tsx';
+import { Answer } from '../../ui/answer.tsx';
+import { badTemperature, degreesSign, toCelsius } from '../../ui/temperature.ts';
+import { MoistureChart } from './moisture-chart.tsx';
+import { targetById } from './moisture-targets.ts';
+import { ReadingForm, readPercent } from './reading-form.tsx';
+import { ReadingList, without } from './reading-list.tsx';
+import { StockPart } from './stock-part.tsx';
+
+const reads = {
+  degrees: (text: string) => checked(parseNumber(text), badTemperature),
+  humidity: readPercent,
+};
+
+const withAir = (edit: (now: Shop['air']) => readonly AirReading[]) => (now: Shop) => ({ ...now, air: edit(now.air) });
+
+/** The air of the shop over time, and what it holds wood at. */
+export function ShopAir() {
+  const { air = [], driedFor } = shop.value;
+  const found = airOverTime(air);
+  const history = air
+    .map((reading) => ({ at: reading.at, equilibrium: equilibriumMoisture(reading) }))
+    .flatMap(({ at, equilibrium }) => (isProblem(equilibrium) ? [] : { at, percent: equilibrium.value }))
+    .sort((a, b) => a.at - b.at);
+  return (
+    <StockPart question="What does the air in the shop do to wood?">
+      {isProblem(found) ? (
+        <p>Read thermometer and hygrometer now and then: drying, glue and finish go by what they say.</p>
+      ) : (
+        <Answer label="It holds wood at" of={inPercent(found.value)} working={found.working} />
+      )}
+      <MoistureChart readings={history} band={targetById(driedFor).band} />
+      <ReadingForm
+        formKey="air-form-1"
+        reads={reads}
+        labels={{ degrees: ['Temperature', degreesSign()], humidity: ['Humidity', '%'] }}
+        hint="Where the wood stands, away from heater and door."
+        onNote={async ({ degrees, humidity }, at) => {
+          const reading = { at, celsius: toCelsius(degrees), humidity };
+          await changeShop(withAir((now = []) => [...now, reading]));
+          offerUndo('The reading is noted.', () => editShop(withAir((now) => without(now, reading))));
+        }}
+      />
+      <ReadingList readings={air} edit={(change) => editShop(withAir(change))}>
+        {({ celsius, humidity }) => (
+          <>
+            <Amount of={inCelsius(celsius)} />, <Amount of={inPercent(humidity)} />
+          </>
+        )}
+      </ReadingList>
+    </StockPart>
+  );
+}

@@ -1,0 +1,43 @@
+import { mean } from 'mathjs';
+import { expect, test } from 'vitest';
+import { isProblem } from '../../../src/core/answer/problem.ts';
+import { airOverTime } from '../../../src/core/moisture/air-over-time.ts';
+
+const day = 86_400_000;
+
+function found(...readings: Parameters<typeof airOverTime>[0]) {
+  const answer = airOverTime(readings);
+  if (isProblem(answer)) throw new Error(answer.message.text);
+  return answer;
+}
+
+// Wood handbook (FPL-GTR-190), Table 4-2, row 70 F (21.1 C): 35 % 6.9, 50 % 9.2, 65 % 12.0; recalled, not read.
+const at = (days: number, humidity: number) => ({ at: days * day, celsius: 21.1, humidity });
+// The table's rounding.
+const within = 1;
+
+test('one reading is what the table says of its air', () => {
+  expect(found(at(0, 50)).value).toBeCloseTo(9.2, within);
+});
+
+test('several are a mean over the last thirty days, in whatever order they came', () => {
+  expect(found(at(9, 65), at(2, 35), at(5, 50)).value).toBeCloseTo(mean([12.0, 6.9, 9.2]), within);
+  // The damp month before no longer counts; the thirtieth day does.
+  expect(found(at(0, 65), at(31, 35), at(61, 50)).value).toBeCloseTo(mean([6.9, 9.2]), within);
+  expect(found(at(0, 65), at(31, 50)).value).toBeCloseTo(9.2, within);
+});
+
+test('the working says how many readings it rests on and how far they lie apart', () => {
+  const [step] = found(at(0, 35), at(7, 65)).working.steps;
+  expect(step?.by.quantities).toMatchObject({
+    readings: { value: 2 },
+    least: { value: expect.closeTo(6.9, within) },
+    most: { value: expect.closeTo(12, within) },
+  });
+});
+
+test('no reading, and a reading that can’t be, are problems', () => {
+  expect(airOverTime([])).toMatchObject({ kind: 'problem', field: 'readings' });
+  expect(airOverTime([at(0, 50), at(1, 120)])).toMatchObject({ kind: 'problem', field: 'humidity' });
+  expect(airOverTime([{ at: 0, celsius: Number.NaN, humidity: 50 }])).toMatchObject({ field: 'celsius' });
+});
