@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { frames, showIn } from '../views/frames.ts';
+import { type Frame, frames, showIn } from '../views/frames.ts';
 import { walkViews } from '../views/walk-views.ts';
 import { openPhone, type Phone } from './phone.ts';
 
@@ -12,16 +12,17 @@ beforeAll(async () => {
 afterAll(() => phone.close());
 
 /** What a maker would curse, one line each: what runs off the side, and what a thumb would miss (below 44 px high). */
-const faults = (): Promise<string[]> =>
-  phone.page.evaluate(() => {
+const faults = ({ insets }: Pick<Frame, 'insets'> = {}): Promise<string[]> =>
+  phone.page.evaluate(({ left: notch = 0, right: far = 0, bottom: bar = 0 }) => {
     const found: string[] = [];
     const { scrollWidth, clientWidth } = document.documentElement;
     if (scrollWidth > clientWidth) found.push(`${scrollWidth} px wide on ${clientWidth}`);
     for (const one of document.querySelectorAll<HTMLElement>('button, .button, summary, select, input')) {
-      const { left, right, height, width } = one.getBoundingClientRect();
+      const { left, right, bottom, height, width } = one.getBoundingClientRect();
       if (width === 0 || !one.checkVisibility()) continue;
       const name = `<${one.localName}> ${one.textContent?.trim() || one.getAttribute('aria-label') || one.id}`;
-      if (left < 0 || right > clientWidth + 0.5) found.push(`${name} runs off the side`);
+      if (left < notch || right > clientWidth - far + 0.5) found.push(`${name} runs off the side`);
+      if (one.closest('.foot') && bottom > innerHeight - bar) found.push(`${name} lies under the bar for gestures`);
       // So that a word too long for its button stands out of it rather than being broken.
       one.style.overflowWrap = 'normal';
       if (one.scrollWidth > one.clientWidth + 1 && one.matches('button, .button')) found.push(`${name} is cut off`);
@@ -29,7 +30,7 @@ const faults = (): Promise<string[]> =>
       if (Math.max(height, target) < 44 - 0.5) found.push(`${name} is ${Math.round(height)} px high`);
     }
     return found;
-  });
+  }, insets ?? {});
 
 test('the check finds what is too wide, too small or broken', async () => {
   await phone.page.evaluate(() => {
@@ -52,7 +53,7 @@ test('every view fits every phone', async () => {
   await walkViews(phone.page, async (view) => {
     for (const frame of frames) {
       await showIn(phone.page, frame);
-      for (const fault of await faults()) found.push(`${view}, ${frame.name}: ${fault}`);
+      for (const fault of await faults(frame)) found.push(`${view}, ${frame.name}: ${fault}`);
     }
     await showIn(phone.page, { name: 'as it was', width: 360, height: 740 });
   });

@@ -62,6 +62,17 @@ const views: readonly View[] = [
       await settled(page);
     },
   },
+  {
+    name: 'length pad',
+    open: async (page) => {
+      await at('stock')(page);
+      await page
+        .getByRole('textbox', { name: /^Width/ })
+        .first()
+        .click();
+      await page.locator('.pad').waitFor();
+    },
+  },
   { name: 'rack list on paper', open: at('stock/list') },
   { name: 'piece', open: at(`piece/${piece}`) },
   { name: 'new piece', open: at('piece/new') },
