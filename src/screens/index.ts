@@ -15,6 +15,7 @@ export const screens: Screens = {
     square: { question: questions.square, load: () => import('./square/square.tsx') },
     glue: { question: questions.glue, load: () => import('./glue/glue.tsx') },
     finish: { question: questions.finish, load: () => import('./finish/finish.tsx') },
+    sheet: { question: questions.sheet, load: () => import('./sheet/sheet.tsx') },
     shop: { question: questions.shop, load: () => import('./shop/shop.tsx') },
     data: { question: questions.data, load: () => import('./data/data.tsx') },
   },

@@ -9,6 +9,7 @@ export const questions = {
   square: 'Is it square?',
   glue: 'Enough glue, time and clamps?',
   finish: 'How much finish?',
+  sheet: 'What goes on paper?',
   shop: 'What does your shop allow?',
   data: 'Are your records safe?',
 } as const;

@@ -75,14 +75,22 @@ describe('the demo shop', () => {
     await lookInEveryTheme();
   });
 
-  test.each(['Shop', 'Stock', 'Piece', 'New piece', 'Breakdown', 'Mill', 'Glue-up', 'Square', 'Finish'])(
-    '%s',
-    async (name) => {
-      await follow(name);
-      await lookInEveryTheme();
-      expect(await keyboardReaches('.foot a, .foot button')).toBe(true);
-    },
-  );
+  test.each([
+    'Shop',
+    'Stock',
+    'Piece',
+    'New piece',
+    'Breakdown',
+    'Mill',
+    'Glue-up',
+    'Square',
+    'Finish',
+    'Print the sheet',
+  ])('%s', async (name) => {
+    await follow(name);
+    await lookInEveryTheme();
+    expect(await keyboardReaches('.foot a, .foot button')).toBe(true);
+  });
 
   test('the plan of a demo piece has enough wood', async () => {
     await follow('Breakdown');

@@ -115,6 +115,9 @@ function Job({ bench, onChoose }: { bench: Awaited<ReturnType<typeof readBench>>
               ))}
             </ol>
           </nav>
+          <a class="button" href={routeTo('sheet', piece.id)}>
+            Print the sheet
+          </a>
         </>
       ) : (
         <FirstVisit boardCount={bench.boardCount} />

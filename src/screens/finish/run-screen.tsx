@@ -2,7 +2,6 @@ import { useState } from 'preact/hooks';
 import { askToNotify } from '../../app/ask-to-notify.ts';
 import { useFlow } from '../../app/flow.ts';
 import { useLive } from '../../app/live.ts';
-import { litres } from '../../core/answer/quantity.ts';
 import { nextPlace } from '../../core/steps/progress.ts';
 import { finishes } from '../../store/finishes.ts';
 import type { Finish } from '../../store/records/finish.ts';
@@ -10,9 +9,9 @@ import type { Piece } from '../../store/records/piece.ts';
 import { withTicks } from '../../store/records/with-ticks.ts';
 import { timers } from '../../store/timers.ts';
 import { finishById } from '../../tables/finishes.ts';
-import { Amount } from '../../ui/amount.tsx';
 import type { FlowStep } from '../../ui/steps/flow-step.ts';
 import { type Did, StepFlow, type TicksEdit } from '../../ui/steps/step-flow.tsx';
+import { CoatTakes } from './coat-takes.tsx';
 import { begunBy, overBy, timersOf } from './coat-timers.ts';
 import { flowStep, type KeptStep, stepsOf } from './finish-steps.ts';
 import { FinishTimers } from './finish-timers.tsx';
@@ -66,15 +65,7 @@ export function RunScreen({ finish, pieces, onAgain }: Props) {
         return (
           <>
             <FinishTimers timers={running} steps={steps} />
-            {coatLitres !== undefined && (
-              <p>
-                The whole coat takes about{' '}
-                <b>
-                  <Amount of={litres(coatLitres)} />
-                </b>
-                .
-              </p>
-            )}
+            <CoatTakes litres={coatLitres} />
             {coatLitres !== undefined && mix && (
               <MixBatches
                 finishId={finish.id}

@@ -4,10 +4,8 @@ import type { Glueup } from '../../store/records/glueup.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import type { Plan } from '../../store/records/plan.ts';
 import type { Shop } from '../../store/records/shop.ts';
-import { adhesives, findAdhesive } from '../../tables/adhesives.ts';
 import { runOf } from './glue-events.ts';
-import { lastLabel } from './label-times.ts';
-import { planGlueUp } from './plan-glue-up.ts';
+import { planStage, usualGlue } from './plan-stage.ts';
 import { progressOf } from './stage-progress.ts';
 import { type PieceStage, planOf, stagesOfPiece } from './stages-of-piece.ts';
 
@@ -94,25 +92,7 @@ function heldStage(glueup: Glueup, id: string, owned: number, now: number): Plan
 }
 
 function stageTimes(stage: PieceStage, { glueups, shop, celsius }: Pick<Records, 'glueups' | 'shop' | 'celsius'>) {
-  const newest = [...glueups].sort((a, b) => b.created - a.created)[0];
-  const adhesive = findAdhesive(newest?.adhesive ?? '') ?? adhesives[0];
-  if (!adhesive) return { handSeconds: 0, clampSeconds: 0, restSeconds: 0, clamps: 0 };
-  const { times, time, clamps } = planGlueUp(
-    {
-      seams: stage.seams,
-      across: stage.width,
-      outerBoard: stage.outerBoard,
-      caul: 0,
-      adhesive,
-      celsius,
-      hands: 1,
-      label: lastLabel(glueups, adhesive.id) ?? {},
-      tool: 'brush',
-      meets: stage.meets,
-      species: stage.species,
-    },
-    shop,
-  );
+  const { times, time, clamps } = planStage(stage, usualGlue(glueups, celsius), shop);
   const needed = clamps && !isProblem(clamps) ? clamps.needed.value.clamps : 0;
   if (isProblem(times) || isProblem(time)) return { handSeconds: 0, clampSeconds: 0, restSeconds: 0, clamps: needed };
   const { openSeconds, closedSeconds } = time.spread.value;

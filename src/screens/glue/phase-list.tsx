@@ -1,10 +1,10 @@
-import { seconds } from '../../core/answer/quantity.ts';
 import type { GluePhase } from '../../core/gluing/glue-up.ts';
 import type { Glueup } from '../../store/records/glueup.ts';
 import { findAdhesive } from '../../tables/adhesives.ts';
 import { Amount } from '../../ui/amount.tsx';
 import { clockTime } from './clock-time.ts';
 import { timesOf } from './glue-events.ts';
+import { TimeRange } from './time-range.tsx';
 
 interface Props {
   phases: readonly GluePhase[];
@@ -24,13 +24,7 @@ export function PhaseList({ phases, now, glueup }: Props) {
             <dt class={over ? 'soft' : ''}>
               {title}{' '}
               <span class="soft small">
-                <Amount of={seconds(times[id].least)} />
-                {times[id].most > times[id].least && (
-                  <>
-                    {' to '}
-                    <Amount of={seconds(times[id].most)} />
-                  </>
-                )}
+                <TimeRange of={times[id]} />
                 {label?.seconds?.[id] && ', from the label'}
               </span>
             </dt>

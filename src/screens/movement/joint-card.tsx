@@ -3,18 +3,12 @@ import { isProblem } from '../../core/answer/problem.ts';
 import type { Seasons } from '../../core/movement/seasons.ts';
 import { pieces } from '../../store/pieces.ts';
 import type { Fixing, Joint, Piece } from '../../store/records/piece.ts';
-import { FiguresNote } from '../../ui/figures-note.tsx';
-import { Say } from '../../ui/say.tsx';
-import { ShowWorking } from '../../ui/show-working.tsx';
-import { Trouble } from '../../ui/trouble.tsx';
 import { Alignment } from './alignment.tsx';
-import { JointDrawing } from './joint-drawing.tsx';
-import { jointKind } from './joint-kinds.ts';
-import { movingPart, usualFixing } from './joint-slots.ts';
+import { JointFound } from './joint-found.tsx';
+import { needsSlots, usualFixing } from './joint-slots.ts';
 import { MeetingEntries } from './meeting-entries.tsx';
 import { judge } from './read-joint.ts';
 import { Slots } from './slots.tsx';
-import { verdictWords } from './verdict-words.ts';
 
 interface Props {
   piece: Piece;
@@ -41,26 +35,12 @@ export function JointCard({ piece, joint, seasons }: Props) {
     );
   };
   const judged = judge(joint, piece.parts, seasons);
-  const names = joint.parts.map((id) => piece.parts.find((part) => part.id === id)?.name ?? 'a part that is gone');
   return (
     <li class="task">
-      <h2>
-        {names.join(' to ')} <span class="soft small">{jointKind(joint.kind).name}</span>
-      </h2>
-      {isProblem(judged) ? (
-        <Trouble of={judged} />
-      ) : (
+      <JointFound joint={joint} parts={piece.parts} judged={judged} />
+      {!isProblem(judged) && (
         <>
-          <div class={judged.verdict.value.moves ? 'answer now' : 'answer'}>
-            <p class="figure words">{verdictWords(judged.verdict.value)}</p>
-            <p>
-              <Say phrase={judged.verdict.value.reason} />
-            </p>
-            <FiguresNote estimated={judged.verdict.value.estimated} sources={judged.verdict.working.sources} />
-            <ShowWorking of={judged.verdict.working} />
-          </div>
-          <JointDrawing joint={judged} />
-          {judged.verdict.value.moves && movingPart(judged) !== undefined && judged.meets[0].surface !== 'mitre' && (
+          {needsSlots(judged) && (
             <Slots joint={judged} seasons={seasons} onChange={(change) => setFixing(judged.contact.length, change)} />
           )}
           {(joint.kind === 'seam' || joint.kind === 'mitre') && <Alignment joint={judged} />}

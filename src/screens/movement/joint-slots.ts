@@ -2,8 +2,8 @@ import { type Outcome, problem } from '../../core/answer/problem.ts';
 import type { Worked } from '../../core/answer/worked.ts';
 import { elongatedSlots, type Slot } from '../../core/movement/elongated-slots.ts';
 import type { Seasons } from '../../core/movement/seasons.ts';
-import type { Fixing } from '../../store/records/piece.ts';
-import type { ReadJoint } from './read-joint.ts';
+import type { Fixing, Part } from '../../store/records/piece.ts';
+import type { Judged, ReadJoint } from './read-joint.ts';
 import { woodOfPart } from './wood-of-part.ts';
 
 /** Three screws, 5 mm, the middle one fixed; a start that the maker changes to suit. */
@@ -17,6 +17,18 @@ export function movingPart({ meets }: Pick<ReadJoint, 'meets'>): 0 | 1 | undefin
   if (across[0] === across[1]) return undefined;
   return across[0] ? 0 : 1;
 }
+
+export const fixingOf = ({ joint, contact }: ReadJoint): Fixing => joint.fixing ?? usualFixing(contact.length);
+
+/** The part that gets the slots: the one that keeps still, or the panel whose tenons sit in a breadboard end. */
+export function slottedPart(joint: ReadJoint): Part {
+  const moving = movingPart(joint) ?? 0;
+  return joint.parts[(joint.joint.kind === 'breadboard') === (moving === 0) ? 0 : 1];
+}
+
+/** Whether a joint is to float on screws or pegs in slots. */
+export const needsSlots = (joint: Judged): boolean =>
+  joint.verdict.value.moves && movingPart(joint) !== undefined && joint.meets[0].surface !== 'mitre';
 
 /** Where the screws sit, from the end of the seam: evenly between the two insets. */
 export function screwPositions({ count, inset }: Fixing, length: number): number[] {

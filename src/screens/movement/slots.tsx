@@ -2,13 +2,10 @@ import { isProblem, problem } from '../../core/answer/problem.ts';
 import type { Seasons } from '../../core/movement/seasons.ts';
 import type { Fixing } from '../../store/records/piece.ts';
 import { Pick, Tick } from '../../ui/fields.tsx';
-import { Length } from '../../ui/length.tsx';
 import { SettledLength, SettledNumber } from '../../ui/settled.tsx';
-import { ShowWorking } from '../../ui/show-working.tsx';
-import { Trouble } from '../../ui/trouble.tsx';
-import { jointSlots, movingPart, usualFixing } from './joint-slots.ts';
+import { fixingOf, jointSlots, slottedPart } from './joint-slots.ts';
 import type { ReadJoint } from './read-joint.ts';
-import { SlotsDrawing } from './slots-drawing.tsx';
+import { SlotsFound } from './slots-found.tsx';
 
 const badCount = problem('count', 'Between 1 and 40, a whole number.');
 
@@ -21,11 +18,8 @@ interface Props {
 /** Elongated slots for the screws or pegs of a joint that floats: one keeps still, the others let the wide part move. */
 export function Slots({ joint, seasons, onChange }: Props) {
   const pegs = joint.joint.kind === 'breadboard';
-  const moving = movingPart(joint) ?? 0;
-  const slotted = joint.parts[pegs ? moving : moving === 0 ? 1 : 0].name;
   const fastener = pegs ? 'Peg' : 'Screw';
-  const fixing = joint.joint.fixing ?? usualFixing(joint.contact.length);
-  const slots = jointSlots(joint, fixing, seasons);
+  const fixing = fixingOf(joint);
   const entry = (name: 'count' | 'inset' | 'shank' | 'head' | 'margin') => {
     const changed = (now: Fixing, value: number): Fixing => ({
       ...now,
@@ -43,48 +37,8 @@ export function Slots({ joint, seasons, onChange }: Props) {
     };
   };
   return (
-    <section class="task" aria-label={`Slots in ${slotted}`}>
-      <h2>Slots in {pegs ? `the tenons of ${slotted}` : slotted}</h2>
-      {isProblem(slots) ? (
-        <Trouble of={slots} />
-      ) : (
-        <>
-          <SlotsDrawing slots={slots.value} length={joint.contact.length} />
-          <ol class="rows slots">
-            {slots.value.map((slot, at) => (
-              <li>
-                <span>
-                  {fastener} {at + 1}, <Length mm={slot.position} /> from the end
-                </span>
-                <span>
-                  {slot.fixed ? (
-                    'round hole, keeps still'
-                  ) : (
-                    <>
-                      slot <Length mm={slot.width} bare /> × <b>{<Length mm={slot.length} />}</b>
-                    </>
-                  )}
-                </span>
-                {!slot.fixed && (
-                  <span class="soft small">
-                    from the {fastener.toLowerCase()} today <Length mm={slot.towardsFixed} /> towards{' '}
-                    {fastener.toLowerCase()} {fixing.fixed + 1}, <Length mm={slot.awayFromFixed} /> away
-                  </span>
-                )}
-                {slot.counterbore && (
-                  <span class="soft small">
-                    counterbore <Length mm={slot.counterbore.width} bare /> × <Length mm={slot.counterbore.length} />
-                  </span>
-                )}
-              </li>
-            ))}
-          </ol>
-          <p class="soft small">
-            Measured along the joint. Snug, not tight: it must slide. Glue only at the one that keeps still.
-          </p>
-          <ShowWorking of={slots.working} />
-        </>
-      )}
+    <section class="task" aria-label={`Slots in ${slottedPart(joint).name}`}>
+      <SlotsFound joint={joint} seasons={seasons} />
       <details class="working">
         <summary>Change the {fastener.toLowerCase()}s</summary>
         <div class="fields">

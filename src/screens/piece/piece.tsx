@@ -75,9 +75,14 @@ function Parts({ piece, rack }: { piece: Piece; rack: readonly Board[] }) {
               />
             ))}
           </ul>
-          <a class="button" href={routeTo('movement', piece.id)}>
-            How will it move?
-          </a>
+          <div class="buttons">
+            <a class="button" href={routeTo('movement', piece.id)}>
+              How will it move?
+            </a>
+            <a class="button" href={routeTo('sheet', piece.id)}>
+              Print the sheet
+            </a>
+          </div>
         </>
       ) : (
         <p>List each part at its finished size. From these come the cuts, the milling, the gluing and the finish.</p>

@@ -9,6 +9,7 @@ import { Cautions } from './cautions.tsx';
 import type { FlowStep } from './flow-step.ts';
 import { SkipStep } from './skip-step.tsx';
 import './step-flow.css';
+import { StepSaid } from './step-said.tsx';
 import { StepStick } from './step-stick.tsx';
 
 export type TicksEdit = (ticks: Ticks, now: number) => Ticks;
@@ -66,19 +67,7 @@ export function StepFlow(props: Props) {
     >
       <StepStick steps={steps} at={at} ticks={ticks} />
       <section class="step" aria-live="polite">
-        {step.machine && <p class="kicker">At the {step.machine}</p>}
-        <h2>
-          <Say phrase={step.title} />
-        </h2>
-        <p class="todo">
-          <Say phrase={step.todo} />
-        </p>
-        <StepTarget of={step.target} />
-        {step.setting && (
-          <p>
-            <b>Set once:</b> <Say phrase={step.setting} />
-          </p>
-        )}
+        <StepSaid of={step} />
         <Cautions of={step.cautions} />
         {reason !== undefined && <p class="answer wait">Skipped: {reason}</p>}
         {extra?.(step)}
@@ -101,31 +90,6 @@ export function StepFlow(props: Props) {
       </section>
       {children}
     </Screen>
-  );
-}
-
-function StepTarget({ of: target }: { of: FlowStep['target'] }) {
-  if (!target) return null;
-  const tolerance = (
-    <span class="soft small">
-      give or take <Length mm={target.tolerance} />
-    </span>
-  );
-  if (target.value === undefined) {
-    return (
-      <p class="soft">
-        Each piece to its own {target.dimension}, {tolerance}.
-      </p>
-    );
-  }
-  return (
-    <p class="answer">
-      <span class="soft">{target.dimension}</span>
-      <span class="figure">
-        <Length mm={target.value} />
-      </span>
-      {tolerance}
-    </p>
   );
 }
 

@@ -1,0 +1,62 @@
+import { isProblem } from '../../core/answer/problem.ts';
+import type { Seasons } from '../../core/movement/seasons.ts';
+import { Length } from '../../ui/length.tsx';
+import { ShowWorking } from '../../ui/show-working.tsx';
+import { Trouble } from '../../ui/trouble.tsx';
+import { fixingOf, jointSlots, slottedPart } from './joint-slots.ts';
+import type { ReadJoint } from './read-joint.ts';
+import { SlotsDrawing } from './slots-drawing.tsx';
+
+/** Where each slot lies, how long it is, and where the screw or peg sits in it today. */
+export function SlotsFound({ joint, seasons }: { joint: ReadJoint; seasons: Seasons }) {
+  const pegs = joint.joint.kind === 'breadboard';
+  const slotted = slottedPart(joint).name;
+  const fastener = pegs ? 'Peg' : 'Screw';
+  const fixing = fixingOf(joint);
+  const slots = jointSlots(joint, fixing, seasons);
+  return (
+    <>
+      <h2>Slots in {pegs ? `the tenons of ${slotted}` : slotted}</h2>
+      {isProblem(slots) ? (
+        <Trouble of={slots} />
+      ) : (
+        <>
+          <SlotsDrawing slots={slots.value} length={joint.contact.length} />
+          <ol class="rows slots">
+            {slots.value.map((slot, at) => (
+              <li>
+                <span>
+                  {fastener} {at + 1}, <Length mm={slot.position} /> from the end
+                </span>
+                <span>
+                  {slot.fixed ? (
+                    'round hole, keeps still'
+                  ) : (
+                    <>
+                      slot <Length mm={slot.width} bare /> × <b>{<Length mm={slot.length} />}</b>
+                    </>
+                  )}
+                </span>
+                {!slot.fixed && (
+                  <span class="soft small">
+                    from the {fastener.toLowerCase()} today <Length mm={slot.towardsFixed} /> towards{' '}
+                    {fastener.toLowerCase()} {fixing.fixed + 1}, <Length mm={slot.awayFromFixed} /> away
+                  </span>
+                )}
+                {slot.counterbore && (
+                  <span class="soft small">
+                    counterbore <Length mm={slot.counterbore.width} bare /> × <Length mm={slot.counterbore.length} />
+                  </span>
+                )}
+              </li>
+            ))}
+          </ol>
+          <p class="soft small">
+            Measured along the joint. Snug, not tight: it must slide. Glue only at the one that keeps still.
+          </p>
+          <ShowWorking of={slots.working} />
+        </>
+      )}
+    </>
+  );
+}

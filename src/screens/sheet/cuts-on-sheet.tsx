@@ -1,0 +1,44 @@
+import { isProblem } from '../../core/answer/problem.ts';
+import { BoardsView } from '../breakdown/boards-view.tsx';
+
+import { foldLayout } from '../breakdown/fold-edits.ts';
+import { FoldLayout } from '../breakdown/fold-layout.tsx';
+import { namesOf } from '../breakdown/names.ts';
+import { PanelsView } from '../breakdown/panels-view.tsx';
+import { ShortageList } from '../breakdown/shortage-list.tsx';
+import { solvedProblem } from '../breakdown/solved-problem.ts';
+import type { SheetRecords } from './read-sheet.ts';
+import { SheetPart } from './sheet-part.tsx';
+
+/** The plan of the cuts: board by board, panel by panel, and what folds round corners. */
+export function CutsOnSheet({ of: { piece, rack, plan } }: { of: SheetRecords }) {
+  const asked = plan && solvedProblem(plan);
+  const names = namesOf(piece, rack);
+  return (
+    <>
+      <SheetPart title="Boards" missing="The cuts are not planned yet.">
+        {plan && asked && (
+          <>
+            {plan.short.length > 0 && <ShortageList {...{ asked, plan, names }} />}
+            <BoardsView {...{ asked, plan, piece, rack, names }} />
+          </>
+        )}
+      </SheetPart>
+      {plan && asked && (
+        <SheetPart title="Panels" missing="">
+          <PanelsView {...{ piece, asked, plan, names }} />
+          {piece.parts.map((part) => {
+            const layout = foldLayout(part, asked.shop.crosscutKerf);
+            if (!layout || isProblem(layout)) return null;
+            return (
+              <section class="card">
+                <h2>{part.name} folds round corners</h2>
+                <FoldLayout layout={layout} />
+              </section>
+            );
+          })}
+        </SheetPart>
+      )}
+    </>
+  );
+}

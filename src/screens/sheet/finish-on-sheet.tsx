@@ -1,0 +1,43 @@
+import { litres, m2 } from '../../core/answer/quantity.ts';
+import type { Finish } from '../../store/records/finish.ts';
+import { finishById } from '../../tables/finishes.ts';
+import { Facts } from '../../ui/facts.tsx';
+import { CoatTakes } from '../finish/coat-takes.tsx';
+import { flowStep, stepsOf } from '../finish/finish-steps.ts';
+import { TimeRange } from '../glue/time-range.tsx';
+import { SheetPart } from './sheet-part.tsx';
+import { SheetSteps } from './sheet-steps.tsx';
+
+/** The finish schedule: coats with what they take, their waits, and the rags. */
+export function FinishOnSheet({ finish }: { finish: Finish | undefined }) {
+  return (
+    <SheetPart title="Finish" missing="No finish is begun yet.">
+      {finish && (
+        <>
+          <Facts
+            rows={[
+              [`${finishById(finish.kind)?.name ?? finish.kind}, ${finish.coats} coats on`, m2(finish.area)],
+              ...finish.containers.flatMap(({ count, litres: size }) =>
+                count ? [[`${count} of`, litres(size)] as const] : [],
+              ),
+            ]}
+          />
+          <SheetSteps
+            steps={stepsOf(finish).map((step) => ({ ...flowStep(step), kept: step }))}
+            ticks={finish.ticks}
+            extra={({ kept: { coatLitres, waits } }) => (
+              <>
+                <CoatTakes litres={coatLitres} />
+                {waits.map(({ name, leastSeconds, mostSeconds = leastSeconds }) => (
+                  <p>
+                    {name}: <TimeRange of={{ least: leastSeconds, most: mostSeconds }} />
+                  </p>
+                ))}
+              </>
+            )}
+          />
+        </>
+      )}
+    </SheetPart>
+  );
+}

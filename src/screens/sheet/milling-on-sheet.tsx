@@ -1,0 +1,46 @@
+import { useMemo } from 'preact/hooks';
+import { shop } from '../../app/shop.ts';
+import { isProblem, type Outcome } from '../../core/answer/problem.ts';
+import { seconds } from '../../core/answer/quantity.ts';
+import { millingSequence } from '../../core/milling/milling-sequence.ts';
+import type { MillingStep } from '../../core/milling/milling-step.ts';
+import { Amount } from '../../ui/amount.tsx';
+import { Reason } from '../../ui/reason.tsx';
+import { followReadings } from '../mill/follow-readings.ts';
+import { millingInput } from '../mill/milling-input.ts';
+import { stepsOfRun } from '../mill/steps-of-run.ts';
+import type { SheetRecords } from './read-sheet.ts';
+import { SheetPart } from './sheet-part.tsx';
+import { SheetSteps } from './sheet-steps.tsx';
+
+/** The milling steps: those of the run, as measured on the way, or those that a run would begin with. */
+export function MillingOnSheet({ of: { piece, rack, plan, run } }: { of: SheetRecords }) {
+  const steps = useMemo((): Outcome<readonly MillingStep[]> | undefined => {
+    if (run) return followReadings(stepsOfRun(run), run.measured ?? []).steps;
+    const input = plan && millingInput(plan, piece, rack, shop.value);
+    return input && (isProblem(input) ? input : millingSequence(input));
+  }, [piece, rack, plan, run]);
+  return (
+    <SheetPart title="Milling" missing="The steps come from the plan of the cuts.">
+      {steps &&
+        (isProblem(steps) ? (
+          <Reason of={steps} />
+        ) : (
+          <>
+            {run && plan && run.planId !== plan.id && <p>Begun on an older plan of the cuts.</p>}
+            <SheetSteps
+              steps={steps}
+              ticks={run?.ticks ?? {}}
+              extra={({ waits }) =>
+                waits !== undefined && (
+                  <p>
+                    Wait <Amount of={seconds(waits)} />.
+                  </p>
+                )
+              }
+            />
+          </>
+        ))}
+    </SheetPart>
+  );
+}
