@@ -71,6 +71,7 @@ describe('the app asks its own origin alone', () => {
       'glue',
       'finish',
       'movement',
+      'sheet',
       'shop',
       'data',
     ]) {

@@ -1,8 +1,15 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { isProblem } from '../../../src/core/answer/problem.ts';
-import { jointSlots, movingPart, screwPositions, usualFixing } from '../../../src/screens/movement/joint-slots.ts';
+import {
+  jointSlots,
+  movingPart,
+  screwPositions,
+  slottedPart,
+  usualFixing,
+} from '../../../src/screens/movement/joint-slots.ts';
 import { type ReadJoint, readJoint } from '../../../src/screens/movement/read-joint.ts';
+import type { Meeting } from '../../../src/store/records/piece.ts';
 import { board, cleat, joint, lid, seasons } from './samples.ts';
 
 const read = (kind: string, first = lid, second = cleat): ReadJoint => {
@@ -14,6 +21,13 @@ const read = (kind: string, first = lid, second = cleat): ReadJoint => {
 test('the lid moves and the cleat keeps still; two boards of a seam keep together', () => {
   expect(movingPart(read('cleat'))).toBe(0);
   expect(movingPart(read('seam', board, board))).toBeUndefined();
+});
+
+test('the slots are in the cleat whichever part is named first, and in the panel under a breadboard end', () => {
+  expect(slottedPart(read('cleat'))).toBe(cleat);
+  const cleatFirst = { ...read('cleat', cleat, lid), meets: [...read('cleat').meets].reverse() as [Meeting, Meeting] };
+  expect(slottedPart(cleatFirst)).toBe(cleat);
+  expect(slottedPart(read('breadboard'))).toBe(lid);
 });
 
 test('the slots of a cleat across a lid', () => {
