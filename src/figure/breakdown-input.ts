@@ -43,7 +43,12 @@ export function readBreakdown(input: unknown): Outcome<BreakdownProblem> {
   const wrong =
     fields(asked.shop, 'shop', shop) ??
     flatteningWay(record(asked.shop).flattenBy) ??
-    rows(asked.boards, 'boards', board, (row, at) => optionalRows(row.clear, `${at}.clear`, clear)) ??
+    rows(
+      asked.boards,
+      'boards',
+      board,
+      (row, at) => flag(row, at, 'goodFace') ?? optionalRows(row.clear, `${at}.clear`, clear),
+    ) ??
     rows(asked.parts, 'parts', part) ??
     optionalRows(asked.cut, 'cut', cutBlank, (row, at) => rows(row.strips, `${at}.strips`, cutStrip)) ??
     wishes(asked.wishes);
@@ -82,16 +87,28 @@ const flatteningWay = (way: unknown): Problem | undefined =>
     ? undefined
     : problem('shop.flattenBy', `flattenBy must be one of: ${ways.join(', ')}.`);
 
+const flag = (row: Record<string, unknown>, at: string, name: string): Problem | undefined =>
+  row[name] === undefined || typeof row[name] === 'boolean'
+    ? undefined
+    : problem(`${at}.${name}`, `${name} must be true or false.`);
+
+function ids(row: Record<string, unknown>, name: string, what: string): Problem | undefined {
+  const list = row[name];
+  return list === undefined || (Array.isArray(list) && list.every((id) => typeof id === 'string'))
+    ? undefined
+    : problem(`wishes.${name}`, `${name} must be a list of ${what} ids.`);
+}
+
 function wishes(value: unknown): Problem | undefined {
   if (value === undefined) return undefined;
-  const { keepOut, fix, together, longLeftovers, fewerSeams } = record(value);
-  if (keepOut !== undefined && !(Array.isArray(keepOut) && keepOut.every((id) => typeof id === 'string')))
-    return problem('wishes.keepOut', 'keepOut must be a list of board ids.');
-  for (const [name, flag] of Object.entries({ longLeftovers, fewerSeams }))
-    if (flag !== undefined && typeof flag !== 'boolean')
-      return problem(`wishes.${name}`, `${name} must be true or false.`);
+  const asked = record(value);
+  const { fix, together } = asked;
   return (
     fields(value, 'wishes', {}) ??
+    ids(asked, 'keepOut', 'board') ??
+    ids(asked, 'show', 'part') ??
+    flag(asked, 'wishes', 'longLeftovers') ??
+    flag(asked, 'wishes', 'fewerSeams') ??
     optionalRows(fix, 'wishes.fix', { part: 'string', board: 'string' }) ??
     optionalRows(together, 'wishes.together', { part: 'string', boards: 'number' })
   );

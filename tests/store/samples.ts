@@ -58,6 +58,7 @@ export const oneOfEach: { readonly [K in keyof Kinds]: Kinds[K] } = {
     parentId: 'board-0',
     pieceId: 'piece-1',
     cost: 61.2,
+    goodFace: true,
     note: 'sapwood on one edge',
   },
   piece: {

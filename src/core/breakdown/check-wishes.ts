@@ -1,9 +1,9 @@
 import { type Problem, problem } from '../answer/problem.ts';
-import type { BreakdownProblem } from './problem-types.ts';
+import type { BreakdownProblem, Part } from './problem-types.ts';
 
 /** What contradicts itself in the maker's wishes, or names what isn't there. */
 export function checkWishes(asked: BreakdownProblem): Problem | undefined {
-  const { keepOut = [], fix = [], together = [] } = asked.wishes ?? {};
+  const { keepOut = [], fix = [], together = [], show = [] } = asked.wishes ?? {};
   const boards = new Map(asked.boards.map((board) => [board.id, board]));
   const parts = new Map(asked.parts.map((part) => [part.id, part]));
   for (const [index, id] of keepOut.entries())
@@ -32,5 +32,25 @@ export function checkWishes(asked: BreakdownProblem): Problem | undefined {
     const again = together.findIndex((other) => other.part === partId);
     if (again !== index) return problem(`${field}.part`, `Two wishes say how ${partId} is kept together. Drop one.`);
   }
+  for (const [index, partId] of show.entries()) {
+    const part = parts.get(partId);
+    if (!part) return problem(`wishes.show.${index}`, `There is no part ${partId} to show.`);
+    const wrong = noGoodFace(asked, part);
+    if (wrong) return problem(`wishes.show.${index}`, wrong);
+  }
   return undefined;
+}
+
+/** Why a part that is to show can't come from any board with a good face. */
+function noGoodFace({ boards, wishes }: BreakdownProblem, part: Part): string | undefined {
+  const { keepOut = [], fix = [] } = wishes ?? {};
+  const good = boards.filter(({ species, goodFace }) => goodFace && species === part.species);
+  if (good.length === 0)
+    return `No board of ${part.species} is marked with a good face for ${part.id}. Mark one, or drop the wish.`;
+  const left = good.filter(({ id }) => !keepOut.includes(id));
+  if (left.length === 0) return `Every board with a good face for ${part.id} is kept out. Drop one wish.`;
+  const fixed = fix.filter((wish) => wish.part === part.id).map(({ board }) => board);
+  return fixed.length > 0 && !left.some(({ id }) => fixed.includes(id))
+    ? `${part.id} is fixed to boards without a good face. Drop one wish.`
+    : undefined;
 }

@@ -2,7 +2,7 @@ import type { CheapestCover } from './cheapest-cover.ts';
 import type { Draft, DraftBlank } from './draft.ts';
 import type { Mood } from './mood.ts';
 import { panelSupplies, type Supply } from './panel-supplies.ts';
-import type { Rack, Unit } from './rack.ts';
+import { type Rack, servingBoards, type Unit } from './rack.ts';
 
 /**
  * Covers one panel with the cheapest strips to be had now.
@@ -65,7 +65,7 @@ const enoughWindows = 200;
 function candidateSets(rack: Rack, unit: Unit, supplies: Supply[], mood: Mood): Supply[][] {
   const together = rack.together[unit.partAt] as number;
   if (together === Number.POSITIVE_INFINITY) return [supplies];
-  const boards = [...new Set(rack.runs.map((run) => run.boardAt))].filter((at) => rack.maySupply(unit.partAt, at));
+  const boards = servingBoards(rack, unit.partAt);
   const windows = Math.max(1, boards.length - together + 1);
   const first = Math.floor(mood.random() * windows);
   return Array.from({ length: Math.min(windows, enoughWindows) }, (_, turn) => {

@@ -1,5 +1,5 @@
 import type { Draft } from './draft.ts';
-import type { Rack, Run } from './rack.ts';
+import type { Rack, Run, Unit } from './rack.ts';
 import type { Weights } from './weights.ts';
 
 /** What a unit that is short costs, in mm2: more than any wood that could be saved by leaving it out. */
@@ -17,6 +17,9 @@ export function draftCost(draft: Draft, weights: Weights, shortage: number): num
   const started = new Uint8Array(rack.runs.length);
   for (const { runAt, run, length, strips } of blanks) {
     cost += strips.length * weights.strip;
+    if (weights.plain > 0)
+      for (const { unit, width } of strips)
+        cost += plainCost(rack, rack.units[unit] as Unit, run.boardAt, width, weights);
     if (runAt < 0) continue;
     cost += run.board.width * (length + crosscutKerf);
     if (!started[runAt]) cost += weights.board;
@@ -27,6 +30,11 @@ export function draftCost(draft: Draft, weights: Weights, shortage: number): num
       cost -= leftoverWorth(run, (room[runAt] as number) - crosscutKerf, weights);
   for (const [at, lacks] of missing.entries()) if (lacks > 0) cost += shortage * (1 + (distance[at] as number));
   return cost;
+}
+
+/** What it costs in mm2 that so much width for a unit comes from a board too plain for it. */
+export function plainCost(rack: Rack, unit: Unit, boardAt: number, width: number, weights: Weights): number {
+  return weights.plain > 0 && rack.tooPlain(unit.partAt, boardAt) ? weights.plain * width * unit.blankLength : 0;
 }
 
 /** What a new blank costs in mm2: its wood, and what the run's leftover is worth less for being shorter. */

@@ -1,7 +1,7 @@
 import { Draft } from './draft.ts';
 import { cutBreaches } from './plan-validity.ts';
 import type { Blank, BreakdownPlan, BreakdownProblem } from './problem-types.ts';
-import type { Rack, Unit } from './rack.ts';
+import { type Rack, servingBoards, type Unit } from './rack.ts';
 
 /** Takes up a plan as a draft to go on from; what no longer fits the problem is dropped, and the units concerned are missing. */
 export function draftOf(asked: BreakdownProblem, rack: Rack, plan: BreakdownPlan): Draft {
@@ -42,8 +42,10 @@ function notWhole(draft: Draft): Uint8Array {
       boards[strip.unit]?.add(run.boardAt);
     }
   return Uint8Array.from(units, ({ need, partAt }, at) => {
-    const from = [...(boards[at] ?? [])];
-    const spread = from.length === 0 ? 0 : Math.max(...from) - Math.min(...from) + 1;
-    return (width[at] as number) < need * (1 - 1e-12) || spread > (together[partAt] as number) ? 1 : 0;
+    if ((width[at] as number) < need * (1 - 1e-12)) return 1;
+    if (together[partAt] === Number.POSITIVE_INFINITY) return 0;
+    const serving = servingBoards(draft.rack, partAt);
+    const from = [...(boards[at] ?? [])].map((boardAt) => serving.indexOf(boardAt));
+    return Math.max(...from) - Math.min(...from) >= (together[partAt] as number) ? 1 : 0;
   });
 }

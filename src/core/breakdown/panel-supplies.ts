@@ -1,5 +1,5 @@
 import type { Draft } from './draft.ts';
-import { newBlankCost } from './draft-cost.ts';
+import { newBlankCost, plainCost } from './draft-cost.ts';
 import { fewestRips, type Rips } from './fewest-rips.ts';
 import { blurred, type Mood } from './mood.ts';
 import type { Run, Unit } from './rack.ts';
@@ -46,7 +46,7 @@ function openBlanks(draft: Draft, unit: Unit, mood: Mood, promised: Float64Array
     const wood = longer ? run.board.width * (needed - length) : 0;
     supplies.push({
       rips,
-      cost: blurred(mood, wood) + rips.strips * mood.weights.strip,
+      cost: blurred(mood, wood) + ripsCost(draft, unit, run, rips, mood),
       boardAt: run.boardAt,
       blankAt,
       runAt,
@@ -74,7 +74,7 @@ function newBlanks(draft: Draft, unit: Unit, mood: Mood, promised: Float64Array,
     for (let copy = 0; copy < most; copy++)
       supplies.push({
         rips,
-        cost: blurred(mood, wood) + rips.strips * mood.weights.strip,
+        cost: blurred(mood, wood) + ripsCost(draft, unit, run, rips, mood),
         boardAt: run.boardAt,
         blankAt: -1,
         runAt,
@@ -82,6 +82,10 @@ function newBlanks(draft: Draft, unit: Unit, mood: Mood, promised: Float64Array,
   }
   return supplies;
 }
+
+/** What strips cost beside their wood: each makes a seam, and may be too plain for the part. */
+const ripsCost = ({ rack }: Draft, unit: Unit, { boardAt }: Run, { strips, width }: Rips, { weights }: Mood): number =>
+  strips * weights.strip + plainCost(rack, unit, boardAt, strips * width, weights);
 
 /** A new blank of which one strip's width is left for a solid part that waits, and paid for by it. */
 function roomForSolid(draft: Draft, unit: Unit, runAt: number, mood: Mood): Supply | undefined {
@@ -97,6 +101,6 @@ function roomForSolid(draft: Draft, unit: Unit, runAt: number, mood: Mood): Supp
   if (rips.strips === 0) return undefined;
   const wood = newBlankCost(draft, runAt, unit.blankLength, mood.weights);
   const paid = mood.credit * solid.need * (solid.blankLength + shop.crosscutKerf);
-  const cost = blurred(mood, wood) - paid + rips.strips * mood.weights.strip;
+  const cost = blurred(mood, wood) - paid + ripsCost(draft, unit, run, rips, mood);
   return { rips, cost, boardAt: run.boardAt, blankAt: -1, runAt };
 }

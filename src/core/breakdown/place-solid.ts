@@ -1,5 +1,5 @@
 import type { Draft, DraftBlank } from './draft.ts';
-import { newBlankCost } from './draft-cost.ts';
+import { newBlankCost, plainCost } from './draft-cost.ts';
 import { blurred, type Mood } from './mood.ts';
 import type { Unit } from './rack.ts';
 import { widestStrip } from './strip-limits.ts';
@@ -8,6 +8,7 @@ interface Place {
   readonly cost: number;
   readonly blankAt: number;
   readonly runAt: number;
+  readonly boardAt: number;
 }
 
 /**
@@ -17,7 +18,7 @@ interface Place {
  */
 export function placeSolid(draft: Draft, unitAt: number, mood: Mood): boolean {
   const unit = draft.rack.units[unitAt] as Unit;
-  const place = besideOthers(draft, unit, mood) ?? onNewBlank(draft, unit, mood);
+  const place = cheapestPlace(draft, unit, mood);
   if (!place) {
     draft.distance[unitAt] = distanceOf(draft, unit);
     return false;
@@ -29,8 +30,19 @@ export function placeSolid(draft: Draft, unitAt: number, mood: Mood): boolean {
   return true;
 }
 
+/** Beside other strips if it can be; a face that is too plain there only where no new blank has a better one. */
+function cheapestPlace(draft: Draft, unit: Unit, mood: Mood): Place | undefined {
+  const beside = besideOthers(draft, unit, mood);
+  if (beside && !tooPlain(draft, unit, beside)) return beside;
+  const fresh = onNewBlank(draft, unit, mood);
+  return beside && (!fresh || tooPlain(draft, unit, fresh)) ? beside : fresh;
+}
+
+const tooPlain = ({ rack }: Draft, { partAt }: Unit, { boardAt }: Place) => rack.tooPlain(partAt, boardAt);
+
 function besideOthers(draft: Draft, unit: Unit, mood: Mood): Place | undefined {
   const { shop, maySupply } = draft.rack;
+  const asNew = unit.need * unit.blankLength;
   let best: Place | undefined;
   for (const [blankAt, blank] of draft.blanks.entries()) {
     const { run, free, length, runAt } = blank;
@@ -43,8 +55,10 @@ function besideOthers(draft: Draft, unit: Unit, mood: Mood): Place | undefined {
     // Rather where little is left over, and where the length is not wasted.
     const left = free - unit.need - shop.ripKerf;
     const wasted = (left < shop.minStrip ? left : 0) * needed + unit.need * (needed - unit.blankLength);
-    const cost = blurred(mood, wood + wasted * 0.5);
-    if (cost < (best?.cost ?? unit.need * unit.blankLength)) best = { cost, blankAt, runAt };
+    const wooden = blurred(mood, wood + wasted * 0.5);
+    const cost = wooden + plainCost(draft.rack, unit, run.boardAt, unit.need, mood.weights);
+    if (wooden < asNew && cost < (best?.cost ?? Number.POSITIVE_INFINITY))
+      best = { cost, blankAt, runAt, boardAt: run.boardAt };
   }
   return best;
 }
@@ -61,8 +75,9 @@ function onNewBlank(draft: Draft, unit: Unit, mood: Mood): Place | undefined {
     const serves = Math.min(mood.waiting.alike(unit) + 1, Math.floor((run.width + shop.ripKerf) / strip));
     const left = run.width - serves * strip;
     const worth = mood.credit * mood.waiting.worth(run.board.species, left, unit.blankLength);
-    const cost = blurred(mood, (newBlankCost(draft, runAt, unit.blankLength, mood.weights) - worth) / serves);
-    if (cost < (best?.cost ?? Number.POSITIVE_INFINITY)) best = { cost, blankAt: -1, runAt };
+    const wood = (newBlankCost(draft, runAt, unit.blankLength, mood.weights) - worth) / serves;
+    const cost = blurred(mood, wood) + plainCost(draft.rack, unit, run.boardAt, unit.need, mood.weights);
+    if (cost < (best?.cost ?? Number.POSITIVE_INFINITY)) best = { cost, blankAt: -1, runAt, boardAt: run.boardAt };
   }
   return best;
 }

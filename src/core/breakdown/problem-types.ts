@@ -43,6 +43,8 @@ export interface RoughBoard {
   readonly bow: number;
   /** Where the board is clear; the whole board when absent. Stretches follow each other along the board. */
   readonly clear?: readonly ClearStretch[];
+  /** Whether one of its faces is good enough to show. */
+  readonly goodFace?: boolean;
 }
 
 export interface Part {
@@ -89,6 +91,8 @@ export interface Wishes {
   readonly fix?: readonly { readonly part: string; readonly board: string }[];
   /** All strips of one panel from one board (1), or from that many boards next to each other in the list. */
   readonly together?: readonly { readonly part: string; readonly boards: number }[];
+  /** Parts that come from boards with a good face, as far as those reach. */
+  readonly show?: readonly string[];
   /** What is left of a board should be long rather than little. */
   readonly longLeftovers?: boolean;
   /** Fewer, wider strips, at some cost in wood. */

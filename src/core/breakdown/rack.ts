@@ -2,7 +2,7 @@ import { clearStretches } from './clear-stretches.ts';
 import { fewestRips, type Rips } from './fewest-rips.ts';
 import type { BreakdownProblem, CutBlank, Part, RoughBoard, Shop } from './problem-types.ts';
 import { widestStrip } from './strip-limits.ts';
-import { supplyRule } from './supply-rule.ts';
+import { plainRule, supplyRule } from './supply-rule.ts';
 
 /** A length of one board, free from end to end, from which blanks are crosscut. */
 export interface Run {
@@ -34,6 +34,8 @@ export interface Rack {
   readonly cut: readonly { readonly blank: CutBlank; readonly run: Run }[];
   /** Whether the maker lets this board serve this part, and the species agree. */
   readonly maySupply: (partAt: number, boardAt: number) => boolean;
+  /** Whether the part is to show, and the board has no good face. */
+  readonly tooPlain: (partAt: number, boardAt: number) => boolean;
   /** How many boards next to each other may make one panel of this part; Infinity when any may. */
   readonly together: readonly number[];
   /** What a whole blank of a run gives for a unit's part, at the part's own blank length. */
@@ -68,10 +70,15 @@ export function rackOf(asked: BreakdownProblem): Rack {
       return [{ blank, run: { board, boardAt, start: blank.start, length: blank.length, width } }];
     }),
     maySupply: supplyRule(asked),
+    tooPlain: plainRule(asked),
     together: parts.map((part) => limits.get(part.id) ?? Number.POSITIVE_INFINITY),
     wholeBlank,
   };
 }
+
+/** The boards that may serve a part, in order: next to each other here is next to each other in the rack. */
+export const servingBoards = ({ runs, maySupply }: Rack, partAt: number): number[] =>
+  [...new Set(runs.map(({ boardAt }) => boardAt))].filter((boardAt) => maySupply(partAt, boardAt));
 
 /** The clear stretches of a board without the blanks that are cut already and the kerfs beside them. */
 function freeRuns(shop: Shop, board: RoughBoard, boardAt: number, cut: readonly CutBlank[]): Run[] {

@@ -16,3 +16,13 @@ export function supplyRule({
   });
   return (partAt, boardAt) => allowed[partAt]?.[boardAt] ?? false;
 }
+
+/** Which boards have too plain a face for which parts: parts that are wished to show, and boards without a good face. */
+export function plainRule({
+  boards,
+  parts,
+  wishes = {},
+}: BreakdownProblem): (partAt: number, boardAt: number) => boolean {
+  const shows = parts.map(({ id }) => wishes.show?.includes(id) ?? false);
+  return (partAt, boardAt) => shows[partAt] === true && boards[boardAt]?.goodFace !== true;
+}

@@ -17,7 +17,7 @@ export function takeWhatThereIs(draft: Draft): Draft {
     credit: 0,
     blur: 0,
     lengthen: false,
-    weights: { strip: 0, board: 0, longLeftovers: 0 },
+    weights: { strip: 0, board: 0, longLeftovers: 0, plain: 0 },
   };
   for (const at of short) coverPanel(taken, at, mood, new CheapestCover(), true);
   return taken;

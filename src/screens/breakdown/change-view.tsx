@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
+import { plainStrips } from '../../core/breakdown/plain-strips.ts';
 import { planTotals } from '../../core/breakdown/plan-totals.ts';
 import type { BreakdownProblem, Wishes } from '../../core/breakdown/problem-types.ts';
 import type { WishCost } from '../../core/breakdown/wish-cost.ts';
@@ -24,7 +25,7 @@ interface Props {
 }
 
 /** How thorough the longer search is. */
-const longer = 25;
+const longer = 60;
 
 /** To have it otherwise: wishes, a plan made anew or searched for longer, what if, and the plans kept. */
 export function ChangeView({ asked, next, plan, kept, wishes, names, running, onWishes, onChoose, onAgain }: Props) {
@@ -33,7 +34,12 @@ export function ChangeView({ asked, next, plan, kept, wishes, names, running, on
     setCosts(undefined);
     return startWishCosts(asked, plan, setCosts);
   }, [plan.id]);
-  const planned = { wishes: asked.wishes ?? {}, consumed: planTotals(asked, plan).consumed, costs };
+  const planned = {
+    wishes: asked.wishes ?? {},
+    consumed: planTotals(asked, plan).consumed,
+    costs,
+    plainOf: (part: string) => plainStrips(asked, plan, part),
+  };
   return (
     <>
       <WishList asked={next} onChange={onWishes} {...{ wishes, names, planned }} />

@@ -43,7 +43,7 @@ const renamed = <T extends Blank>(blank: T, names: Names): T => ({
 
 /** A problem in the maker's own names, for what the core says about it. */
 export function namedProblem(asked: BreakdownProblem, names: Names): BreakdownProblem {
-  const { keepOut = [], fix = [], together = [], ...rest } = asked.wishes ?? {};
+  const { keepOut = [], fix = [], together = [], show = [], ...rest } = asked.wishes ?? {};
   return {
     ...asked,
     boards: asked.boards.map((board) => ({
@@ -57,6 +57,7 @@ export function namedProblem(asked: BreakdownProblem, names: Names): BreakdownPr
       keepOut: keepOut.map(names.board),
       fix: fix.map(({ part, board }) => ({ part: names.part(part), board: names.board(board) })),
       together: together.map((wish) => ({ ...wish, part: names.part(wish.part) })),
+      show: show.map(names.part),
     },
     ...(asked.cut && { cut: asked.cut.map((blank) => renamed(blank, names)) }),
   };

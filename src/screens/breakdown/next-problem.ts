@@ -4,6 +4,7 @@ import type { Board } from '../../store/records/board.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import type { Plan } from '../../store/records/plan.ts';
 import type { Shop } from '../../store/records/shop.ts';
+import { inLoggedOrder } from '../stock/board-order.ts';
 import { cutStrips } from './cut-state.ts';
 import { problemFromRecords } from './problem-from-records.ts';
 import { solvedProblem } from './solved-problem.ts';
@@ -30,11 +31,14 @@ export function nextProblem(
     ticked.some(({ blank }) => plan.blanks[blank]?.board === id),
   );
   if (begun.length === 0) return fresh;
-  const boards = [
+  const usable = [
     ...begun.map((board) => (hasOffcuts(board, rack) ? withoutRest(board, plan.blanks) : board)),
     ...fresh.boards.filter(({ id }) => !begun.some((board) => board.id === id)),
   ];
-  return replan({ ...fresh, boards }, { blanks: cut, short: [] }, ticked);
+  // Neighbours stay neighbours, cut or not.
+  const boards = inLoggedOrder(rack).flatMap(({ id }) => usable.find((board) => board.id === id) ?? []);
+  const gone = usable.filter(({ id }) => !rack.some((board) => board.id === id));
+  return replan({ ...fresh, boards: [...boards, ...gone] }, { blanks: cut, short: [] }, ticked);
 }
 
 /** What was left of the board lies in the rack under a mark of its own, and is not to be counted twice. */

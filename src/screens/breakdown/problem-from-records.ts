@@ -2,11 +2,14 @@ import type { BreakdownProblem, Part, Shop as PlanShop, Wishes } from '../../cor
 import type { Board } from '../../store/records/board.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import type { Machines, Shop } from '../../store/records/shop.ts';
+import { inLoggedOrder } from '../stock/board-order.ts';
 import { needOf, roughBoard } from './rough-board.ts';
 
-/** Boards that a plan for this piece may use: what lies in the rack, and what is set aside for it. */
+/** Boards that a plan for this piece may use, as they were logged: what lies in the rack, and what is set aside for it. */
 export const usableFor = (piece: Piece, boards: readonly Board[]): Board[] =>
-  boards.filter(({ state, pieceId }) => state === 'rack' || (state === 'setAside' && pieceId === piece.id));
+  inLoggedOrder(boards).filter(
+    ({ state, pieceId }) => state === 'rack' || (state === 'setAside' && pieceId === piece.id),
+  );
 
 /** Wide enough for any board: what a hand plane takes, and a shop without a planer must do by hand. */
 const noLimit = 1500;
@@ -27,7 +30,7 @@ export function planShop({ machines, allowances, strips }: Shop): PlanShop {
     faceAllowance: allowances.face,
     minStrip: strips.min,
     maxStrip: strips.max,
-    ...(jointer.owned ? {} : { flattenBy: planer.owned && planer.sled ? 'planer-sled' : 'hand-plane' }),
+    ...(planer.owned && planer.sled ? { flattenBy: 'planer-sled' } : !jointer.owned && { flattenBy: 'hand-plane' }),
   };
 }
 
@@ -58,11 +61,12 @@ export function problemFromRecords(
 function standingWishes(wishes: Wishes, boards: BreakdownProblem['boards'], parts: readonly Part[]): Wishes {
   const hasBoard = (id: string) => boards.some((board) => board.id === id);
   const hasPart = (id: string) => parts.some((part) => part.id === id);
-  const { keepOut = [], fix = [], together = [], ...rest } = wishes;
+  const { keepOut = [], fix = [], together = [], show = [], ...rest } = wishes;
   return {
     ...rest,
     keepOut: keepOut.filter(hasBoard),
     fix: fix.filter(({ part, board }) => hasPart(part) && hasBoard(board)),
     together: together.filter(({ part }) => parts.some(({ id, panel }) => id === part && panel)),
+    show: show.filter(hasPart),
   };
 }

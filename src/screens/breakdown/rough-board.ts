@@ -30,7 +30,8 @@ export function roughBoard(board: Board, need: Need): RoughBoard {
   const clear = clearOf(board, need);
   const width = clear ? Math.max(board.width, board.farWidth ?? 0) : narrowestWidth(board);
   const { thickness, length, cup, bow } = roughShape({ ...board, width, farWidth: width });
-  return { id: board.id, species: board.species, thickness, width, length, cup, bow, ...(clear && { clear }) };
+  const { id, species, goodFace } = board;
+  return { id, species, thickness, width, length, cup, bow, ...(clear && { clear }), ...(goodFace && { goodFace }) };
 }
 
 function clearOf(board: Board, need: Need): readonly ClearStretch[] | undefined {

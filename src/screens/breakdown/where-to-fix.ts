@@ -7,11 +7,12 @@ export interface Way {
   readonly label: string;
 }
 
-/** @param field of a problem with `asked`, for example `parts.3.length`. Wishes stand on this screen already. */
+/** @param field of a problem with `asked`, for example `parts.3.length`. Most wishes stand on this screen already. */
 export function whereToFix(field: string, asked: BreakdownProblem, pieceId: string): Way | undefined {
   const [where, at] = field.split('.');
   if (where === 'shop') return { href: routeTo('shop'), label: 'Change the shop' };
   if (where === 'parts') return { href: routeTo('piece', pieceId), label: 'Change the parts' };
+  if (where === 'wishes' && at === 'show') return { href: routeTo('stock'), label: 'Open the rack' };
   if (where === 'boards') {
     const board = asked.boards[Number(at)];
     return board

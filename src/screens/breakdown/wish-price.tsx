@@ -6,10 +6,15 @@ import type { WishCost } from '../../core/breakdown/wish-cost.ts';
 import { Amount } from '../../ui/amount.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
 
+/** The wishes of the plan in hand, the wood that it consumes, and what each wish costs once that is known. */
+export interface Planned {
+  readonly wishes: Wishes;
+  readonly consumed: number;
+  readonly costs: readonly WishCost[] | undefined;
+}
+
 interface Props {
-  planned:
-    | { readonly wishes: Wishes; readonly consumed: number; readonly costs: readonly WishCost[] | undefined }
-    | undefined;
+  planned: Planned | undefined;
   wish: keyof Wishes;
   /** Place of the wish in the plan's own list; negative when the plan was made without it. */
   index: number;

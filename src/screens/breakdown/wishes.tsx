@@ -1,23 +1,25 @@
-import { useState } from 'preact/hooks';
 import type { BreakdownProblem, Wishes } from '../../core/breakdown/problem-types.ts';
-import type { WishCost } from '../../core/breakdown/wish-cost.ts';
 import { Pick, Tick } from '../../ui/fields.tsx';
+import { BoardWishes, type Price } from './board-wishes.tsx';
 import type { Names } from './names.ts';
-import { WishPrice } from './wish-price.tsx';
+import { type Planned, WishPrice } from './wish-price.tsx';
 
 interface Props {
   asked: BreakdownProblem;
   wishes: Wishes;
   names: Names;
   /** The wishes of the plan in hand and what each costs; none before there is a plan. */
-  planned?: { readonly wishes: Wishes; readonly consumed: number; readonly costs: readonly WishCost[] | undefined };
+  planned?: Planned & {
+    /** How many strips of a part that is to show are from boards without a good face. */
+    plainOf(part: string): number;
+  };
   onChange(wishes: Wishes): void;
 }
 
 /** What the maker wants beyond the least wood, each wish with what it costs. */
 export function WishList({ asked, wishes, names, planned, onChange }: Props) {
-  const { keepOut = [], fix = [], together = [] } = wishes;
-  const price = (wish: keyof Wishes, same: (kept: Wishes) => number) => (
+  const { together = [] } = wishes;
+  const price: Price = (wish, same) => (
     <WishPrice planned={planned} wish={wish} index={planned ? same(planned.wishes) : -1} />
   );
   const panels = asked.parts.filter(({ panel }) => panel);
@@ -65,78 +67,7 @@ export function WishList({ asked, wishes, names, planned, onChange }: Props) {
           </>
         );
       })}
-      <ul class="rows" aria-label="Boards fixed or kept out">
-        {fix.map((wish) => (
-          <li>
-            <span>
-              {names.part(wish.part)} from board {names.board(wish.board)}
-              {price('fix', (kept) =>
-                (kept.fix ?? []).findIndex(({ part, board }) => part === wish.part && board === wish.board),
-              )}
-            </span>
-            <Drop
-              what={`${names.part(wish.part)} from board ${names.board(wish.board)}`}
-              onDrop={() => onChange({ ...wishes, fix: fix.filter((other) => other !== wish) })}
-            />
-          </li>
-        ))}
-        {keepOut.map((board) => (
-          <li>
-            <span>
-              Board {names.board(board)} stays in the rack
-              {price('keepOut', (kept) => (kept.keepOut ?? []).indexOf(board))}
-            </span>
-            <Drop
-              what={`board ${names.board(board)} stays in the rack`}
-              onDrop={() => onChange({ ...wishes, keepOut: keepOut.filter((id) => id !== board) })}
-            />
-          </li>
-        ))}
-      </ul>
-      <BoardWish {...{ asked, wishes, names, onChange }} />
+      <BoardWishes {...{ asked, wishes, names, plainOf: planned?.plainOf, price, onChange }} />
     </section>
-  );
-}
-
-const Drop = ({ what, onDrop }: { what: string; onDrop(): void }) => (
-  <button type="button" class="button" aria-label={`Drop: ${what}`} onClick={onDrop}>
-    Drop
-  </button>
-);
-
-function BoardWish({ asked, wishes, names, onChange }: Props) {
-  const [board, setBoard] = useState('');
-  const [part, setPart] = useState('');
-  const chosen = asked.boards.find(({ id }) => id === board);
-  const parts = asked.parts.filter(({ species }) => !chosen || species === chosen.species);
-  const { keepOut = [], fix = [] } = wishes;
-  const add = () => {
-    if (part === '') onChange({ ...wishes, keepOut: [...keepOut.filter((id) => id !== board), board] });
-    else if (!fix.some((wish) => wish.part === part && wish.board === board))
-      onChange({ ...wishes, fix: [...fix, { part, board }] });
-    setBoard('');
-    setPart('');
-  };
-  return (
-    <div class="fields">
-      <Pick
-        label="Board"
-        value={board}
-        options={[
-          { value: '', label: 'Choose' },
-          ...asked.boards.map(({ id }) => ({ value: id, label: names.board(id) })),
-        ]}
-        onInput={setBoard}
-      />
-      <Pick
-        label="goes to"
-        value={part}
-        options={[{ value: '', label: 'the rack' }, ...parts.map(({ id }) => ({ value: id, label: names.part(id) }))]}
-        onInput={setPart}
-      />
-      <button type="button" class="button" disabled={board === ''} onClick={add}>
-        Add this wish
-      </button>
-    </div>
   );
 }

@@ -5,7 +5,8 @@ import { badNumber } from '../../core/answer/bad-number.ts';
 import { isProblem } from '../../core/answer/problem.ts';
 import type { Board, Defect } from '../../store/records/board.ts';
 import { clearStretchesOf } from '../../store/records/board-shape.ts';
-import { Choice } from '../../ui/fields.tsx';
+import { withOptional } from '../../store/records/with-optional.ts';
+import { Choice, Tick } from '../../ui/fields.tsx';
 import { Length } from '../../ui/length.tsx';
 import { Reason } from '../../ui/reason.tsx';
 import { SettledLength } from '../../ui/settled.tsx';
@@ -84,6 +85,11 @@ export function Defects({ board }: { board: Board }) {
       >
         Mark by numbers
       </button>
+      <Tick
+        label="One face is good enough to show"
+        checked={board.goodFace ?? false}
+        onInput={(on) => changeBoard(board.id, (now) => withOptional(now, 'goodFace', on || undefined))}
+      />
     </section>
   );
 }

@@ -21,7 +21,7 @@ export function OffcutEntry({ board }: { board: Board }) {
     length: read('length', board.length),
   });
   if (!typed) return null;
-  const { species, thickness, readings } = board;
+  const { species, thickness, readings, goodFace } = board;
   const add = () =>
     void typed.store(async (sizes) => {
       const marks = (await boards.all()).map(({ chalk }) => chalk);
@@ -33,6 +33,7 @@ export function OffcutEntry({ board }: { board: Board }) {
         state: 'rack',
         parentId: board.id,
         ...(readings && { readings }),
+        ...(goodFace && { goodFace }),
       });
       offerUndo(`Offcut ${chalk} is in the rack.`, async () => {
         await boards.remove(id);

@@ -150,6 +150,7 @@ export const schemas: { readonly [K in Kind]: Schema<Kinds[K]> } = {
     parentId: may(id),
     pieceId: may(id),
     cost: may(amount),
+    goodFace: may(yesNo),
     note: may(text),
   }),
   piece: object({

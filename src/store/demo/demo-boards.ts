@@ -23,6 +23,9 @@ const softMaple: readonly Row[] = [
   ['M5', 159, 2135, 0.5, 2, 8.1],
 ];
 
+/** Marked as having a face that is good enough to show. */
+const goodFaces = ['C1', 'C5', 'C7', 'M2'];
+
 export function demoBoards(now: number): { id: string; fields: Fields<Board> }[] {
   return [
     ...of(cherry, 'cherry-black', 'demo-delivery-cherry', now),
@@ -43,6 +46,7 @@ function of(rows: readonly Row[], species: string, deliveryId: string, now: numb
       warp: { cup, bow },
       readings: [{ at: now, percent, celsius: 18 }],
       deliveryId,
+      ...(goodFaces.includes(chalk) && { goodFace: true }),
     },
   }));
 }

@@ -48,5 +48,7 @@ export interface Board extends StoredRecord {
   /** The piece that it is set aside for. */
   readonly pieceId?: string;
   readonly cost?: number;
+  /** Whether one of its faces is good enough to show. */
+  readonly goodFace?: boolean;
   readonly note?: string;
 }

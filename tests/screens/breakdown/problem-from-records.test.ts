@@ -17,6 +17,11 @@ describe('what is asked of the planner', () => {
     expect(usableFor(lid, all).map(({ id }) => id)).toEqual(['a', 'b']);
   });
 
+  test('in the order in which they were logged, so that neighbours are neighbours', () => {
+    const all = [board('a', { created: 30 }), board('b', { created: 10 }), board('c', { created: 20 })];
+    expect(usableFor(lid, all).map(({ id }) => id)).toEqual(['b', 'c', 'a']);
+  });
+
   test('a board without warp gets the assumed one: 2 mm on 200 and 6 mm on 2400', () => {
     // One hundredth of the width and one four-hundredth of the length: the stated assumption.
     const [rough] = problemFromRecords(shop, [board('a', { warp: {} })], lid).boards;
@@ -64,22 +69,30 @@ describe('what is asked of the planner', () => {
         { part: 'lid', boards: 1 },
         { part: 'gone', boards: 1 },
       ],
+      show: ['gone', 'lid'],
       fewerSeams: true,
     };
     expect(problemFromRecords(shop, [board('a'), board('b')], lid, wishes).wishes).toEqual({
       keepOut: ['a'],
       fix: [{ part: 'lid', board: 'b' }],
       together: [{ part: 'lid', boards: 1 }],
+      show: ['lid'],
       fewerSeams: true,
     });
   });
 
-  test('without a jointer a hand plane flattens, or the sled where there is one', () => {
+  test('a good face is passed on, and nothing where there is none', () => {
+    const asked = problemFromRecords(shop, [board('a', { goodFace: true }), board('b')], lid);
+    expect(asked.boards.map(({ goodFace }) => goodFace)).toEqual([true, undefined]);
+  });
+
+  test("the sled lifts the jointer's limit where there is one; without either a hand plane flattens", () => {
     const { machines } = shop;
-    const jointer = { ...machines.jointer, owned: false };
-    const by = (sled: boolean) =>
-      problemFromRecords({ ...shop, machines: { ...machines, jointer, planer: { ...machines.planer, sled } } }, [], lid)
-        .shop.flattenBy;
-    expect([by(false), by(true)]).toEqual(['hand-plane', 'planer-sled']);
+    const by = (owned: boolean, sled: boolean) => {
+      const changed = { jointer: { ...machines.jointer, owned }, planer: { ...machines.planer, sled } };
+      return problemFromRecords({ ...shop, machines: { ...machines, ...changed } }, [], lid).shop.flattenBy;
+    };
+    expect([by(true, false), by(true, true)]).toEqual([undefined, 'planer-sled']);
+    expect([by(false, false), by(false, true)]).toEqual(['hand-plane', 'planer-sled']);
   });
 });

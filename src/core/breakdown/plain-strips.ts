@@ -1,0 +1,29 @@
+import type { BreakdownPlan, BreakdownProblem } from './problem-types.ts';
+import { plainRule } from './supply-rule.ts';
+
+/**
+ * How many strips of a part that is wished to show come from boards without a good face: those with one don't reach.
+ *
+ * @param asked a problem with its wishes
+ * @param plan blanks with their strips
+ * @param part id of the part
+ * @returns a count; 0 for a part that isn't wished to show
+ *
+ * Valid for any plan of the problem.
+ *
+ * Example: a lid to show from one strip of a board with a good face and one of a board without: 1.
+ *
+ * Source: count.
+ */
+export function plainStrips(asked: BreakdownProblem, plan: BreakdownPlan, part: string): number {
+  const tooPlain = plainRule(asked);
+  const partAt = asked.parts.findIndex(({ id }) => id === part);
+  return plan.blanks
+    .filter(({ board }) =>
+      tooPlain(
+        partAt,
+        asked.boards.findIndex(({ id }) => id === board),
+      ),
+    )
+    .flatMap(({ strips }) => strips.filter((strip) => strip.part === part)).length;
+}
