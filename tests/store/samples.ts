@@ -79,7 +79,15 @@ export const oneOfEach: { readonly [K in keyof Kinds]: Kinds[K] } = {
         fold: { with: 'front' },
       },
     ],
-    joints: [{ id: 'j1', kind: 'cleat', parts: ['lid'], note: 'slots' }],
+    joints: [
+      { id: 'j1', kind: 'cleat', parts: ['lid'], note: 'slots' },
+      {
+        id: 'j2',
+        kind: 'top',
+        parts: ['lid'],
+        attached: { kind: 'button', distance: 200, grooveDepth: 10, margin: 1, hold: 4 },
+      },
+    ],
     stages: [{ id: 's1', name: 'Lid panel', parts: ['lid'], doneAt: 1_700_000_000_000 }],
     finishedAt: 1_700_000_000_000,
     note: 'for the hall',

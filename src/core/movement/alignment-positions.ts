@@ -13,6 +13,8 @@ export interface AlignmentInput {
   readonly bevel?: { readonly start: number; readonly end: number };
   /** Where the piece will be crosscut later: middle of the kerf from the start, mm. */
   readonly crosscuts?: readonly number[];
+  /** How far such a cut, and the bevel that it leaves, reach to each side of that middle, mm; 0 unless told otherwise. */
+  readonly reach?: number;
   /** Wood to leave beside each, to a cut, an end or the next one, mm; 15 unless told otherwise. */
   readonly clear?: number;
   /** Apart at most, centre to centre, mm; 200 unless told otherwise. */
@@ -23,42 +25,50 @@ export interface AlignmentPositions {
   /** Centres, from the start, mm, rising. */
   readonly positions: readonly number[];
   /** Stretches between cuts that are too short for any, from and to in mm. */
-  readonly bare: readonly { readonly from: number; readonly to: number }[];
+  readonly bare: readonly Stretch[];
+}
+
+interface Stretch {
+  readonly from: number;
+  readonly to: number;
 }
 
 /**
  * Where loose tenons, dowels or splines go along a seam or mitre: spread evenly, clear of later crosscuts, of bevels and of each other.
  *
- * @param input length of the seam, width of one along it, bevels, later crosscuts, clearance and spacing, all mm
+ * @param input length of the seam, width of one along it, bevels, later crosscuts and their reach, clearance and spacing, all mm
  * @returns their centres from the start, mm, and the stretches that stay without
  *
  * Valid: a straight seam. Each length between two cuts gets at least two where they fit, so that every piece stays aligned.
  * Errors: a `Problem` on the input that is missing or negative, on `crosscuts` outside the seam, on `length` when none fits.
  * Example: 600 mm, 40 mm wide, 15 mm clear, at most 200 mm apart: 35, 211.7, 388.3 and 565 mm; with a crosscut at
- *   300 mm: 35, 150, 265, then 335, 450 and 565 mm.
+ *   300 mm: 35, 150, 265, then 335, 450 and 565 mm; with one that reaches 20 mm each way: 35, 140, 245, then 355, 460 and 565 mm.
  * Source: spacing and clearance are common practice.
  */
 export function alignmentPositions(input: AlignmentInput): Outcome<Worked<AlignmentPositions>> {
-  const { length, width, bevel = { start: 0, end: 0 }, crosscuts = [], clear = 15, spacing = 200 } = input;
+  const { length, width, bevel = { start: 0, end: 0 }, crosscuts = [], reach = 0, clear = 15, spacing = 200 } = input;
   const wrong =
     badNumber('length', 'The length of the seam', length, 'mm', { above: 0, most: 20_000 }) ??
     badNumber('width', 'The width', width, 'mm', { above: 0 }) ??
     badNumber('bevel.start', 'The bevel', bevel.start, 'mm', { least: 0 }) ??
     badNumber('bevel.end', 'The bevel', bevel.end, 'mm', { least: 0 }) ??
+    badNumber('reach', 'The reach of a crosscut', reach, 'mm', { least: 0 }) ??
     badNumber('clear', 'The clearance', clear, 'mm', { least: 0 }) ??
     badNumber('spacing', 'The spacing', spacing, 'mm', { least: 20 }) ??
     crosscutProblem(crosscuts, length);
   if (wrong) return wrong;
-  const ends = { first: bevel.start, last: length - bevel.end };
-  const between = [...new Set(crosscuts)].filter((at) => at > ends.first && at < ends.last).sort((a, b) => a - b);
-  const cuts = [ends.first, ...between, ends.last];
   const positions: number[] = [];
-  const bare: { from: number; to: number }[] = [];
-  for (const [index, from] of cuts.slice(0, -1).entries()) {
-    const to = cuts[index + 1] ?? from;
-    const here = spread(from + clear + width / 2, to - clear - width / 2, spacing, width + clear);
+  const bare: Stretch[] = [];
+  const taken = crosscuts.map((at) => ({ from: at - reach, to: at + reach }));
+  for (const stretch of freeOf(length, [
+    { from: 0, to: bevel.start },
+    ...taken,
+    { from: length - bevel.end, to: length },
+  ])) {
+    const room = clear + width / 2;
+    const here = spread(stretch.from + room, stretch.to - room, spacing, width + clear);
     positions.push(...here);
-    if (here.length === 0) bare.push({ from, to });
+    if (here.length === 0) bare.push(stretch);
   }
   if (positions.length === 0) {
     return problem('length', 'None fits with {clear} on both sides of {width}. Take a narrower one.', {
@@ -83,6 +93,17 @@ export function alignmentPositions(input: AlignmentInput): Outcome<Worked<Alignm
       sources: ['common-practice'],
     },
   };
+}
+
+/** What is left of the seam between the stretches that are taken. */
+function freeOf(length: number, taken: readonly Stretch[]): Stretch[] {
+  const free: Stretch[] = [];
+  let from = 0;
+  for (const stretch of taken.toSorted((a, b) => a.from - b.from)) {
+    if (stretch.from > from) free.push({ from, to: Math.min(stretch.from, length) });
+    from = Math.max(from, stretch.to);
+  }
+  return free;
 }
 
 /** Evenly from first to last, no further apart than `spacing`, no nearer than `apart`. */

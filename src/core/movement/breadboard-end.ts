@@ -1,5 +1,7 @@
+import { phrase } from '../answer/phrase.ts';
 import { isProblem, type Outcome } from '../answer/problem.ts';
-import type { Worked } from '../answer/worked.ts';
+import { factor, mm } from '../answer/quantity.ts';
+import type { Worked, WorkingStep } from '../answer/worked.ts';
 import { elongatedSlots, type Slot } from './elongated-slots.ts';
 import { partMovement, type Wood } from './part-movement.ts';
 import type { Seasons } from './seasons.ts';
@@ -11,6 +13,8 @@ export interface BreadboardInput {
   readonly seasons: Seasons;
   /** Where the pegs sit, from one edge, mm, rising. */
   readonly pegs: readonly number[];
+  /** Which of them keeps still: its number in `pegs`; the one nearest the middle unless told otherwise. */
+  readonly fixed?: number;
   /** Diameter, mm. */
   readonly peg: number;
   readonly margin?: number;
@@ -19,7 +23,7 @@ export interface BreadboardInput {
 }
 
 export interface BreadboardEnd {
-  /** The slots in the panel's tenons; the peg nearest the middle is fixed. */
+  /** The slots in the panel's tenons. */
   readonly slots: readonly Slot[];
   /** How far the panel stands out beyond the end (positive) or falls short of it, at the near and the far edge, mm. */
   readonly dry: { readonly near: number; readonly far: number };
@@ -29,8 +33,8 @@ export interface BreadboardEnd {
 /**
  * A breadboard end: the middle peg fixed and glued, the outer ones in slots of the panel's tenons.
  *
- * @param input wood and width of the panel (mm), moisture today and in the seasons (percent), positions and diameter of the
- *   pegs (mm), margin (mm), width of a tenon along the slots (mm)
+ * @param input wood and width of the panel (mm), moisture today and in the seasons (percent), positions of the pegs (mm), which
+ *   is fixed, their diameter (mm), margin (mm), width of a tenon along the slots (mm)
  * @returns slots, and how far the panel's edges stand out or fall short in each season, mm
  *
  * Valid: a panel flush with its ends today; glue at the fixed peg only.
@@ -40,7 +44,7 @@ export interface BreadboardEnd {
  */
 export function breadboardEnd(input: BreadboardInput): Outcome<Worked<BreadboardEnd>> {
   const { wood, width, seasons, pegs, peg, margin, tenonWidth } = input;
-  const fixed = nearestMiddle(pegs, width);
+  const { fixed = nearestMiddle(pegs, width) } = input;
   const slots = elongatedSlots({
     wood,
     width,
@@ -57,9 +61,22 @@ export function breadboardEnd(input: BreadboardInput): Outcome<Worked<Breadboard
   if (isProblem(whole)) return whole;
   const near = (pegs[fixed] ?? 0) / width;
   const edges = (change: number) => ({ near: change * near, far: change * (1 - near) });
+  const share = Math.max(near, 1 - near);
+  const edge = (season: string, change: number): WorkingStep => ({
+    finds: `edge of the panel, ${season} season`,
+    by: phrase('change of width {change} × {share}, its share beyond the fixed peg', {
+      change: mm(change),
+      share: factor(share),
+    }),
+    gives: mm(change * share),
+  });
+  const { dryChange, wetChange } = whole.value;
   return {
-    value: { slots: slots.value, dry: edges(whole.value.dryChange), wet: edges(whole.value.wetChange) },
-    working: slots.working,
+    value: { slots: slots.value, dry: edges(dryChange), wet: edges(wetChange) },
+    working: {
+      ...slots.working,
+      steps: [...slots.working.steps, edge('dry', dryChange), edge('wet', wetChange)],
+    },
   };
 }
 

@@ -1,62 +1,57 @@
-import { isProblem, type Outcome, within } from '../answer/problem.ts';
-import type { Worked } from '../answer/worked.ts';
-import { type JointVerdict, jointVerdict } from './joint-verdict.ts';
-import type { Wood } from './part-movement.ts';
-import type { SeasonMoisture } from './seasons.ts';
+import { type Outcome, problem } from '../answer/problem.ts';
+import type { GrainAtSeam } from './joint-side.ts';
 
-/** One of the four panels of a mitred case. */
-export interface CasePanel {
-  readonly name: string;
-  /** Whether its grain runs on around the case, or crosses: runs front to back, along the corners. */
-  readonly grain: 'around' | 'front-to-back';
-  readonly wood: Wood;
-  /** Percent moisture. */
-  readonly today: number;
-}
-
-export interface FoldedCase {
-  /** In order around the case: each meets the next, the last the first. */
-  readonly panels: readonly [CasePanel, CasePanel, CasePanel, CasePanel];
-  /** Front to back, along the corners, mm. */
-  readonly depth: number;
-  readonly seasons: SeasonMoisture;
-  readonly limit?: number;
+/** One of the four sides of a mitred case, mm. */
+export interface CaseSide {
+  /** Along the grain. */
+  readonly length: number;
+  readonly width: number;
 }
 
 export interface CaseCorner {
-  readonly panels: readonly [string, string];
-  readonly verdict: Worked<JointVerdict>;
+  /** Which two sides meet, counted from 0. */
+  readonly sides: readonly [number, number];
+  /** How the grain of each runs at the mitre: across it where it runs on around the case. */
+  readonly grain: readonly [GrainAtSeam, GrainAtSeam];
 }
+
+export interface FoldedCase {
+  /** Front to back, along the corners, mm. */
+  readonly depth: number;
+  /** Side 0 to 1, 1 to 2, 2 to 3, 3 to 0. */
+  readonly corners: readonly CaseCorner[];
+}
+
+/** Tapes differ: sizes this near to one another are meant to be the same, mm. */
+const same = (a: number, b: number): boolean => Math.abs(a - b) <= 1;
 
 /**
- * A verdict for each of the four corners of a mitred case whose panels fold around it.
+ * The four corners of a mitred case from the sizes of its sides: the one size that all four share is its depth. A side that is
+ * as wide as the case is deep has its grain running on around; one that is as long as that has it running front to back.
  *
- * @param box four panels in order around the case, the depth of the case in mm, moisture of the seasons in percent, the limit in mm
- * @returns four corners: panel 1 to 2, 2 to 3, 3 to 4, 4 to 1
+ * @param sides four, in order around the case: length along the grain and width, mm
+ * @returns the depth in mm, and which sides meet at each corner, with how the grain of each runs there
  *
- * Valid: as `jointVerdict`.
- * Errors: a `Problem` under the number of the corner, or on `depth`.
- * Example: three panels with the grain around and a back one that crosses: two corners glued, two aligned.
- * Source: as `jointVerdict`.
+ * Valid: a case as deep all around. Where length and width of a side are alike, its grain is taken to run on around.
+ * Errors: a `Problem` on `sides` when they share no size.
+ * Example: sides 800 x 300, 400 x 300, 300 x 800 and 400 x 300: 300 mm deep; the third crosses.
+ * Source: geometry.
  */
-export function foldedCaseCorners({ panels, depth, seasons, limit }: FoldedCase): Outcome<readonly CaseCorner[]> {
-  const corners: CaseCorner[] = [];
-  for (const [index, panel] of panels.entries()) {
-    const next = panels[(index + 1) % panels.length] as CasePanel;
-    const verdict = jointVerdict({
-      first: mitred(panel),
-      second: mitred(next),
-      length: depth,
-      seasons,
-      ...(limit !== undefined && { limit }),
-    });
-    if (isProblem(verdict))
-      return verdict.field === 'length' ? { ...verdict, field: 'depth' } : within(verdict, `corners.${index}`);
-    corners.push({ panels: [panel.name, next.name], verdict });
-  }
-  return corners;
-}
-
-function mitred({ name, grain, wood, today }: CasePanel) {
-  return { name, wood, today, surface: 'mitre', grain: grain === 'around' ? 'across' : 'along' } as const;
+export function foldedCaseCorners(sides: readonly [CaseSide, CaseSide, CaseSide, CaseSide]): Outcome<FoldedCase> {
+  const shared = sides
+    .flatMap(({ width, length }) => [width, length])
+    .filter((size) => sides.every(({ width, length }) => same(size, width) || same(size, length)));
+  const runningOn = (depth: number) => sides.filter(({ width }) => same(depth, width)).length;
+  const [depth] = shared.sort((a, b) => runningOn(b) - runningOn(a));
+  if (depth === undefined)
+    return problem(
+      'sides',
+      'The four share no width or length, which would be the depth of the case. Check the parts.',
+    );
+  const grains = sides.map(({ width }): GrainAtSeam => (same(depth, width) ? 'across' : 'along'));
+  const corner = (at: number): CaseCorner => {
+    const next = (at + 1) % 4;
+    return { sides: [at, next], grain: [grains[at] ?? 'across', grains[next] ?? 'across'] };
+  };
+  return { depth, corners: [0, 1, 2, 3].map(corner) };
 }

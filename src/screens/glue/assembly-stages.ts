@@ -13,7 +13,11 @@ function seamsOf(piece: Piece, joint: Joint): Seam[] {
   const parts = partsOf(piece, joint.parts);
   const [first, ...others] = parts;
   if (!first || others.length === 0) return [];
-  const times = first.quantity * others.reduce((sum, { quantity }) => sum + quantity, 0);
+  const everywhere = first.quantity * others.reduce((sum, { quantity }) => sum + quantity, 0);
+  // Corners that are listed one by one share the places at which these parts meet.
+  const among = (ids: readonly string[]) => [...ids].sort().join();
+  const alike = piece.joints.filter((one) => one.kind === joint.kind && among(one.parts) === among(joint.parts));
+  const times = Math.max(1, Math.round(everywhere / alike.length));
   const seam = {
     length: joint.length ?? Math.min(...parts.map(({ width }) => width)),
     width: joint.breadth ?? Math.min(...parts.map(({ thickness }) => thickness)),

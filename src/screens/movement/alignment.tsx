@@ -1,15 +1,26 @@
 import { useDraft } from '../../app/draft.ts';
-import { isProblem } from '../../core/answer/problem.ts';
+import { shop } from '../../app/shop.ts';
+import { isProblem, type Outcome, within } from '../../core/answer/problem.ts';
 import { mm } from '../../core/answer/quantity.ts';
-import { alignmentPositions } from '../../core/movement/alignment-positions.ts';
+import { formatLength } from '../../core/length/format-length.ts';
+import { parseLength } from '../../core/length/parse-length.ts';
+import { type AlignmentInput, alignmentPositions } from '../../core/movement/alignment-positions.ts';
 import { type AlignmentKind, alignmentSize } from '../../core/movement/alignment-size.ts';
+import type { Seasons } from '../../core/movement/seasons.ts';
+import type { Joint } from '../../store/records/piece.ts';
 import { Facts } from '../../ui/facts.tsx';
 import { Choice } from '../../ui/fields.tsx';
+import { Fold } from '../../ui/fold.tsx';
 import { Length } from '../../ui/length.tsx';
+import { LengthField } from '../../ui/pad/length-field.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
 import { Trouble } from '../../ui/trouble.tsx';
+import { units } from '../../ui/units.ts';
+import { planShop } from '../breakdown/problem-from-records.ts';
 import { useEntries } from './entries.tsx';
-import type { ReadJoint } from './read-joint.ts';
+import { laterCuts } from './later-cuts.ts';
+import { mortises } from './mortises.ts';
+import type { Judged } from './read-joint.ts';
 
 const kinds = [
   { value: 'loose-tenon', label: 'Loose tenons' },
@@ -17,32 +28,91 @@ const kinds = [
   { value: 'spline', label: 'Splines' },
 ] as const;
 
-/** Loose tenons, dowels or splines along a seam or a mitre: where, how thick, how deep. */
-export function Alignment({ joint }: { joint: ReadJoint }) {
-  const kind = useDraft<AlignmentKind>(`align-kind-1-${joint.joint.id}`, 'loose-tenon');
-  const entries = useEntries(`align-1-${joint.joint.id}`, {
+interface Props {
+  joint: Judged;
+  /** All of the piece. */
+  joints: readonly Joint[];
+  seasons: Seasons;
+}
+
+/** Loose tenons, dowels or splines along a seam or a mitre. */
+export const Alignment = (props: Props) => (
+  <Fold label="Tenons, dowels or splines to align it">
+    <AlignmentTask {...props} />
+  </Fold>
+);
+
+/** Where they go, clear of later cuts; how thick, how deep, and how wide their mortises. */
+function AlignmentTask({ joint, joints, seasons }: Props) {
+  const { id } = joint.joint;
+  const later = laterCuts(joint, joints, planShop(shop.value).crosscutKerf);
+  const kind = useDraft<AlignmentKind>(`align-kind-1-${id}`, 'loose-tenon');
+  const cuts = useDraft<readonly string[]>(
+    `align-cuts-1-${id}-${units.value.unit}`,
+    later.crosscuts.map((at) => formatLength(at, units.value)),
+  );
+  const entries = useEntries(`align-2-${id}`, {
     width: ['Width of one along the joint', 40],
     spacing: ['Apart at most', 200],
-    clear: ['Clear of ends and each other', 15],
+    clear: ['Clear of ends, cuts and each other', 15],
+    start: ['Bevel takes off the start', later.bevel],
+    end: ['Bevel takes off the end', later.bevel],
   });
-  if (!entries || !kind.value) return null;
-  const positions = entries.ask((lengths) => alignmentPositions({ ...lengths, length: joint.contact.length }));
+  if (!entries || !kind.value || !cuts.value) return null;
+  const typed = cuts.value;
+  const placed = entries.ask(({ start, end, width, ...lengths }) => {
+    const crosscuts = readCuts(typed);
+    if (isProblem(crosscuts)) return crosscuts;
+    const asked: AlignmentInput = { ...lengths, width, length: joint.contact.length, bevel: { start, end }, crosscuts };
+    const found = alignmentPositions({ ...asked, reach: later.reach });
+    if (isProblem(found)) return { ...found, field: found.field.replace('bevel.', '') };
+    const lengthsOf = mortises(joint, seasons, found.value.positions, width);
+    return isProblem(lengthsOf) ? lengthsOf : { found, mortises: lengthsOf };
+  });
   const mitred = joint.meets[0].surface === 'mitre';
   const size = alignmentSize({
     kind: kind.value,
     thickness: Math.min(...joint.parts.map(({ thickness }) => thickness)),
     angle: mitred ? 45 : 90,
   });
+  const snug = joint.verdict.value.advice === 'glue';
   return (
-    <details class="working">
-      <summary>Tenons, dowels or splines to align it</summary>
-      {entries.fields(positions)}
+    <>
+      {entries.fields(placed)}
+      <div class="fields">
+        {[...typed, ''].map((text, at) => (
+          <LengthField
+            label={`Later cut ${at + 1}`}
+            hint="middle, from the start"
+            value={text}
+            problem={isProblem(placed) && placed.field === `crosscuts.${at}` ? placed : undefined}
+            onInput={(next) =>
+              cuts.set([...typed.slice(0, at), next, ...typed.slice(at + 1)].filter((cut) => cut !== ''))
+            }
+          />
+        ))}
+      </div>
       <Choice label="Kind" value={kind.value} options={kinds} onInput={kind.set} />
-      {!isProblem(positions) && (
+      {!isProblem(placed) && (
         <div class="answer" aria-live="polite">
-          <span class="soft">Middles, from one end</span>
-          <p>{positions.value.positions.map((at, index) => [index > 0 && ', ', <Length mm={at} bare />])}</p>
-          <ShowWorking of={positions.working} label="How these are spread" />
+          <span class="soft">Middle, from the start, and its mortise</span>
+          <ol class="rows">
+            {placed.found.value.positions.map((at, index) => (
+              <li>
+                <b>
+                  <Length mm={at} />
+                </b>
+                <span>
+                  mortise <Length mm={placed.mortises.value[index] ?? 0} />
+                </span>
+              </li>
+            ))}
+          </ol>
+          <p class="soft small">
+            {snug ? 'Snug: it is glued.' : 'The one in the middle snug, the others wide: no glue there.'}
+          </p>
+          <ShowWorking of={placed.found.working} label="How these are spread" />
+          <ShowWorking of={placed.mortises.working} label="How the mortise is found" />
         </div>
       )}
       {isProblem(size) ? (
@@ -59,6 +129,16 @@ export function Alignment({ joint }: { joint: ReadJoint }) {
           <ShowWorking of={size.working} />
         </div>
       )}
-    </details>
+    </>
   );
+}
+
+function readCuts(texts: readonly string[]): Outcome<readonly number[]> {
+  const cuts: number[] = [];
+  for (const [at, text] of texts.entries()) {
+    const cut = parseLength(text, units.value.unit);
+    if (isProblem(cut)) return within(cut, `crosscuts.${at}`);
+    cuts.push(cut);
+  }
+  return cuts;
 }

@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
-import { panelInGroove } from '../../core/movement/panel-in-groove.ts';
 import { seasonalGap } from '../../core/movement/seasonal-gap.ts';
 import type { Seasons } from '../../core/movement/seasons.ts';
 import type { Part } from '../../store/records/piece.ts';
+import { GrooveTask } from './groove-task.tsx';
 import { LengthTask } from './length-task.tsx';
 import { PartPick, widestOf } from './part-pick.tsx';
 import { woodOfPart } from './wood-of-part.ts';
@@ -21,20 +21,7 @@ export function Gaps({ parts, seasons }: Props) {
   return (
     <>
       <PartPick parts={parts} value={part.id} onInput={choose} />
-      <LengthTask
-        key={`groove-${part.id}`}
-        title="Panel in grooves"
-        name={`groove-1-${part.id}`}
-        entries={{ opening: ['Between the frame’s inner edges', part.width], depth: ['Depth of a groove', 10] }}
-        find={(lengths) => panelInGroove({ wood, seasons, ...lengths })}
-        show={({ width, gapToday, gapDry, gapWet, heldDry }) => [
-          ['Cut it today to', width],
-          ['Gap in each groove today', gapToday],
-          ['in the dry season', gapDry],
-          ['in the damp season', gapWet],
-          ['Held in each groove when dry', heldDry],
-        ]}
-      />
+      <GrooveTask key={`groove-${part.id}`} part={part} seasons={seasons} />
       <LengthTask
         key={`opening-${part.id}`}
         title="Drawer front or door"

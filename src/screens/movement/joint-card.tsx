@@ -2,13 +2,12 @@ import { offerUndo } from '../../app/notices.ts';
 import { isProblem } from '../../core/answer/problem.ts';
 import type { Seasons } from '../../core/movement/seasons.ts';
 import { pieces } from '../../store/pieces.ts';
-import type { Fixing, Joint, Piece } from '../../store/records/piece.ts';
+import type { Joint, Piece } from '../../store/records/piece.ts';
 import { Alignment } from './alignment.tsx';
+import { Floating } from './floating.tsx';
 import { JointFound } from './joint-found.tsx';
-import { needsSlots, usualFixing } from './joint-slots.ts';
 import { MeetingEntries } from './meeting-entries.tsx';
 import { judge } from './read-joint.ts';
-import { Slots } from './slots.tsx';
 
 interface Props {
   piece: Piece;
@@ -21,12 +20,8 @@ export function JointCard({ piece, joint, seasons }: Props) {
   // A write that fails is kept and shown by the shell.
   const edit = (change: (joints: readonly Joint[]) => readonly Joint[], then = () => {}) =>
     void pieces.change(piece.id, (now) => ({ ...now, joints: change(now.joints) })).then(then, () => {});
-  const set = (part: Partial<Joint>) =>
-    edit((joints) => joints.map((one) => (one.id === joint.id ? { ...one, ...part } : one)));
-  const setFixing = (length: number, change: (now: Fixing) => Fixing) =>
-    edit((joints) =>
-      joints.map((one) => (one.id === joint.id ? { ...one, fixing: change(one.fixing ?? usualFixing(length)) } : one)),
-    );
+  const set = (change: (now: Joint) => Joint) =>
+    edit((joints) => joints.map((one) => (one.id === joint.id ? change(one) : one)));
   const remove = () => {
     const at = piece.joints.findIndex(({ id }) => id === joint.id);
     edit(
@@ -40,11 +35,11 @@ export function JointCard({ piece, joint, seasons }: Props) {
       <JointFound joint={joint} parts={piece.parts} judged={judged} />
       {!isProblem(judged) && (
         <>
-          {needsSlots(judged) && (
-            <Slots joint={judged} seasons={seasons} onChange={(change) => setFixing(judged.contact.length, change)} />
+          <Floating joint={judged} seasons={seasons} onChange={set} />
+          {(joint.kind === 'seam' || joint.kind === 'mitre') && (
+            <Alignment joint={judged} joints={piece.joints} seasons={seasons} />
           )}
-          {(joint.kind === 'seam' || joint.kind === 'mitre') && <Alignment joint={judged} />}
-          <MeetingEntries joint={judged} seasons={seasons} onChange={set} />
+          <MeetingEntries joint={judged} seasons={seasons} onChange={(part) => set((now) => ({ ...now, ...part }))} />
         </>
       )}
       <button type="button" class="button" onClick={remove}>

@@ -21,7 +21,10 @@ export function JointFound({ joint, parts, judged }: Props) {
   return (
     <>
       <h2>
-        {names.join(' to ')} <span class="soft small">{jointKind(joint.kind).name}</span>
+        {names.join(' to ')}{' '}
+        <span class="soft small">
+          {jointKind(joint.kind)?.name ?? joint.kind} {joint.note}
+        </span>
       </h2>
       {isProblem(judged) ? (
         <Trouble of={judged} />

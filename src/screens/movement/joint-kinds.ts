@@ -29,8 +29,15 @@ export const jointKinds: readonly JointKind[] = [
   { id: 'rail', name: 'Rail into a leg or stile', first: 'Rail', second: 'Leg', meets: [end, edge] },
   { id: 'shelf', name: 'Shelf between sides', first: 'Shelf', second: 'Side', meets: [end, face('across')] },
   { id: 'breadboard', name: 'Breadboard end', first: 'Panel', second: 'End piece', meets: [end, edge] },
+  {
+    id: 'groove',
+    name: 'Panel in grooves',
+    first: 'Panel',
+    second: 'Rail across its grain',
+    meets: [face('across'), edge],
+  },
   { id: 'faces', name: 'Face to face', first: 'Part', second: 'Other part', meets: [face('along'), face('along')] },
 ];
 
-export const jointKind = (id: string): JointKind =>
-  jointKinds.find((kind) => kind.id === id) ?? (jointKinds[0] as JointKind);
+/** None for a kind that only a newer version knows. */
+export const jointKind = (id: string): JointKind | undefined => jointKinds.find((kind) => kind.id === id);

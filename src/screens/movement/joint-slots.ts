@@ -26,9 +26,12 @@ export function slottedPart(joint: ReadJoint): Part {
   return joint.parts[(joint.joint.kind === 'breadboard') === (moving === 0) ? 0 : 1];
 }
 
-/** Whether a joint is to float on screws or pegs in slots. */
+/** Whether a joint is to float on screws or pegs in slots, or on what does their work; a panel floats in its grooves. */
 export const needsSlots = (joint: Judged): boolean =>
-  joint.verdict.value.moves && movingPart(joint) !== undefined && joint.meets[0].surface !== 'mitre';
+  joint.joint.kind !== 'groove' &&
+  joint.verdict.value.moves &&
+  movingPart(joint) !== undefined &&
+  joint.meets[0].surface !== 'mitre';
 
 /** Where the screws sit, from the end of the seam: evenly between the two insets. */
 export function screwPositions({ count, inset }: Fixing, length: number): number[] {

@@ -13,7 +13,8 @@ interface Props<K extends string, T> {
   find(lengths: Readonly<Record<K, number>>): Outcome<Worked<T>>;
   /** The length to work to with its name, then what else to know; mm. */
   show(value: T): readonly [Shown, ...Shown[]];
-  children?: ComponentChildren;
+  /** What else to say of it. */
+  children?(value: T): ComponentChildren;
 }
 
 type Shown = readonly [name: string, mm: number];
@@ -35,7 +36,7 @@ export function LengthTask<K extends string, T>({ title, name, entries, find, sh
           facts={rest.map(([said, length]) => [said, mm(length)])}
           working={found.working}
         >
-          {children}
+          {children?.(found.value)}
         </Answer>
       )}
     </section>

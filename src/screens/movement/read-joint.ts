@@ -18,7 +18,8 @@ export interface ReadJoint {
 export function readJoint(joint: Joint, parts: readonly Part[]): Outcome<ReadJoint> {
   const [first, second] = joint.parts.map((wanted) => parts.find(({ id }) => id === wanted));
   if (!first || !second) return problem('parts', 'A part of it is off the list. Take the joint off too.');
-  const meets = joint.meets ?? jointKind(joint.kind).meets;
+  const meets = joint.meets ?? jointKind(joint.kind)?.meets;
+  if (!meets) return problem('kind', 'This version doesn’t know this kind of joint.');
   const usual = jointContact([first, second], meets);
   const breadth = usual.breadth === undefined ? undefined : (joint.breadth ?? usual.breadth);
   const contact = { length: joint.length ?? usual.length, ...(breadth !== undefined && { breadth }) };

@@ -21,7 +21,9 @@ export function ScrewDepth({ pieceId }: { pieceId: string }) {
         ['Wood left under it', remaining],
       ]}
     >
-      <p class="soft small">From the tip of the bit, through both parts at once. Try the stop on scrap first.</p>
+      {() => (
+        <p class="soft small">From the tip of the bit, through both parts at once. Try the stop on scrap first.</p>
+      )}
     </LengthTask>
   );
 }

@@ -3,14 +3,14 @@ import type { Seasons } from '../../core/movement/seasons.ts';
 import type { Fixing } from '../../store/records/piece.ts';
 import { Pick, Tick } from '../../ui/fields.tsx';
 import { SettledLength, SettledNumber } from '../../ui/settled.tsx';
+import { FloatingFound } from './floating-found.tsx';
 import { fixingOf, jointSlots, slottedPart } from './joint-slots.ts';
-import type { ReadJoint } from './read-joint.ts';
-import { SlotsFound } from './slots-found.tsx';
+import type { Judged } from './read-joint.ts';
 
 const badCount = problem('count', 'Between 1 and 40, a whole number.');
 
 interface Props {
-  joint: ReadJoint;
+  joint: Judged;
   seasons: Seasons;
   onChange(change: (now: Fixing) => Fixing): void;
 }
@@ -38,7 +38,7 @@ export function Slots({ joint, seasons, onChange }: Props) {
   };
   return (
     <section class="task" aria-label={`Slots in ${slottedPart(joint).name}`}>
-      <SlotsFound joint={joint} seasons={seasons} />
+      <FloatingFound joint={joint} seasons={seasons} />
       <details class="working">
         <summary>Change the {fastener.toLowerCase()}s</summary>
         <div class="fields">

@@ -4,11 +4,10 @@ import { percent } from '../../core/answer/quantity.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import { Facts } from '../../ui/facts.tsx';
 import { Reason } from '../../ui/reason.tsx';
+import { FloatingFound } from '../movement/floating-found.tsx';
 import { JointFound } from '../movement/joint-found.tsx';
-import { needsSlots } from '../movement/joint-slots.ts';
 import { judge } from '../movement/read-joint.ts';
 import { seasonsOfPiece } from '../movement/seasons-of-piece.ts';
-import { SlotsFound } from '../movement/slots-found.tsx';
 import { SheetPart } from './sheet-part.tsx';
 
 /** Each joint with its verdict, and the slots of those that must move. */
@@ -33,7 +32,7 @@ export function JointsOnSheet({ piece }: { piece: Piece }) {
               return (
                 <section class="task">
                   <JointFound joint={joint} parts={piece.parts} judged={judged} />
-                  {!isProblem(judged) && needsSlots(judged) && <SlotsFound joint={judged} seasons={seasons.value} />}
+                  {!isProblem(judged) && <FloatingFound joint={judged} seasons={seasons.value} />}
                 </section>
               );
             })}

@@ -58,6 +58,7 @@ const meeting = object({
   surface: oneOf(['edge', 'face', 'end', 'mitre']),
   grain: oneOf(['along', 'across']),
 });
+const attachedBy = { distance: amount, margin: may(amount) };
 const ticks = byName(object({ pieces: list(text), skipped: may(text), at: instant }));
 const saw = object({ owned: yesNo, kerf: amount });
 const limit = may(object({ length: may(amount), width: may(amount), thickness: may(amount), depth: may(amount) }));
@@ -180,6 +181,15 @@ export const schemas: { readonly [K in Kind]: Schema<Kinds[K]> } = {
         length: may(amount),
         breadth: may(amount),
         fixing: may(object({ count, inset: amount, shank: amount, head: may(amount), fixed: count, margin: amount })),
+        attached: may(
+          either(
+            object({ kind: oneOf(['button']), ...attachedBy, grooveDepth: amount, hold: may(amount) }),
+            either(
+              object({ kind: oneOf(['slotted-bracket']), ...attachedBy, slot: amount, shank: amount }),
+              object({ kind: oneOf(['swivel-bracket']), ...attachedBy, swing: amount }),
+            ),
+          ),
+        ),
         note: may(text),
       }),
     ),

@@ -27,7 +27,7 @@ export const demoPieces: readonly { readonly id: string; readonly fields: Fields
       joints: [
         { id: 'corner', kind: 'mitre', parts: ['front', 'end'] },
         { id: 'lid-cleat', kind: 'cleat', parts: ['lid', 'cleat'] },
-        { id: 'bottom-groove', kind: 'groove', parts: ['bottom', 'front'] },
+        { id: 'bottom-groove', kind: 'groove', parts: ['bottom', 'end'] },
       ],
       stages: [
         { id: 'panels', name: 'Panels', parts: ['front', 'end', 'lid', 'bottom'] },
@@ -50,9 +50,9 @@ export const demoPieces: readonly { readonly id: string; readonly fields: Fields
         part('hanger', 'Hanging cleat', maple, [520, 70, 19], 2, false),
       ],
       joints: [
-        { id: 'corner', kind: 'loose tenon', parts: ['side', 'top'] },
-        { id: 'frame', kind: 'loose tenon', parts: ['stile', 'rail'] },
-        { id: 'door-groove', kind: 'groove', parts: ['door', 'stile', 'rail'] },
+        { id: 'corner', kind: 'corner', parts: ['side', 'top'] },
+        { id: 'frame', kind: 'rail', parts: ['rail', 'stile'] },
+        { id: 'door-groove', kind: 'groove', parts: ['door', 'rail'] },
       ],
       stages: [
         { id: 'panels', name: 'Panels', parts: ['door', 'back'] },

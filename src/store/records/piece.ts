@@ -1,3 +1,4 @@
+import type { AttachmentKind } from '../../core/movement/attachment.ts';
 import type { MoistureReading } from './board.ts';
 import type { Json, StoredRecord } from './record.ts';
 
@@ -45,6 +46,9 @@ export interface Fixing {
   readonly margin: number;
 }
 
+/** What holds a top down in place of screws in slots, and how far it sits from the line where the top is fixed. */
+export type Attached = AttachmentKind & { readonly distance: number };
+
 export interface Joint {
   readonly id: string;
   readonly kind: string;
@@ -57,6 +61,7 @@ export interface Joint {
   /** Across the seam, where a face lies on another part. */
   readonly breadth?: number;
   readonly fixing?: Fixing;
+  readonly attached?: Attached;
   readonly note?: string;
 }
 

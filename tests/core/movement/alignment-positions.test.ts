@@ -23,6 +23,13 @@ describe('alignmentPositions', () => {
     expect(positions({ ...seam, bevel: { start: 20, end: 30 }, crosscuts: [10] })).toEqual([55, 215, 375, 535]);
   });
 
+  it('keeps clear of what a later bevelled cut takes to each side', () => {
+    const found = positions({ ...seam, crosscuts: [300], reach: 20 });
+    expect(found).toEqual([35, 140, 245, 355, 460, 565]);
+    // One that falls into a bevel, but reaches beyond it.
+    expect(positions({ ...seam, bevel: { start: 20, end: 0 }, crosscuts: [15], reach: 30 })[0]).toBe(45 + 35);
+  });
+
   it("sets one in the middle where two don't fit, and names a stretch that stays without", () => {
     expect(positions({ length: 100, width: 40 })).toEqual([50]);
     expect(answered(alignmentPositions({ ...seam, crosscuts: [50] })).value.bare).toEqual([{ from: 0, to: 50 }]);
@@ -33,17 +40,20 @@ describe('alignmentPositions', () => {
       length: fc.double({ min: 80, max: 3000, noNaN: true }),
       width: fc.double({ min: 5, max: 60, noNaN: true }),
       clear: fc.double({ min: 0, max: 30, noNaN: true }),
+      reach: fc.double({ min: 0, max: 40, noNaN: true }),
       shares: fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { maxLength: 4 }),
     });
     fc.assert(
-      fc.property(input, ({ length, width, clear, shares }) => {
+      fc.property(input, ({ length, width, clear, reach, shares }) => {
         const crosscuts = shares.map((share) => share * length);
-        const answer = alignmentPositions({ length, width, clear, crosscuts });
+        const answer = alignmentPositions({ length, width, clear, reach, crosscuts });
         if (isProblem(answer)) return;
-        const edges = [0, ...crosscuts, length];
         const found = answer.value.positions;
-        for (const at of found)
-          for (const edge of edges) expect(Math.abs(at - edge)).toBeGreaterThanOrEqual(width / 2 + clear - 1e-6);
+        for (const at of found) {
+          for (const end of [0, length]) expect(Math.abs(at - end)).toBeGreaterThanOrEqual(width / 2 + clear - 1e-6);
+          for (const cut of crosscuts)
+            expect(Math.abs(at - cut)).toBeGreaterThanOrEqual(reach + width / 2 + clear - 1e-6);
+        }
         for (const [index, at] of found.slice(1).entries())
           expect(at - (found[index] ?? 0)).toBeGreaterThanOrEqual(width + clear - 1e-6);
       }),
@@ -57,6 +67,7 @@ describe('alignmentPositions', () => {
     ['bevel.start', { bevel: { start: -1, end: 0 } }],
     ['bevel.end', { bevel: { start: 0, end: Number.NaN } }],
     ['length', { bevel: { start: 400, end: 400 } }],
+    ['reach', { crosscuts: [300], reach: -1 }],
     ['clear', { clear: -1 }],
     ['spacing', { spacing: 0 }],
     ['crosscuts.1', { crosscuts: [300, 700] }],

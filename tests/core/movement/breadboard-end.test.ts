@@ -23,6 +23,14 @@ describe('breadboardEnd', () => {
     expect(aside.near).toBeCloseTo(1.488, 9);
   });
 
+  it('fixes another peg where it is told to: the far edge then moves more', () => {
+    const end = answered(breadboardEnd({ ...table, fixed: 0 }));
+    expect(end.value.slots.map((slot) => slot.fixed)).toEqual([true, false, false]);
+    // 540 of 600 mm lie beyond it: 540 x 0.00248 x 3.
+    expect(end.value.wet.far).toBeCloseTo(540 * 0.00248 * 3, 9);
+    expect(end.working.steps.at(-1)?.gives.value).toBeCloseTo(end.value.wet.far, 9);
+  });
+
   it.each([
     ['pegs', { pegs: [] }],
     ['pegs.0', { pegs: [-5, 300] }],

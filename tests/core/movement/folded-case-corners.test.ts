@@ -1,50 +1,59 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type CasePanel, type FoldedCase, foldedCaseCorners } from '../../../src/core/movement/folded-case-corners.ts';
+import { type CaseSide, foldedCaseCorners } from '../../../src/core/movement/folded-case-corners.ts';
+import { jointVerdict } from '../../../src/core/movement/joint-verdict.ts';
 import { answered, cherry } from './woods.ts';
 
-const panel = (name: string, grain: CasePanel['grain'] = 'around'): CasePanel => ({
-  name,
-  grain,
-  wood: cherry,
-  today: 8,
-});
-const box: FoldedCase = {
-  panels: [panel('top'), panel('right'), panel('bottom'), panel('left')],
-  depth: 300,
-  seasons: { dry: 6, wet: 11 },
-};
-const advice = (input: FoldedCase) => answered(foldedCaseCorners(input)).map((corner) => corner.verdict.value.advice);
+const side = (length: number, width: number): CaseSide => ({ length, width });
+const top = side(800, 300);
+const end = side(400, 300);
+
+/** What each corner gets, all of flat-sawn cherry at 8 %. */
+function advice(...sides: Parameters<typeof foldedCaseCorners>[0]): string[] {
+  const { depth, corners } = answered(foldedCaseCorners(sides));
+  return corners.map(({ grain }) => {
+    const part = (at: 0 | 1) =>
+      ({ name: `side ${at}`, surface: 'mitre', grain: grain[at], wood: cherry, today: 8 }) as const;
+    const seasons = { dry: 6, wet: 11 };
+    return answered(jointVerdict({ first: part(0), second: part(1), length: depth, seasons })).value.advice;
+  });
+}
 
 describe('foldedCaseCorners', () => {
   it('glues all four where the grain runs on around', () => {
-    expect(advice(box)).toEqual(['glue', 'glue', 'glue', 'glue']);
+    expect(advice(top, end, top, end)).toEqual(['glue', 'glue', 'glue', 'glue']);
   });
 
-  it('gives each corner its own verdict: the two of a crossing panel are aligned', () => {
-    const crossing: FoldedCase = {
-      ...box,
-      panels: [panel('top'), panel('right'), panel('bottom', 'front-to-back'), panel('left')],
-    };
-    expect(advice(crossing)).toEqual(['glue', 'align', 'align', 'glue']);
-    expect(answered(foldedCaseCorners(crossing))[3]?.panels).toEqual(['left', 'top']);
+  it('aligns the two corners of a side whose grain runs front to back', () => {
+    expect(advice(top, end, side(300, 800), end)).toEqual(['glue', 'align', 'align', 'glue']);
+    expect(answered(foldedCaseCorners([top, end, top, end])).corners[3]?.sides).toEqual([3, 0]);
   });
 
-  it('heeds the limit', () => {
-    const mixed = {
-      ...box,
-      panels: [{ ...panel('top'), today: 9 }, panel('right'), panel('bottom'), panel('left')],
-    } as const;
-    // One percent apart over 300 mm: 300 x 0.00248 = 0.744 mm.
-    expect(advice(mixed)).toEqual(['align', 'glue', 'glue', 'align']);
-    expect(advice({ ...mixed, limit: 0.8 })).toEqual(['glue', 'glue', 'glue', 'glue']);
+  it('takes the size that most sides share as their width for the depth', () => {
+    // A cube's sides, and a case whose ends are as long as it is deep.
+    expect(answered(foldedCaseCorners([side(300, 300), end, side(300, 300), end])).depth).toBe(300);
+    const { depth, corners } = answered(foldedCaseCorners([side(800, 300), side(300, 300.5), top, side(300, 300)]));
+    expect(depth).toBeCloseTo(300, 0);
+    expect(corners.flatMap(({ grain }) => grain)).not.toContain('along');
   });
 
-  it('names what is wrong', () => {
-    expect(foldedCaseCorners({ ...box, depth: 0 })).toMatchObject({ kind: 'problem', field: 'depth' });
-    const damp = {
-      ...box,
-      panels: [panel('top'), panel('right'), { ...panel('bottom'), today: 31 }, panel('left')],
-    } as const;
-    expect(foldedCaseCorners(damp)).toMatchObject({ kind: 'problem', field: 'corners.1.second.today' });
+  it('is the same whichever side comes first', () => {
+    const turns = fc.tuple(fc.boolean(), fc.boolean(), fc.boolean(), fc.boolean());
+    fc.assert(
+      fc.property(turns, fc.integer({ min: 100, max: 600 }), ([a, b, c, d], depth) => {
+        const one = (turned: boolean, length: number) => (turned ? side(depth, length) : side(length, depth));
+        const [w, x, y, z] = [one(a, 700), one(b, 800), one(c, 900), one(d, 1000)];
+        const found = answered(foldedCaseCorners([w, x, y, z]));
+        const turned = answered(foldedCaseCorners([x, y, z, w]));
+        expect(turned.depth).toBe(found.depth);
+        const grain = (at: number) => found.corners[at]?.grain;
+        expect(turned.corners.map((corner) => corner.grain)).toEqual([grain(1), grain(2), grain(3), grain(0)]);
+        expect(grain(0)).toEqual([a ? 'along' : 'across', b ? 'along' : 'across']);
+      }),
+    );
+  });
+
+  it('refuses sides that share no depth', () => {
+    expect(foldedCaseCorners([top, end, side(800, 250), end])).toMatchObject({ kind: 'problem', field: 'sides' });
   });
 });

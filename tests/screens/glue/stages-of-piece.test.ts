@@ -54,6 +54,16 @@ describe('the stages of a piece', () => {
     expect(assembly?.needs).toEqual(expect.arrayContaining(['side/1', 'side/2', 'end/1', 'end/2']));
   });
 
+  test('corners listed one by one are glued once each', () => {
+    const corners = ['1', '2', '3', '4'].map((id, at) => ({
+      id,
+      kind: 'mitre',
+      parts: at % 2 === 0 ? ['side', 'end'] : ['end', 'side'],
+    }));
+    const assembly = stagesOfPiece({ ...chest, joints: corners }, plan, shop).at(-1);
+    expect(assembly?.seams).toHaveLength(4);
+  });
+
   test('a list of panels has no glue-up of its own; its corner belongs to the case', () => {
     const stages = [
       { id: 'panels', name: 'Panels', parts: ['side', 'end', 'lid'] },

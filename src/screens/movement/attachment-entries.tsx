@@ -1,0 +1,55 @@
+import { isProblem } from '../../core/answer/problem.ts';
+import type { Seasons } from '../../core/movement/seasons.ts';
+import type { Attached } from '../../store/records/piece.ts';
+import { SettledLength } from '../../ui/settled.tsx';
+import { type AttachedBy, attachTop } from './attach-top.ts';
+import type { ReadJoint } from './read-joint.ts';
+
+export const attachments: Readonly<Record<AttachedBy, string>> = {
+  button: 'Buttons in a groove',
+  'slotted-bracket': 'Slotted brackets',
+  'swivel-bracket': 'Swivel brackets',
+};
+
+const labels: Readonly<Record<string, string>> = {
+  grooveDepth: 'Depth of the groove',
+  slot: 'Length of the slot',
+  shank: 'Screw shank',
+  swing: 'Whole swing across the grain',
+  distance: 'From where the top is fixed',
+  margin: 'Room beyond the movement',
+  hold: 'Must stay in the groove',
+};
+
+interface Props {
+  joint: ReadJoint;
+  attached: Attached;
+  seasons: Seasons;
+  onChange(attached: Attached): void;
+}
+
+/** The sizes of the buttons or brackets. */
+export function AttachmentEntries({ joint, attached, seasons, onChange }: Props) {
+  const sizes = new Map(Object.entries(attached));
+  return (
+    <div class="fields">
+      {Object.entries(labels).flatMap(([name, label]) => {
+        const value = sizes.get(name);
+        if (typeof value !== 'number') return [];
+        const changed = (size: number): Attached => ({ ...attached, [name]: size });
+        return [
+          <SettledLength
+            key={name}
+            label={label}
+            value={value}
+            check={(size) => {
+              const found = attachTop(joint, seasons, changed(size));
+              return isProblem(found) ? found : undefined;
+            }}
+            onAccept={(size) => onChange(changed(size))}
+          />,
+        ];
+      })}
+    </div>
+  );
+}

@@ -1,0 +1,60 @@
+import type { Seasons } from '../../core/movement/seasons.ts';
+import type { Joint } from '../../store/records/piece.ts';
+import { withOptional } from '../../store/records/with-optional.ts';
+import { optionsOf, Pick } from '../../ui/fields.tsx';
+import { usualAttached } from './attach-top.ts';
+import { AttachmentEntries, attachments } from './attachment-entries.tsx';
+import { FloatingFound } from './floating-found.tsx';
+import { GrooveTask } from './groove-task.tsx';
+import { needsSlots, usualFixing } from './joint-slots.ts';
+import type { Judged } from './read-joint.ts';
+import { Slots } from './slots.tsx';
+
+const slotted = 'slots';
+const holds = optionsOf({ [slotted]: 'Screws in slots', ...attachments });
+
+interface Props {
+  joint: Judged;
+  seasons: Seasons;
+  onChange(change: (now: Joint) => Joint): void;
+}
+
+/** How to let a joint move that must: grooves for a panel; slots; for a top also buttons and brackets. */
+export function Floating({ joint, seasons, onChange }: Props) {
+  const { kind, attached } = joint.joint;
+  const { length } = joint.contact;
+  if (kind === 'groove') return <GrooveTask part={joint.parts[0]} seasons={seasons} />;
+  if (!needsSlots(joint)) return null;
+  return (
+    <>
+      {kind === 'top' && (
+        <Pick
+          label="Hold it with"
+          value={attached?.kind ?? slotted}
+          options={holds}
+          onInput={(by) =>
+            onChange((now) => withOptional(now, 'attached', by === slotted ? undefined : usualAttached(by, length)))
+          }
+        />
+      )}
+      {attached ? (
+        <>
+          <FloatingFound joint={joint} seasons={seasons} />
+          <AttachmentEntries
+            key={attached.kind}
+            joint={joint}
+            attached={attached}
+            seasons={seasons}
+            onChange={(next) => onChange((now) => ({ ...now, attached: next }))}
+          />
+        </>
+      ) : (
+        <Slots
+          joint={joint}
+          seasons={seasons}
+          onChange={(change) => onChange((now) => ({ ...now, fixing: change(now.fixing ?? usualFixing(length)) }))}
+        />
+      )}
+    </>
+  );
+}
