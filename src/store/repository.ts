@@ -10,6 +10,7 @@ import { write } from './write.ts';
 export interface Repository<K extends Kind> {
   readonly kind: K;
   all(): Promise<Kinds[K][]>;
+  count(): Promise<number>;
   get(id: string): Promise<Kinds[K] | undefined>;
   /** Records whose `index` is this value, or lies in this range. */
   where<I extends keyof Indexes[K] & string>(index: I, value: Indexes[K][I] | IDBKeyRange): Promise<Kinds[K][]>;
@@ -66,6 +67,7 @@ export function repository<K extends Kind>(kind: K): Repository<K> {
     putMany: (records) => putMany(records),
     addMany,
     all: () => transact([kind], 'readonly', (transaction) => transaction.objectStore(kind).getAll() as Promise<R[]>),
+    count: () => transact([kind], 'readonly', (transaction) => transaction.objectStore(kind).count()),
     where: (index, value) =>
       transact(
         [kind],

@@ -18,12 +18,12 @@ const themes = ['light', 'dark', 'contrast'] as const;
 async function follow(name: string): Promise<void> {
   const { page } = phone;
   await page.goto(`${phone.host.address}#/`);
-  await page.getByRole('heading', { name: 'What next?' }).waitFor();
+  await page.getByRole('heading', { name: 'What now?' }).waitFor();
   await page
     .getByRole('link', { name: new RegExp(`^${name}`) })
     .first()
     .click();
-  await page.getByRole('heading', { level: 1, name: /^(?!What next)/ }).waitFor();
+  await page.getByRole('heading', { level: 1, name: /^(?!What now)/ }).waitFor();
 }
 
 async function lookInEveryTheme(): Promise<void> {

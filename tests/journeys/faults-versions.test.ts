@@ -137,11 +137,11 @@ describe('a screen breaks down', () => {
     expect(backup.kinds.board?.length).toBe(await stored(page(), 'board'));
 
     await page().getByRole('link', { name: 'Bench' }).click();
-    await page().getByRole('heading', { name: 'What next?' }).waitFor();
+    await page().getByRole('heading', { name: 'What now?' }).waitFor();
     await page().getByRole('link', { name: 'Stock' }).first().click();
-    await page().getByRole('heading', { level: 1 }).filter({ hasNotText: 'What next?' }).waitFor();
+    await page().getByRole('heading', { level: 1 }).filter({ hasNotText: 'What now?' }).waitFor();
     await page().getByRole('link', { name: 'Bench' }).click();
-    await page().getByRole('heading', { name: 'What next?' }).waitFor();
+    await page().getByRole('heading', { name: 'What now?' }).waitFor();
   });
 });
 
@@ -178,11 +178,11 @@ describe('the signal goes while the app starts', () => {
       const { context, visitor } = await visit(requests);
       signal(Number.POSITIVE_INFINITY);
       await visitor.goto(host.address);
-      await visitor.getByRole('heading', { name: 'What next?' }).waitFor();
+      await visitor.getByRole('heading', { name: 'What now?' }).waitFor();
       await visitor.evaluate(async () => void (await navigator.serviceWorker.ready));
       signal(0);
       await visitor.reload();
-      await visitor.getByRole('heading', { name: 'What next?' }).waitFor();
+      await visitor.getByRole('heading', { name: 'What now?' }).waitFor();
       await visitor.goto(`${host.address}#/shop`);
       await visitor.getByRole('heading', { name: 'What does your shop allow?' }).waitFor();
       await context.close();
@@ -211,7 +211,7 @@ describe('the signal goes while the app starts', () => {
       if (whole) break;
       host.breaksOff = () => true;
       await page().reload();
-      await page().getByRole('heading', { name: 'What next?' }).waitFor();
+      await page().getByRole('heading', { name: 'What now?' }).waitFor();
       await at('shop');
       await page().getByRole('heading', { name: 'What does your shop allow?' }).waitFor();
       await at('');

@@ -187,7 +187,7 @@ describe('two tabs', () => {
     await loadDemo();
     const second = await phone.context.newPage();
     await second.goto(phone.host.address);
-    await second.getByRole('heading', { name: 'What next?' }).waitFor();
+    await second.getByRole('heading', { name: 'What now?' }).waitFor();
     await beginPiece('Hall bench', second);
     await page().getByRole('button', { name: 'Hall bench' }).waitFor();
     await beginPiece('Side table');

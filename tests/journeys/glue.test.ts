@@ -229,8 +229,10 @@ describe('before the glue', () => {
   beforeAll(() => withPhone('2026-03-02T09:00:00'));
   afterAll(() => phone.close());
 
-  test('nothing typed: Start says what is missing, and nothing begins', async () => {
+  test('a seam half typed: Start says what is missing, and nothing begins', async () => {
     await open('#/glue/new');
+    await entry(/^Seam thickness/).fill('3/4');
+    await page().keyboard.press('Escape');
     await press('Start spreading');
     await says('How long is the seam?');
     await entry(/^Seam length/).fill('long');

@@ -24,7 +24,7 @@ const through = (count: string) => page().getByText(`${count} through`).waitFor(
 
 async function home(): Promise<void> {
   await page().getByRole('link', { name: 'Bench' }).click();
-  await heading('What next?');
+  await heading('What now?');
 }
 
 async function openMill(): Promise<void> {

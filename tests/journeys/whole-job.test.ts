@@ -20,7 +20,7 @@ const heading = (name: string | RegExp) => page().getByRole('heading', { name, l
 
 async function home(): Promise<void> {
   await page().getByRole('link', { name: 'Bench' }).click();
-  await heading('What next?');
+  await heading('What now?');
 }
 
 /** Presses keys of the pad that is open, by what stands on them. */

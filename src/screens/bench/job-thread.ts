@@ -1,5 +1,4 @@
 import { type Step, settledCount } from '../../core/steps/progress.ts';
-import type { Board } from '../../store/records/board.ts';
 import type { Finish } from '../../store/records/finish.ts';
 import type { Glueup } from '../../store/records/glueup.ts';
 import type { Milling } from '../../store/records/milling.ts';
@@ -19,19 +18,17 @@ export interface Stage {
   readonly id: string;
 }
 
-/** What is stored for one piece, with all the boards. */
-export interface Records {
-  readonly boards: readonly Board[];
+/** What counts of what is stored for one piece. */
+export interface PieceRecords {
   readonly piece: Piece;
-  readonly plans: readonly Plan[];
-  readonly millings: readonly Milling[];
+  /** The chosen one, or else the newest. */
+  readonly plan: Plan | undefined;
+  readonly milling: Milling | undefined;
+  /** Its own, or that of the pieces finished with it. */
+  readonly finish: Finish | undefined;
   readonly squares: readonly Square[];
   readonly glueups: readonly Glueup[];
-  readonly finishes: readonly Finish[];
 }
-
-const newest = <R extends { readonly updated: number }>(records: readonly R[]): R | undefined =>
-  records.reduce<R | undefined>((best, record) => (best && best.updated >= record.updated ? best : record), undefined);
 
 function stepOf(run: Milling | Finish | undefined): string {
   if (!run) return '';
@@ -40,21 +37,14 @@ function stepOf(run: Milling | Finish | undefined): string {
 }
 
 /** One piece's thread from boards to cure, in the trade's order. Stages may be done out of order. */
-export function jobThread(records: Records): Stage[] {
-  const { boards, piece, plans, millings, squares, glueups, finishes } = records;
-  const plan = plans.find(({ chosen }) => chosen) ?? newest(plans);
-  const milling = newest(millings);
-  const finish = newest(finishes);
+export function jobThread({ piece, plan, milling, finish, squares, glueups }: PieceRecords, boards: number): Stage[] {
   const openGlueup = glueups.find(({ unclampedAt }) => unclampedAt === undefined);
   const has = (yes: boolean): StageState => (yes ? 'done' : 'open');
   return [
     {
       name: 'stock',
-      state: has(boards.length > 0),
-      next:
-        boards.length > 0
-          ? `${boards.length} ${boards.length === 1 ? 'board' : 'boards'} logged`
-          : 'Log the boards you have',
+      state: has(boards > 0),
+      next: boards > 0 ? `${boards} ${boards === 1 ? 'board' : 'boards'} logged` : 'Log the boards you have',
       id: '',
     },
     {
@@ -99,7 +89,16 @@ export function jobThread(records: Records): Stage[] {
   ];
 }
 
-/** The stage to turn to: one that is begun, or else the first that is open. Undefined once all is done. */
+const worked: readonly StageName[] = ['breakdown', 'mill', 'glue', 'finish'];
+
+/**
+ * The stage to turn to: one that is begun, or else the first open one after the furthest that is done, since what was
+ * left out on the way is left out. Undefined once there is none.
+ */
 export function nextStage(thread: readonly Stage[]): Stage | undefined {
-  return thread.findLast(({ state }) => state === 'begun') ?? thread.find(({ state }) => state === 'open');
+  const furthest = thread.findLastIndex(({ name, state }) => state !== 'open' && worked.includes(name));
+  return (
+    thread.findLast(({ name, state }) => state === 'begun' && name !== 'breakdown') ??
+    thread.slice(furthest + 1).find(({ state }) => state === 'open')
+  );
 }

@@ -1,11 +1,25 @@
+import type { ComponentChildren } from 'preact';
 import { dueBackup } from '../../app/housekeeping.ts';
 import { install, installsByHand } from '../../app/install.ts';
+import { saveBackup } from '../../app/save-backup.ts';
+import { DemoOffer } from './demo-offer.tsx';
 
 /** What keeps the work safe, when there is something to say: a backup that is due, the app not yet on the home screen. */
 export function KeepSafe({ begun }: { begun: boolean }) {
+  const byHand = installsByHand();
   return (
     <>
-      {dueBackup.value && <BackupDue changed={dueBackup.value.changed} />}
+      {dueBackup.value ? (
+        <BackupOffer>{dueBackup.value.changed} records lie on this phone alone.</BackupOffer>
+      ) : (
+        begun &&
+        byHand && (
+          <BackupOffer>
+            This browser clears pages that were not used for some days. Take a backup, add this to the home screen from
+            the share menu, and bring the backup in there.
+          </BackupOffer>
+        )
+      )}
       {begun && install.value && (
         <div class="card">
           <p>On the home screen it opens like a tool at hand, and the phone does not clear its records.</p>
@@ -14,22 +28,22 @@ export function KeepSafe({ begun }: { begun: boolean }) {
           </button>
         </div>
       )}
-      {!begun && installsByHand() && (
+      {!begun && byHand && (
         <p class="card">
           Before you enter anything: open the share menu and add this to the home screen. This browser clears pages that
           were not used for some days, and the app on the home screen keeps its own records.
         </p>
       )}
+      {!begun && <DemoOffer />}
     </>
   );
 }
 
-function BackupDue({ changed }: { changed: number }) {
-  const save = async () => (await import('../../app/save-backup.ts')).saveBackup();
+function BackupOffer({ children }: { children: ComponentChildren }) {
   return (
     <div class="card">
-      <p>{changed} records lie on this phone alone.</p>
-      <button type="button" class="button" onClick={() => void save()}>
+      <p>{children}</p>
+      <button type="button" class="button" onClick={() => void saveBackup()}>
         Take a backup
       </button>
     </div>

@@ -1,6 +1,6 @@
 import type { Finish } from '../../store/records/finish.ts';
 import type { Piece } from '../../store/records/piece.ts';
-import { stepsOf } from './finish-steps.ts';
+import type { KeptStep } from './finish-steps.ts';
 
 /** The finish or the piece that an address names: of a piece's finishes the one that runs, or else the last. */
 export function findFinish(
@@ -11,9 +11,12 @@ export function findFinish(
   const named = finishes.find((finish) => finish.id === id);
   if (named) return { finish: named };
   const [newest] = finishes
-    .filter((finish) => finish.pieceId === id || stepsOf(finish)[0]?.pieces.some((piece) => piece.id === id))
+    .filter(({ pieceId, steps: [first] }) => pieceId === id || ofStep(first).some((piece) => piece.id === id))
     .sort((a, b) => Number(a.finishedAt !== undefined) - Number(b.finishedAt !== undefined) || b.created - a.created);
   if (newest) return { finish: newest };
   const piece = pieces.find((one) => one.id === id);
   return piece ? { piece } : {};
 }
+
+/** The pieces that all steps of a finish are for. */
+const ofStep = (step: unknown): KeptStep['pieces'] => (step as KeptStep | undefined)?.pieces ?? [];

@@ -1,5 +1,5 @@
 import type { DoubleBooking } from '../../core/gluing/double-bookings.ts';
-import { clockTime } from './clock-time.ts';
+import { clockTime } from '../../ui/clock-time.ts';
 import type { DayStages } from './day-stages.ts';
 
 interface Props {

@@ -6,10 +6,10 @@ import { phaseAt } from '../../core/gluing/phase-at.ts';
 import { glueups } from '../../store/glueups.ts';
 import { pieces } from '../../store/pieces.ts';
 import type { Glueup } from '../../store/records/glueup.ts';
+import { clockTime } from '../../ui/clock-time.ts';
 import { Say } from '../../ui/say.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { ClockJumpNote } from './clock-jump-note.tsx';
-import { clockTime } from './clock-time.ts';
 import { runOf } from './glue-events.ts';
 
 /** Whether anything is still waited for. */

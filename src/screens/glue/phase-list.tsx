@@ -2,7 +2,7 @@ import type { GluePhase } from '../../core/gluing/glue-up.ts';
 import type { Glueup } from '../../store/records/glueup.ts';
 import { findAdhesive } from '../../tables/adhesives.ts';
 import { Amount } from '../../ui/amount.tsx';
-import { clockTime } from './clock-time.ts';
+import { clockTime } from '../../ui/clock-time.ts';
 import { timesOf } from './glue-events.ts';
 import { TimeRange } from './time-range.tsx';
 

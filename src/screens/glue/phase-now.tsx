@@ -5,8 +5,8 @@ import type { PhaseAt } from '../../core/gluing/phase-at.ts';
 import type { Glueup } from '../../store/records/glueup.ts';
 import { findAdhesive } from '../../tables/adhesives.ts';
 import { Amount } from '../../ui/amount.tsx';
+import { clockTime } from '../../ui/clock-time.ts';
 import { Say } from '../../ui/say.tsx';
-import { clockTime } from './clock-time.ts';
 
 interface Props {
   glueup: Glueup;
@@ -44,7 +44,7 @@ function advice({ id, until, other }: GluePhase, { seams, clamps, adhesive }: Gl
     case 'open':
       return (
         <>
-          {seams.length === 1 ? 'The seam' : `All ${seams.length} seams`} together by {by(until)}; past {by(other)} the
+          {seams.length > 1 ? `All ${seams.length} seams` : 'The seam'} together by {by(until)}; past {by(other)} the
           glue has surely skinned over.
         </>
       );

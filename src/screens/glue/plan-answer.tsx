@@ -28,7 +28,7 @@ export function PlanAnswer({ plan: { times, amount, clamps, time } }: { plan: Gl
         <p class="figure words">
           <Amount of={seconds(times.value.open.least)} /> open
         </p>
-        <p>Type in the seams: how long, how thick, how many.</p>
+        <p>Start the clock as it is, or type in the seams for glue and clamps.</p>
       </div>
     );
   }

@@ -54,6 +54,8 @@ export function readGlueForm(form: GlueForm): ReadGlue {
     const long = length(`seams.${at}.length`, 'The length of a seam', row.length, 12000);
     const wide = length(`seams.${at}.width`, 'The thickness at a seam', row.width, 1000);
     const count = whole(`seams.${at}.count`, 'The number of seams', row.count, mostAlike);
+    // A row left empty is none; without any the clock alone is wanted.
+    if (row.length.trim() === '' && row.width.trim() === '') return [];
     if (row.length.trim() === '')
       missing.set(`seams.${at}.length`, problem('', 'How long is the seam? Measure along it.'));
     if (row.width.trim() === '')

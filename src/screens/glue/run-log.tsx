@@ -5,8 +5,8 @@ import { glueups } from '../../store/glueups.ts';
 import type { Glueup } from '../../store/records/glueup.ts';
 import { remove } from '../../store/remove.ts';
 import { timers } from '../../store/timers.ts';
+import { clockTime } from '../../ui/clock-time.ts';
 import { TextField } from '../../ui/fields.tsx';
-import { clockTime } from './clock-time.ts';
 
 /** What happened at this glue-up, as it happened, and how it held. */
 export function RunLog({ glueup, now }: { glueup: Glueup; now: number }) {

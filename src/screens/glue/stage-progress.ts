@@ -1,7 +1,9 @@
 import { isProblem } from '../../core/answer/problem.ts';
 import { canBeginNow } from '../../core/gluing/can-begin-now.ts';
 import type { Glueup } from '../../store/records/glueup.ts';
+import type { Milling } from '../../store/records/milling.ts';
 import { runOf } from './glue-events.ts';
+import { gluedByRun } from './glued-by-run.ts';
 import type { PieceStage } from './stages-of-piece.ts';
 
 export interface Progress {
@@ -22,9 +24,18 @@ export function isReady(glueup: Glueup, now: number): boolean {
   return rest !== undefined && now >= rest.until;
 }
 
-/** How far the stages of one piece are, by its glue-ups; ms since the epoch. */
-export function progressOf(stages: readonly PieceStage[], glueups: readonly Glueup[], now: number): Progress {
-  const begun = new Set(glueups.map(({ stage }) => stage));
-  const ready = new Set(glueups.filter((one) => isReady(one, now)).map(({ stage }) => stage));
+/** How far the stages of one piece are, by its glue-ups and by the run that mills it; ms since the epoch. */
+export function progressOf(
+  stages: readonly PieceStage[],
+  glueups: readonly Glueup[],
+  now: number,
+  run?: Milling,
+): Progress {
+  const milled = gluedByRun(
+    stages.map(({ id }) => id),
+    run,
+  );
+  const begun = new Set([...milled, ...glueups.map(({ stage }) => stage)]);
+  const ready = new Set([...milled, ...glueups.filter((one) => isReady(one, now)).map(({ stage }) => stage)]);
   return { now: canBeginNow(stages, begun, ready), begun, ready };
 }

@@ -16,7 +16,8 @@ export function startedGlueUp(
 ): Outcome<Glueup> {
   const { times, amount, clamps } = plan;
   if (isProblem(times)) return times;
-  if (isProblem(amount)) return amount;
+  // Without seams it is for the clock alone.
+  if (isProblem(amount) && read.seams.length > 0) return amount;
   const name = form.name.trim() || 'Glue-up';
   const { label } = read;
   return {

@@ -1,7 +1,7 @@
 import { routeTo } from '../../app/routes.ts';
 import type { StageTimes } from '../../core/gluing/day-plan.ts';
+import { clockTime } from '../../ui/clock-time.ts';
 import { Drawing } from '../../ui/drawing/drawing.tsx';
-import { clockTime } from './clock-time.ts';
 import { type DayEvent, mergeEvents } from './timeline-events.ts';
 
 interface Props {

@@ -4,15 +4,13 @@ import { routeTo } from '../../app/routes.ts';
 import { millings } from '../../store/millings.ts';
 import { pieces } from '../../store/pieces.ts';
 import { plans } from '../../store/plans.ts';
-import type { Milling } from '../../store/records/milling.ts';
+import { newest } from '../../store/records/newest.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import { Screen } from '../../ui/screen.tsx';
 import { questions } from '../questions.ts';
 import { Begin } from './begin.tsx';
 import { MillingRun } from './milling-run.tsx';
 import { RunEnd } from './run-end.tsx';
-
-const newest = (runs: readonly Milling[]): Milling | undefined => [...runs].sort((a, b) => b.created - a.created)[0];
 
 /** The address names a piece, or a run of it. */
 async function readMill(id: string) {

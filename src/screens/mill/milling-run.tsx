@@ -18,6 +18,7 @@ import { followReadings } from './follow-readings.ts';
 import { MeasureEntry } from './measure-entry.tsx';
 import './mill.css';
 import { NewPlan } from './new-plan.tsx';
+import { placeKey } from './place-key.ts';
 import { endWaits, RestTimer } from './rest-timer.tsx';
 import { SpoiltEntry } from './spoilt-entry.tsx';
 import { StepsByMachine } from './steps-by-machine.tsx';
@@ -40,7 +41,7 @@ const budgetStages: readonly MillingStep['stage'][] = ['decide', 'rip rough', 'f
 /** A run, one step at a time; where it stands is on the phone after every tick. */
 export function MillingRun({ run, piece, plan, onFinished }: Props) {
   useFlow();
-  const place = useDraft(`mill-place-1-${run.id}`, '');
+  const place = useDraft(placeKey(run.id), '');
   const waits = useLive(['timer'], () => timers.where('for.id', run.id), run.id);
   const budgets = useMemo(() => thicknessBudget(inputOfRun(run)), [run.planId]);
   if (place.value === undefined || !waits) return null;

@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { useDraft } from '../../app/draft.ts';
 import { routeTo } from '../../app/routes.ts';
 import { badPartName } from '../../core/lumber/check-part.ts';
+import { takeInHand } from '../../store/piece-in-hand.ts';
 import { pieces } from '../../store/pieces.ts';
 import { TextField } from '../../ui/fields.tsx';
 import { Screen } from '../../ui/screen.tsx';
@@ -18,6 +19,7 @@ export function NewPiece() {
     try {
       const { id } = await pieces.add({ name: typed.trim(), parts: [], joints: [], stages: [] });
       name.clear();
+      void takeInHand(id);
       // In place of this form: the way back then leads to where the maker came from.
       location.replace(routeTo('piece', id));
     } catch {

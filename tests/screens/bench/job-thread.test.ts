@@ -4,10 +4,10 @@ import { jobThread } from '../../../src/screens/bench/job-thread.ts';
 import { withTicks } from '../../../src/store/records/with-ticks.ts';
 import { now, piece, plan, rack, run, sequence } from '../mill/records.ts';
 
-const ofPiece = { boards: rack, piece, plans: [plan('one')], squares: [], glueups: [], finishes: [] };
+const ofPiece = { piece, plan: plan('one'), finish: undefined, squares: [], glueups: [] };
 const mill = (ticks: Ticks) => {
   const milling = withTicks(run(plan('one')), ticks, now);
-  return jobThread({ ...ofPiece, millings: [milling] }).find(({ name }) => name === 'mill');
+  return jobThread({ ...ofPiece, milling }, rack.length).find(({ name }) => name === 'mill');
 };
 const { steps } = sequence(plan('one'));
 const all = Object.fromEntries(steps.map(({ id, pieces }) => [id, { pieces: pieces.map((one) => one.id), at: now }]));

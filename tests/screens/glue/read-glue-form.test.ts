@@ -9,14 +9,15 @@ afterEach(() => {
 });
 
 describe('a glue-up as it is typed', () => {
-  test('alike seams count one by one; an empty form only lacks its seams', () => {
+  test('alike seams count one by one; a row left empty is none, and a half-typed one lacks the rest', () => {
     const { seams, problems, missing } = readGlueForm(typed({ seams: [{ count: '3', length: '1200', width: '20' }] }));
     expect(seams).toEqual([1, 2, 3].map(() => ({ length: 1200, width: 20 })));
     expect([problems.size, missing.size]).toEqual([0, 0]);
     const empty = readGlueForm(emptyForm(''));
     expect(empty.seams).toEqual([]);
-    expect(empty.problems.size).toBe(0);
-    expect([...empty.missing.keys()]).toEqual(['seams.0.length', 'seams.0.width']);
+    expect([empty.problems.size, empty.missing.size]).toEqual([0, 0]);
+    const half = readGlueForm(typed({ seams: [emptySeam, { ...emptySeam, length: '1200' }] }));
+    expect([...half.missing.keys()]).toEqual(['seams.1.width']);
   });
 
   test('inches and degrees Fahrenheit go together', () => {

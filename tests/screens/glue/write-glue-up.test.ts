@@ -1,10 +1,11 @@
 import { expect, test } from 'vitest';
+import { emptySeam } from '../../../src/screens/glue/glue-form.ts';
 import { storeEvent, storeStart } from '../../../src/screens/glue/write-glue-up.ts';
 import { Stale } from '../../../src/store/commit.ts';
 import { glueups } from '../../../src/store/glueups.ts';
 import type { Glueup } from '../../../src/store/records/glueup.ts';
 import { timers } from '../../../src/store/timers.ts';
-import { minutes, morning, started } from './samples.ts';
+import { minutes, morning, started, typed } from './samples.ts';
 
 test('a glue-up and its timer are stored together, event after event, with a way back', async () => {
   const fresh = started();
@@ -32,4 +33,12 @@ test('a glue-up and its timer are stored together, event after event, with a way
     undefined,
     undefined,
   ]);
+});
+
+test('without seams the clock alone is started, with the phases of the glue', () => {
+  expect(started(typed({ seams: [emptySeam] }))).toMatchObject({
+    seams: [],
+    startedAt: morning,
+    phases: [{ name: 'open', startedAt: morning }, {}, {}, {}, {}],
+  });
 });
