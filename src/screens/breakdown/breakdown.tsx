@@ -16,6 +16,7 @@ import { Amount } from '../../ui/amount.tsx';
 import { Say } from '../../ui/say.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { questions } from '../questions.ts';
+import { AssumedShop } from '../shop/assumed-shop.tsx';
 import './breakdown.css';
 import { newlySpoilt } from './cut-state.ts';
 import { namesOf } from './names.ts';
@@ -123,6 +124,7 @@ function PlanOf({ piece, rack, kept }: { piece: Piece; rack: Board[]; kept: Plan
           </p>
         )}
       </div>
+      {!running && <AssumedShop />}
       {plan ? (
         <PlanShown
           {...{ plan, piece, rack, kept, names, next, wishes, running }}

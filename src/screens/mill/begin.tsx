@@ -13,6 +13,7 @@ import type { Json } from '../../store/records/record.ts';
 import { Say } from '../../ui/say.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { questions } from '../questions.ts';
+import { AssumedShop } from '../shop/assumed-shop.tsx';
 import { BudgetAnswer } from './budget.tsx';
 import { ManualLimits } from './manual-limits.tsx';
 import { millingInput } from './milling-input.ts';
@@ -65,6 +66,7 @@ export function Begin({ piece, plan, onBegun }: { piece: Piece; plan: Plan; onBe
         {plan.blanks.length} {plan.blanks.length === 1 ? 'blank' : 'blanks'} to mill with the machines of your{' '}
         <a href={routeTo('shop')}>shop</a>. The steps are made when you start, and stay as they are.
       </p>
+      <AssumedShop />
       <p class="caution">
         <span>
           <b>Caution.</b> The machine’s own manual, local rules and trained advice come before anything said here.
