@@ -29,7 +29,7 @@ export function KeepSafe({ begun }: { begun: boolean }) {
         </div>
       )}
       {!begun && byHand && (
-        <p class="card">
+        <p class="card first">
           Before you enter anything: open the share menu and add this to the home screen. This browser clears pages that
           were not used for some days, and the app on the home screen keeps its own records.
         </p>
