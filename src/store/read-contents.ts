@@ -1,5 +1,6 @@
 import type { IDBPTransaction } from 'idb';
 import type { Contents, Tombstone } from './contents.ts';
+import { allInPages } from './read-in-pages.ts';
 import type { StoredRecord } from './records/record.ts';
 
 /** Stores that hold no records of the maker's. */
@@ -14,10 +15,10 @@ export async function readContents(
   const names = kindsAmong(transaction.objectStoreNames);
   const [removed, ...records] = await Promise.all([
     transaction.objectStoreNames.contains('removed') ? transaction.objectStore('removed').getAll() : [],
-    ...names.map((name) => transaction.objectStore(name).getAll()),
+    ...names.map((name) => allInPages<StoredRecord>(transaction.objectStore(name))),
   ]);
   return {
-    kinds: Object.fromEntries(names.map((name, at) => [name, (records[at] ?? []) as StoredRecord[]])),
+    kinds: Object.fromEntries(names.map((name, at) => [name, records[at] ?? []])),
     removed: removed as Tombstone[],
   };
 }

@@ -1,5 +1,6 @@
 import type { Contents } from '../contents.ts';
 import { checksum } from './checksum.ts';
+import { contentsText } from './contents-text.ts';
 
 export const backupFormat = 'boardwright-backup';
 export const backupFormatVersion = 1;
@@ -19,16 +20,15 @@ export interface BackupFile extends Contents {
 
 /** The text of a backup file that holds these contents; `only` names them when they are a part. */
 export async function backupText(contents: Contents, schema: number, madeAt: number, only?: string): Promise<string> {
-  const file: BackupFile = {
+  const text = await contentsText(contents);
+  const about: Omit<BackupFile, keyof Contents> = {
     format: backupFormat,
     formatVersion: backupFormatVersion,
     schema,
     app: 'Boardwright',
     madeAt,
     ...(only === undefined ? {} : { only }),
-    checksum: { algorithm: 'SHA-256', value: await checksum(contents) },
-    kinds: contents.kinds,
-    removed: contents.removed,
+    checksum: { algorithm: 'SHA-256', value: await checksum(text) },
   };
-  return JSON.stringify(file);
+  return `${JSON.stringify(about).slice(0, -1)},${text.slice(1)}`;
 }

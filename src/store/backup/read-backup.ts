@@ -3,6 +3,7 @@ import { convert } from '../migrations/convert.ts';
 import { migrations, schemaVersion } from '../migrations/list.ts';
 import type { StoredRecord } from '../records/record.ts';
 import { backupFormat, backupFormatVersion } from './backup-text.ts';
+import { canonicalJson } from './canonical-json.ts';
 import { checksum } from './checksum.ts';
 import { damage, type Schema } from './json-schema.ts';
 import { schemas, tombstoneSchema } from './schemas.ts';
@@ -85,7 +86,7 @@ const isVersion = (value: unknown): value is number => Number.isSafeInteger(valu
 async function isAltered(file: Record<string, unknown>): Promise<boolean> {
   try {
     const expected = isObject(file.checksum) ? file.checksum.value : undefined;
-    return expected !== (await checksum(file as unknown as Contents));
+    return expected !== (await checksum(canonicalJson({ kinds: file.kinds, removed: file.removed })));
   } catch {
     return true;
   }
