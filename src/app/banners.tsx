@@ -1,9 +1,9 @@
 import { useEffect, useState } from 'preact/hooks';
 import { closeDatabase, type DatabaseState, database, onDatabase } from '../store/db.ts';
 import { type FailedWrite, failedWrites, onFailedWrites, retryFailedWrites } from '../store/failed-writes.ts';
+import { saveFile } from '../ui/save-file.ts';
 import { inFlow } from './flow.ts';
 import { notice } from './notices.ts';
-import { saveFile } from './save-file.ts';
 import { waitingUpdate } from './updates.ts';
 
 const databaseWords: Partial<Record<DatabaseState['kind'], string>> = {

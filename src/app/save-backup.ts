@@ -1,6 +1,6 @@
+import { saveFile } from '../ui/save-file.ts';
 import { signal } from '../ui/signal.ts';
 import { dueBackup } from './housekeeping.ts';
-import { saveFile } from './save-file.ts';
 
 /** Counts the backups taken since start: who shows their age reads it again. */
 export const backups = signal(0);

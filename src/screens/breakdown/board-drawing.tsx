@@ -28,7 +28,12 @@ export function BoardDrawing({ sheet, mark, ripKerf, longest }: Props) {
   const deep = Math.max(0, ...rows) + 1;
   const chalk = mark.slice(0, 5);
   return (
-    <Drawing width={width} height={top + height + 6 + deep * 15} alternative={inWords(sheet, mark)}>
+    <Drawing
+      name={`Board ${mark}`}
+      width={width}
+      height={top + height + 6 + deep * 15}
+      alternative={inWords(sheet, mark)}
+    >
       {(hatch) => (
         <>
           <text x={left / 2 - 4} y={top + height / 2 + 5} text-anchor="middle" font-size={chalk.length > 3 ? 11 : 15}>

@@ -16,6 +16,7 @@ export function FoldLayout({ layout: { part, layout, cuts } }: { layout: FoldedP
   return (
     <>
       <Drawing
+        name={layout.map(({ id }) => id).join(', ')}
         width={sheet}
         height={height + 4}
         alternative={`The panel along the grain, outside up: ${words.join(', ')}.`}

@@ -28,6 +28,7 @@ export function PanelDrawing({ layout, part, name, from }: Props) {
   }));
   return (
     <Drawing
+      name={name}
       width={sheet}
       height={wide + 6}
       alternative={`${name}, face up: ${strips.map(({ at }) => `strip ${at + 1} from ${from(at)}`).join(', ')}. A triangle is struck across all of them.`}

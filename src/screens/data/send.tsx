@@ -1,10 +1,10 @@
 import { useState } from 'preact/hooks';
 import { useLive } from '../../app/live.ts';
 import { notify } from '../../app/notices.ts';
-import { saveFile } from '../../app/save-file.ts';
 import { deliveries } from '../../store/deliveries.ts';
 import { pieces } from '../../store/pieces.ts';
 import { Pick } from '../../ui/fields.tsx';
+import { saveFile } from '../../ui/save-file.ts';
 
 const readChoices = async () => [
   ...(await pieces.all()).map(({ id, name }) => ({ kind: 'piece' as const, id, name })),

@@ -1,12 +1,12 @@
 import { notify } from '../../app/notices.ts';
 import { useNow } from '../../app/now.ts';
-import { saveFile } from '../../app/save-file.ts';
 import { useWakeLock } from '../../app/wake-lock.ts';
 import { isProblem } from '../../core/answer/problem.ts';
 import { calendarFile } from '../../core/calendar/calendar-file.ts';
 import type { Timer } from '../../store/records/timer.ts';
 import { timers as kept } from '../../store/timers.ts';
 import { dateAndTime } from '../../ui/date-and-time.ts';
+import { saveFile } from '../../ui/save-file.ts';
 import { TimeLeft } from '../../ui/time-left.tsx';
 import { latestOf } from './coat-timers.ts';
 import type { KeptStep } from './finish-steps.ts';

@@ -1,8 +1,8 @@
 import { notify } from '../../app/notices.ts';
-import { saveFile } from '../../app/save-file.ts';
 import { isProblem } from '../../core/answer/problem.ts';
 import { calendarFile } from '../../core/calendar/calendar-file.ts';
 import type { Glueup } from '../../store/records/glueup.ts';
+import { saveFile } from '../../ui/save-file.ts';
 import { calendarTimers } from './calendar-timers.ts';
 
 /** What does ring on a locked phone: the calendar's own alarms. */

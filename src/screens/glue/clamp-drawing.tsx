@@ -26,6 +26,7 @@ export function ClampDrawing({ length, clamps, across }: Props) {
   const [first] = places;
   return (
     <Drawing
+      name="Clamps"
       width={width}
       height={height + 40}
       alternative={`${clamps} clamps along ${write(length)}: the first ${write(first?.at ?? 0)} from the end and below, then above and below by turns, ${write(length / clamps)} apart.`}

@@ -33,6 +33,7 @@ export function JointDrawing({ joint }: { joint: ReadJoint }) {
   const said = parts.map((part, at) => `${part.name} with its grain ${meets[at]?.grain} the joint`);
   return (
     <Drawing
+      name={parts.map((part) => part.name).join(' to ')}
       width={size.width}
       height={size.height}
       alternative={`${said.join(' meets ')}. The joint runs from left to right.`}

@@ -6,13 +6,14 @@ const size = { width: 320, height: 56, margin: 6 };
 const enlarged = 3;
 
 /** Screws along the seam, to scale in their places, the slots enlarged. */
-export function SlotsDrawing({ slots, length }: { slots: readonly Slot[]; length: number }) {
+export function SlotsDrawing({ name, slots, length }: { name: string; slots: readonly Slot[]; length: number }) {
   const scale = (size.width - 2 * size.margin) / length;
   const fixedAt = slots.find(({ fixed }) => fixed)?.position ?? 0;
   const middle = 22;
   return (
     <>
       <Drawing
+        name={name}
         width={size.width}
         height={size.height}
         alternative={`${slots.length} fasteners along the joint; the slots grow with the distance from the one that keeps still.`}

@@ -21,7 +21,7 @@ export function SlotsFound({ joint, seasons }: { joint: ReadJoint; seasons: Seas
         <Trouble of={slots} />
       ) : (
         <>
-          <SlotsDrawing slots={slots.value} length={joint.contact.length} />
+          <SlotsDrawing name={`Slots in ${slotted}`} slots={slots.value} length={joint.contact.length} />
           <ol class="rows slots">
             {slots.value.map((slot, at) => (
               <li>

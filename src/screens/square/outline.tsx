@@ -39,7 +39,12 @@ export function Outline({ outline, say, values, arrows, lit, onLine }: Props) {
   const placed = placeOutline(outline);
   return (
     <figure class="square-outline">
-      <Drawing width={drawingWidth} height={placed.height} alternative={say}>
+      <Drawing
+        name={Object.keys(values).length > 0 ? 'Squareness' : ''}
+        width={drawingWidth}
+        height={placed.height}
+        alternative={say}
+      >
         {(hatch) => (
           <>
             <defs>

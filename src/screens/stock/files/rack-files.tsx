@@ -1,12 +1,12 @@
 import { useState } from 'preact/hooks';
 import { notify, offerUndo } from '../../../app/notices.ts';
 import { go } from '../../../app/routes.ts';
-import { saveFile } from '../../../app/save-file.ts';
 import { isProblem, type Outcome } from '../../../core/answer/problem.ts';
 import { writeRackCsv } from '../../../core/lumber/write-rack-csv.ts';
 import { boards as store } from '../../../store/boards.ts';
 import type { Board } from '../../../store/records/board.ts';
 import { remove } from '../../../store/remove.ts';
+import { saveFile } from '../../../ui/save-file.ts';
 import { Say } from '../../../ui/say.tsx';
 import { units } from '../../../ui/units.ts';
 import { filterRack, sortRack, wholeRack } from '../rack-filter.ts';
