@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Limit } from '../../src/core/milling/machine-limits.ts';
 import { machineLimits, millingPractice } from '../../src/tables/machine-limits.ts';
 import { sources } from '../../src/tables/sources.ts';
+import { outside } from '../setup/outside.ts';
 
 describe('limits of machines', () => {
   const { jointer, planer, tableSaw, guidedSaw, router, ...others } = machineLimits;
@@ -18,9 +19,22 @@ describe('limits of machines', () => {
     }
   });
 
-  // OSHA 3157 (from memory): push blocks when jointing wood narrower than 3 in; 1/8 in a pass is common practice.
   it('ask for push blocks below 3 in and passes of no more than 1/8 in', () => {
-    expect(machineLimits.pushBlockWidth.mm).toBeGreaterThanOrEqual(76);
-    expect(jointer.depthPerPass.mm).toBeLessThanOrEqual(25.4 / 8 + 0.05);
+    // Whole millimetres.
+    outside({
+      what: 'push blocks when jointing wood narrower than 3 in: mm',
+      source: 'osha-memory',
+      expected: 76.2,
+      got: machineLimits.pushBlockWidth.mm,
+      tolerance: 0.5,
+    });
+    // Tenths of a millimetre.
+    outside({
+      what: 'deepest pass at the jointer, 1/8 in: mm',
+      source: 'common-practice',
+      expected: 25.4 / 8,
+      got: jointer.depthPerPass.mm,
+      tolerance: 0.05,
+    });
   });
 });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { sources } from '../../src/tables/sources.ts';
 import { findSpecies, species, speciesById } from '../../src/tables/species.ts';
+import { outside } from '../setup/outside.ts';
 
 describe('the species table', () => {
   it('names and numbers each wood once', () => {
@@ -17,13 +18,23 @@ describe('the species table', () => {
     }
   });
 
-  // Wood handbook (FPL-GTR-190), Tables 13-5 and 4-3, read there; red maple's shrinkage recalled.
   it('holds the tabulated figures', () => {
-    expect(findSpecies('cherry, black')).toMatchObject({
-      coefficients: { radial: 0.00126, tangential: 0.00248, source: 'wood-handbook' },
-      shrinkage: { radial: 3.7, tangential: 7.1, volumetric: 11.5, source: 'wood-handbook' },
-      specificGravity: { value: 0.5, source: 'wood-handbook-memory' },
+    const { coefficients, shrinkage, specificGravity } = findSpecies('cherry, black') ?? {};
+    outside({
+      what: 'black cherry: coefficients of dimensional change',
+      source: 'wood-handbook',
+      at: 'Table 13-5',
+      expected: { radial: 0.00126, tangential: 0.00248, source: 'wood-handbook' },
+      got: coefficients,
     });
+    outside({
+      what: 'black cherry: shrinkage, %',
+      source: 'wood-handbook',
+      at: 'Table 4-3',
+      expected: { radial: 3.7, tangential: 7.1, volumetric: 11.5, source: 'wood-handbook' },
+      got: shrinkage,
+    });
+    expect(specificGravity).toEqual({ value: 0.5, source: 'wood-handbook-memory' });
     expect(findSpecies('maple, red')?.shrinkage?.source).toBe('wood-handbook-memory');
     expect(findSpecies('maple, silver')?.shrinkage).toBeUndefined();
     expect(findSpecies('yellow-poplar')?.coefficients).toBeUndefined();

@@ -5,6 +5,7 @@ import { formatDuration } from '../../../src/core/answer/format-duration.ts';
 import { formatQuantity } from '../../../src/core/answer/format-quantity.ts';
 import type { Unit } from '../../../src/core/answer/quantity.ts';
 import * as us from '../../../src/core/answer/us-units.ts';
+import { outside } from '../../setup/outside.ts';
 
 const inches = { unit: 'in', nearest: 16 } as const;
 const metric = { unit: 'mm', nearest: 16 } as const;
@@ -80,17 +81,30 @@ describe('US units', () => {
     ['psi', us.kilopascalsPerPsi, '1 psi', 'kPa'],
     ['mil', us.micrometresPerMil, '1 mil', 'um'],
   ])('%s agrees with mathjs', (_, ours, theirs, unit) => {
+    const expected = mathUnit(theirs).toNumber(unit);
     // 3e-6 relative: mathjs rounds its US volumes to four to seven digits (fluid ounce 0.02957353 L).
-    expect(Math.abs(ours / mathUnit(theirs).toNumber(unit) - 1)).toBeLessThan(3e-6);
+    outside({
+      what: `${theirs} in ${unit}`,
+      source: 'mathjs',
+      at: 'unit',
+      expected,
+      got: ours,
+      tolerance: 3e-6 * expected,
+    });
   });
 
   it('are the exact values of NIST SP 811 appendix B', () => {
-    expect(us.litresPerGallon).toBe(3.785411784); // 231 cubic inches
-    expect(us.litresPerGallon).toBeCloseTo(231 * 25.4 ** 3 * 1e-6, 12); // 12 digits: rounding of binary numbers only
-    expect(us.litresPerQuart * 4).toBeCloseTo(us.litresPerGallon, 12);
-    expect(us.litresPerFluidOunce * 128).toBeCloseTo(us.litresPerGallon, 12);
-    expect(us.gramsPerOunce * 16).toBeCloseTo(us.kilogramsPerPound * 1000, 9);
-    expect(us.kilopascalsPerPsi).toBeCloseTo(6.894757, 6); // six decimals are what SP 811 gives
+    const nist = { source: 'nist-sp811', at: 'appendix B' } as const;
+    outside({ ...nist, what: '1 US gallon, litres', expected: 3.785411784, got: us.litresPerGallon });
+    // 231 cubic inches. 12 digits: rounding of binary numbers only.
+    const gallon = 231 * 25.4 ** 3 * 1e-6;
+    const close = { ...nist, tolerance: 5e-13, expected: gallon };
+    outside({ ...close, what: '231 cubic inches, litres', got: us.litresPerGallon });
+    outside({ ...close, what: '4 US quarts, litres', got: us.litresPerQuart * 4 });
+    outside({ ...close, what: '128 US fluid ounces, litres', got: us.litresPerFluidOunce * 128 });
+    outside({ ...nist, what: '16 ounces, grams', expected: 453.59237, got: us.gramsPerOunce * 16, tolerance: 5e-10 });
+    // Six decimals are what SP 811 gives.
+    outside({ ...nist, what: '1 psi, kPa', expected: 6.894757, got: us.kilopascalsPerPsi, tolerance: 5e-7 });
   });
 });
 

@@ -2,6 +2,7 @@ import { unit } from 'mathjs';
 import { expect, test } from 'vitest';
 import { parseSpreadingRate } from '../../../src/core/answer/parse-spreading-rate.ts';
 import { isProblem } from '../../../src/core/answer/problem.ts';
+import { outside } from '../../setup/outside.ts';
 
 // mathjs as an independent unit library. Tolerance: its double rounding.
 const american = (rate: number) => unit(rate, 'sqft/gallon').toNumber('m^2/l');
@@ -18,9 +19,15 @@ test.each([
   ['500 ft²/gal', 'm2PerLitre', american(500), american(500)],
   ['500 ft2 per gallon', 'm2PerLitre', american(500), american(500)],
 ] as const)('reads %s with bare numbers as %s', (text, bare, least, most) => {
-  expect(parseSpreadingRate(text, bare)).toEqual({
-    least: expect.closeTo(least, 9),
-    most: expect.closeTo(most, 9),
+  const found = parseSpreadingRate(text, bare);
+  if (isProblem(found)) throw new Error(found.message.text);
+  outside({
+    what: `${text} (bare: ${bare}), m2 per litre`,
+    source: 'mathjs',
+    at: 'unit',
+    expected: [least, most],
+    got: [found.least, found.most],
+    tolerance: 5e-10,
   });
 });
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { isProblem } from '../../../src/core/answer/problem.ts';
 import { bestPlan } from '../../../src/core/breakdown/plan-breakdown.ts';
+import { outside } from '../../setup/outside.ts';
 import { solveShared, solveUnshared } from './exact-model.ts';
 import { independentCheck } from './independent-check.ts';
 import { randomProblem } from './random-problem.ts';
@@ -11,7 +12,6 @@ const ours = (asked: ReturnType<typeof randomProblem>) => {
   return independentCheck(asked, plan);
 };
 
-// Source: HiGHS, a general-purpose solver of mixed-integer programs.
 describe('against an exact solver', () => {
   it.each([1, 4, 7, 9, 11, 12, 13, 17, 18, 19, 20, 22, 23, 24])(
     'small problem %i: as little wood as the best of all plans',
@@ -23,7 +23,13 @@ describe('against an exact solver', () => {
       expect(exact.status).toBe('Optimal');
       // Below the exact optimum would mean a broken model; 1% above is the bar for the average of larger problems.
       expect(area).toBeGreaterThanOrEqual(exact.area * (1 - 1e-6));
-      expect(area).toBeLessThanOrEqual(exact.area * 1.01);
+      outside({
+        what: `small problem ${seed}: wood that the plan consumes, against the best of all plans, m2`,
+        source: 'highs',
+        expected: exact.area,
+        got: area,
+        tolerance: exact.area * 0.01,
+      });
     },
     60_000,
   );
@@ -35,7 +41,9 @@ describe('against an exact solver', () => {
       const exact = await solveUnshared(asked, 20);
       expect(exact.status).toBe('Optimal');
       const { area, short } = ours(asked);
-      expect(short).toBe(0);
+      const what = `scarce wood, problem ${seed}: units left short where equal rips leave none`;
+      outside({ what, source: 'highs', expected: 0, got: short });
+      // Better is welcome: the model knows equal rips only.
       expect(area).toBeLessThanOrEqual(exact.area * 1.01);
     },
     60_000,

@@ -3,6 +3,7 @@ import { isProblem } from '../../../src/core/answer/problem.ts';
 import { bestPlan, planBreakdown } from '../../../src/core/breakdown/plan-breakdown.ts';
 import { planBreaches } from '../../../src/core/breakdown/plan-validity.ts';
 import type { BreakdownPlan, BreakdownProblem } from '../../../src/core/breakdown/problem-types.ts';
+import { outside } from '../../setup/outside.ts';
 import { independentCheck } from './independent-check.ts';
 import openProblems from './open-problems.json' with { type: 'json' };
 import { randomProblem } from './random-problem.ts';
@@ -14,12 +15,14 @@ const solve = (asked: BreakdownProblem, options = {}): BreakdownPlan => {
 };
 
 describe('twelve problems with areas found by an exact model', () => {
-  // Source: HiGHS, a general-purpose mixed-integer solver, over plans with equal rips and no blank shared.
+  // The solver's plans have equal rips and no blank shared.
   const ratios = openProblems.map((asked) => {
     const plan = solve(asked);
     const { breaches, area, short } = independentCheck(asked, plan);
     return {
       name: asked.name,
+      reference: asked.reference.area,
+      area,
       breaches: [...breaches, ...planBreaches(asked, plan)],
       short,
       ratio: area / asked.reference.area,
@@ -32,6 +35,19 @@ describe('twelve problems with areas found by an exact model', () => {
   });
 
   it('consumes at most 1.01 of the reference on average and 1.03 at worst', () => {
+    for (const { name, reference, area } of ratios) {
+      // Three parts in a hundred more; a plan may be better than the solver's, which rips equally.
+      const what = `problem ${name}: wood that the plan consumes, m2`;
+      outside({
+        what,
+        source: 'highs',
+        at: 'equal rips',
+        expected: reference,
+        got: area,
+        tolerance: 0.03 * reference,
+        atMost: true,
+      });
+    }
     expect(ratios.reduce((sum, { ratio }) => sum + ratio, 0) / ratios.length).toBeLessThanOrEqual(1.01);
     expect(Math.max(...ratios.map(({ ratio }) => ratio))).toBeLessThanOrEqual(1.03);
   });

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import ICAL from 'ical.js';
 import { describe, expect, it } from 'vitest';
 import { type CalendarTimer, calendarFile } from '../../../src/core/calendar/calendar-file.ts';
+import { outside, outsideCases } from '../../setup/outside.ts';
 import { solved } from '../gluing/helpers.ts';
 
 const madeAt = Date.UTC(2026, 0, 2, 3, 4, 5);
@@ -26,6 +27,11 @@ describe('calendarFile', () => {
       fc.record({ uid: fc.uuid(), title: text, note: text, endsAt: fc.integer({ min: 0, max: 4e12 }) }),
       { selector: ({ uid }) => uid, minLength: 1, maxLength: 10 },
     );
+    const same = outsideCases({
+      what: 'uid, title, note, end, time zone and alarm of timers in a calendar file, read back',
+      source: 'ical.js',
+      cases: 'random timers, up to ten in a file',
+    });
     fc.assert(
       fc.property(timers, (given) => {
         const read = events(solved(calendarFile(given, madeAt)));
@@ -33,17 +39,16 @@ describe('calendarFile', () => {
         read.forEach((component, index) => {
           const { uid, title, note, endsAt } = given[index] as Required<CalendarTimer>;
           const event = new ICAL.Event(component);
-          expect(event.uid).toBe(uid);
-          expect(event.summary).toBe(plain(title));
-          expect(event.description).toBe(plain(note));
-          expect(event.startDate.zone.tzid).toBe('UTC');
-          // The format has whole seconds.
-          expect(event.startDate.toUnixTime()).toBe(Math.floor(endsAt / 1000));
           const alarms = component.getAllSubcomponents('valarm');
-          expect(alarms).toHaveLength(1);
-          expect(alarms[0]?.getFirstPropertyValue('action')).toBe('DISPLAY');
-          expect(String(alarms[0]?.getFirstPropertyValue('trigger'))).toBe('PT0S');
-          expect(alarms[0]?.getFirstPropertyValue('description')).toBe(plain(title));
+          const rung = ['action', 'trigger', 'description'].map((name) =>
+            String(alarms[0]?.getFirstPropertyValue(name)),
+          );
+          const { tzid } = event.startDate.zone;
+          same(
+            [event.uid, event.summary, event.description, event.startDate.toUnixTime(), tzid, alarms.length, ...rung],
+            // The format has whole seconds.
+            [uid, plain(title), plain(note), Math.floor(endsAt / 1000), 'UTC', 1, 'DISPLAY', 'PT0S', plain(title)],
+          );
         });
       }),
     );
@@ -55,30 +60,49 @@ describe('calendarFile', () => {
     expect(file.endsWith('END:VCALENDAR\r\n')).toBe(true);
     expect(file.replaceAll('\r\n', '')).not.toMatch(/[\r\n]/);
     const lines = file.split('\r\n');
-    for (const line of lines) expect(new TextEncoder().encode(line).length).toBeLessThanOrEqual(75);
+    outside({
+      what: 'octets in the longest line of a calendar file with a long note',
+      source: 'rfc-5545',
+      at: 'section 3.1: 75 at most',
+      expected: 75,
+      got: Math.max(...lines.map((line) => new TextEncoder().encode(line).length)),
+    });
     expect(lines.some((line) => line.startsWith(' '))).toBe(true);
     expect(new ICAL.Event(events(file)[0] as InstanceType<typeof ICAL.Component>).description).toBe(note);
   });
 
-  it('has what RFC 5545 asks of a calendar (3.6), an event (3.6.1) and a display alarm (3.6.6)', () => {
+  it('has what is asked of a calendar, an event and a display alarm', () => {
     const lines = solved(calendarFile([timer], madeAt)).split('\r\n');
-    expect(lines.slice(0, 3)).toEqual(['BEGIN:VCALENDAR', 'VERSION:2.0', expect.stringMatching(/^PRODID:./)]);
+    expect(lines[2]).toMatch(/^PRODID:./);
+    outside({
+      what: 'how a calendar file begins',
+      source: 'rfc-5545',
+      at: 'section 3.6',
+      expected: ['BEGIN:VCALENDAR', 'VERSION:2.0'],
+      got: lines.slice(0, 2),
+    });
     expect(lines).toContain('DTSTAMP:20260102T030405Z');
     expect(lines).toContain('DTSTART:20260329T013000Z');
     expect(lines).toContain('UID:lid-clamp@example');
     const alarm = lines.slice(lines.indexOf('BEGIN:VALARM'), lines.indexOf('END:VALARM') + 1);
-    expect(alarm).toEqual([
-      'BEGIN:VALARM',
-      'ACTION:DISPLAY',
-      'TRIGGER:PT0S',
-      'DESCRIPTION:Lid: clamps off',
-      'END:VALARM',
-    ]);
+    outside({
+      what: 'a display alarm',
+      source: 'rfc-5545',
+      at: 'section 3.6.6',
+      expected: ['BEGIN:VALARM', 'ACTION:DISPLAY', 'TRIGGER:PT0S', 'DESCRIPTION:Lid: clamps off', 'END:VALARM'],
+      got: alarm,
+    });
   });
 
   it('escapes backslash, semicolon, comma and line breaks (3.3.11)', () => {
     const file = solved(calendarFile([{ ...timer, note: 'a\\b;c,d\r\ne\u0007' }], madeAt));
-    expect(file).toContain('DESCRIPTION:a\\\\b\\;c\\,d\\ne\r\n');
+    outside({
+      what: 'backslash, semicolon, comma and line break in a note',
+      source: 'rfc-5545',
+      at: 'section 3.3.11',
+      expected: 'DESCRIPTION:a\\\\b\\;c\\,d\\ne',
+      got: file.split('\r\n').find((line) => line.startsWith('DESCRIPTION:a')),
+    });
   });
 
   it('keeps a later move of the same timer apart by its sequence', () => {

@@ -3,12 +3,12 @@ import { describe, expect, it } from 'vitest';
 import { guardFormula, unguardFormula } from '../../../src/core/csv/formula-guard.ts';
 import { readCsv } from '../../../src/core/csv/read-csv.ts';
 import { writeCsv } from '../../../src/core/csv/write-csv.ts';
+import { outside } from '../../setup/outside.ts';
 
 const cellsOf = (text: string, separator?: string) => readCsv(text, separator).map(({ cells }) => cells);
 
 describe('readCsv', () => {
   it.each([
-    // The examples of RFC 4180 section 2, rules 1, 2, 5, 6 and 7.
     [
       'aaa,bbb,ccc\r\nzzz,yyy,xxx\r\n',
       [
@@ -38,7 +38,11 @@ describe('readCsv', () => {
       ],
     ],
     ['"aaa","b""bb","ccc"', [['aaa', 'b"bb', 'ccc']]],
-    // Beyond it.
+  ])('reads the example %j as the standard does', (text, expected) => {
+    outside({ what: JSON.stringify(text), source: 'rfc-4180', at: 'section 2', expected, got: cellsOf(text) });
+  });
+
+  it.each([
     ['', []],
     ['\ufeffa,b', [['a', 'b']]],
     ['a,\n,b\r\rc', [['a', ''], ['', 'b'], ['c']]],
@@ -121,8 +125,14 @@ describe('writeCsv', () => {
     );
   });
 
-  it('writes as RFC 4180 section 2 says', () => {
-    expect(writeCsv([['a', 'b "c"', 'd,e', 'f\ng', '']])).toBe('a,"b ""c""","d,e","f\ng",\r\n');
+  it('writes as the standard says', () => {
+    outside({
+      what: 'cells with quotes, a comma and a line break, written',
+      source: 'rfc-4180',
+      at: 'section 2',
+      expected: 'a,"b ""c""","d,e","f\ng",\r\n',
+      got: writeCsv([['a', 'b "c"', 'd,e', 'f\ng', '']]),
+    });
     expect(writeCsv([[''], ['x']])).toBe('""\r\nx\r\n');
   });
 });

@@ -2,14 +2,23 @@ import { unit } from 'mathjs';
 import { describe, expect, it } from 'vitest';
 import { clampPressure } from '../../../src/core/gluing/clamp-pressure.ts';
 import { findSpecies } from '../../../src/tables/species.ts';
+import { outside } from '../../setup/outside.ts';
 import { solved } from './helpers.ts';
 
 describe('clampPressure', () => {
-  it('runs from 100 to 250 pounds per square inch (Wood Handbook chapter 10, from memory)', () => {
+  it.each([
+    ['light', 0.3, 100],
+    ['dense', 0.8, 250],
+  ])('of %s wood is what the handbook says', (kind, gravity, psi) => {
     // The handbook rounds both pressures to the nearest 100 kPa, so half of that is the tolerance.
-    const psi = (value: number) => unit(value, 'psi').toNumber('kPa');
-    expect(Math.abs(solved(clampPressure(0.3)).value - psi(100))).toBeLessThan(50);
-    expect(Math.abs(solved(clampPressure(0.8)).value - psi(250))).toBeLessThan(50);
+    outside({
+      what: `clamp pressure for ${kind} wood, specific gravity ${gravity}: kPa (${psi} psi)`,
+      source: 'wood-handbook-memory',
+      at: 'chapter 10',
+      expected: unit(psi, 'psi').toNumber('kPa'),
+      got: solved(clampPressure(gravity)).value,
+      tolerance: 50,
+    });
   });
   it('lies on a straight line in between', () => {
     expect(solved(clampPressure(0.525)).value).toBeCloseTo(1200, 9);

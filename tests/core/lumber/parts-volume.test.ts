@@ -1,6 +1,7 @@
 import { unit } from 'mathjs';
 import { expect, test } from 'vitest';
 import { partsVolume } from '../../../src/core/lumber/parts-volume.ts';
+import { outside } from '../../setup/outside.ts';
 
 test('volume and board feet of a list of parts', () => {
   const parts = [
@@ -8,11 +9,24 @@ test('volume and board feet of a list of parts', () => {
     { name: 'shelf', length: 914.4, width: 279.4, thickness: 19.05, quantity: 3 },
   ];
   const { cubicMetres, boardFeet } = partsVolume(parts);
-  // Outside: the unit library multiplies the same sizes; 144 cubic inches a board foot (NIST SP 811). Floating point alone parts them.
-  const cubic = (value: number) => unit(value, 'in^3');
   const cubicInches = 2 * 24 * 12 * 0.75 + 3 * 36 * 11 * 0.75;
-  expect(boardFeet.value).toBeCloseTo(cubicInches / 144, 9);
-  expect(cubicMetres.value).toBeCloseTo(cubic(cubicInches).toNumber('m^3'), 12);
+  // Floating point alone parts them.
+  outside({
+    what: '2 sides of 24 x 12 x 3/4 in and 3 shelves of 36 x 11 x 3/4 in: board feet',
+    source: 'nist-sp811',
+    at: '144 cubic inches a board foot',
+    expected: cubicInches / 144,
+    got: boardFeet.value,
+    tolerance: 5e-10,
+  });
+  outside({
+    what: '2 sides of 24 x 12 x 3/4 in and 3 shelves of 36 x 11 x 3/4 in: m3',
+    source: 'mathjs',
+    at: 'unit',
+    expected: unit(cubicInches, 'in^3').toNumber('m^3'),
+    got: cubicMetres.value,
+    tolerance: 5e-13,
+  });
 });
 
 test('the working has a step for each part, and its last step is the value', () => {

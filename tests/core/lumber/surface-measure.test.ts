@@ -1,21 +1,26 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { isProblem } from '../../../src/core/answer/problem.ts';
+import { isProblem, type Outcome } from '../../../src/core/answer/problem.ts';
 import { surfaceMeasure } from '../../../src/core/lumber/surface-measure.ts';
+import { outside } from '../../setup/outside.ts';
 import { anyBoard, board } from './boards.ts';
+
+function sure<T>(outcome: Outcome<T>): T {
+  if (isProblem(outcome)) throw new Error(outcome.message.text);
+  return outcome;
+}
 
 describe('surfaceMeasure', () => {
   it.each([
-    // AHEC guide to grading sawn lumber, measurement: 6 1/4 in by 8 ft.
-    [6.25, 8, 4],
-    // NHLA rule as restated in public trade guides.
-    [6.5, 8, 4],
-    [8, 12, 8],
-    [10, 13, 11],
-    // Whole feet: 8 ft 11 in counts as 8 ft.
-    [12, 8 + 11 / 12, 8],
-  ])('%d in by %d ft is %d', (inches, feet, expected) => {
-    expect(surfaceMeasure(board(4, inches, feet))).toMatchObject({ value: expected });
+    ['ahec', 'measurement', '6 1/4 in by 8 ft', 6.25, 8, 4],
+    // As restated in public trade guides.
+    ['nhla', 'surface measure', '6 1/2 in by 8 ft', 6.5, 8, 4],
+    ['nhla', 'surface measure', '8 in by 12 ft', 8, 12, 8],
+    ['nhla', 'surface measure', '10 in by 13 ft', 10, 13, 11],
+    ['nhla', 'whole feet', '12 in by 8 ft 11 in', 12, 8 + 11 / 12, 8],
+  ] as const)('%s, %s: %s', (source, at, size, inches, feet, expected) => {
+    const got = sure(surfaceMeasure(board(4, inches, feet))).value;
+    outside({ what: `surface measure of ${size}, sq ft`, source, at, expected, got });
   });
 
   it('sends exact halves up and down in turn', () => {
@@ -33,9 +38,15 @@ describe('surfaceMeasure', () => {
   });
 
   it('measures a taper a third of the length from the narrow end', () => {
-    // NHLA, from memory: 9 and 12 in at the ends count as 10 in, whichever way round.
+    // 9 and 12 in at the ends count as 10 in, whichever way round.
     const taper = { ...board(4, 9, 12), farWidth: 12 * 25.4 };
-    expect(surfaceMeasure(taper)).toMatchObject({ value: 10 });
+    outside({
+      what: 'surface measure of a taper of 9 to 12 in by 12 ft, sq ft',
+      source: 'nhla-memory',
+      at: 'a third of the length from the narrow end',
+      expected: 10,
+      got: sure(surfaceMeasure(taper)).value,
+    });
     expect(surfaceMeasure({ ...taper, width: 12 * 25.4, farWidth: 9 * 25.4 })).toMatchObject({ value: 10 });
   });
 

@@ -5,6 +5,7 @@ import { isProblem, type Outcome } from '../../../src/core/answer/problem.ts';
 import { boardFeetByRule } from '../../../src/core/lumber/board-feet.ts';
 import { cubicMetresPerBoardFoot, exactVolume } from '../../../src/core/lumber/exact-volume.ts';
 import { tally } from '../../../src/core/lumber/tally.ts';
+import { outside } from '../../setup/outside.ts';
 import { anyBoard, board } from './boards.ts';
 
 function sure<T>(outcome: Outcome<T>): T {
@@ -13,11 +14,21 @@ function sure<T>(outcome: Outcome<T>): T {
 }
 
 describe('boardFeetByRule', () => {
-  it('agrees with the example of the AHEC guide, measurement: 2 in by 6 1/4 in by 8 ft is 8', () => {
-    expect(boardFeetByRule(board(8, 6.25, 8))).toMatchObject({ surfaceMeasure: 4, value: 8 });
+  it('agrees with the worked example of the guide', () => {
+    const found = sure(boardFeetByRule(board(8, 6.25, 8)));
+    expect(found.surfaceMeasure).toBe(4);
+    const what = '2 in by 6 1/4 in by 8 ft: board feet';
+    outside({ what, source: 'ahec', at: 'measurement', expected: 8, got: found.value });
   });
-  it('counts less than 1 in as 1 in (NHLA), and a measured board as the quarters it is full of', () => {
-    expect(boardFeetByRule(board(3, 12, 8))).toMatchObject({ value: 8 });
+  it('counts less than 1 in as 1 in, and a measured board as the quarters it is full of', () => {
+    const got = sure(boardFeetByRule(board(3, 12, 8))).value;
+    outside({
+      what: '3/4 by 12 in by 8 ft: board feet',
+      source: 'nhla',
+      at: 'less than 1 in counts as 1 in',
+      expected: 8,
+      got,
+    });
     expect(boardFeetByRule({ ...board(4, 12, 8), thickness: { mm: 20 } })).toMatchObject({ value: 8 });
     expect(boardFeetByRule({ ...board(4, 12, 8), thickness: { mm: 27.4 } })).toMatchObject({ value: 8 });
     expect(boardFeetByRule({ ...board(4, 12, 8), thickness: { mm: 31.5 } })).toMatchObject({ value: 10 });
@@ -25,9 +36,12 @@ describe('boardFeetByRule', () => {
 });
 
 describe('exactVolume', () => {
-  it('knows the board foot of NIST SP 811 appendix B', () => {
-    expect(cubicMetresPerBoardFoot).toBeCloseTo(2.359737e-3, 9); // seven digits are what SP 811 gives
-    expect(cubicMetresPerBoardFoot).toBeCloseTo(144 * unit('1 cuin').toNumber('m^3'), 8); // mathjs: cuin in seven digits
+  it('knows the board foot', () => {
+    const board = { what: '1 board foot, m3', got: cubicMetresPerBoardFoot };
+    // Both give seven digits.
+    outside({ ...board, source: 'nist-sp811', at: 'appendix B', expected: 2.359737e-3, tolerance: 5e-10 });
+    const expected = 144 * unit('1 cuin').toNumber('m^3');
+    outside({ ...board, source: 'mathjs', at: '144 cuin', expected, tolerance: 5e-9 });
   });
   it('takes the mean of both ends of a taper, and a measured thickness as it is', () => {
     const taper = { thickness: { mm: 27.4 }, width: 180, farWidth: 220, length: 2000 };

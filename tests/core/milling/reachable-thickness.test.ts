@@ -3,10 +3,11 @@ import { multiply, subtract } from 'mathjs';
 import { describe, expect, it } from 'vitest';
 import { reachableThickness, warpCost } from '../../../src/core/milling/reachable-thickness.ts';
 import { straightWidth } from '../../../src/core/milling/straight-width.ts';
+import { outside, outsideCases } from '../../setup/outside.ts';
 
 const flat = { thickness: 28, width: 250, length: 2400, cup: 0, bow: 0, twist: 0 };
 
-/** Depth of a true circular arc over a shorter chord, found from its radius. Source: Euclid, Elements III.35. */
+/** Depth of a true circular arc over a shorter chord, found from its radius. */
 function arcDepth(depth: number, chord: number, shorter: number): number {
   const radius = (chord ** 2 / 4 + depth ** 2) / (2 * depth);
   return radius - Math.sqrt(radius ** 2 - shorter ** 2 / 4);
@@ -33,14 +34,20 @@ describe('reachable thickness', () => {
 
   it('loses to cup and bow what a true arc would, within a hundredth for shallow curves', () => {
     // tolerance: the square law drops terms of the order depth^3 / chord^2, under 0.01 mm for these depths
+    const same = outsideCases({
+      what: 'what cup and bow cost in thickness, against a true circular arc, mm',
+      source: 'geometry',
+      at: 'Euclid III.35',
+      tolerance: 0.01,
+      cases: 'random boards, cup and bow of 0.1 to 6 mm',
+    });
     fc.assert(
       fc.property(
         fc.double({ min: 0.1, max: 6, noNaN: true }),
         fc.double({ min: 0.1, max: 1, noNaN: true }),
         (depth, share) => {
           const cost = warpCost({ ...flat, cup: depth, bow: depth }, 250 * share, 2400 * share);
-          expect(Math.abs(cost.cup - arcDepth(depth, 250, 250 * share))).toBeLessThan(0.01);
-          expect(Math.abs(cost.bow - arcDepth(depth, 2400, 2400 * share))).toBeLessThan(0.01);
+          same([cost.cup, cost.bow], [arcDepth(depth, 250, 250 * share), arcDepth(depth, 2400, 2400 * share)]);
         },
       ),
     );
@@ -48,10 +55,17 @@ describe('reachable thickness', () => {
 
   it('loses to twist half the lift of a corner: the thickest slab in a twisted board', () => {
     // exact but for rounding
+    const same = outsideCases({
+      what: 'thickness left in a twisted board, against the slab found corner by corner with matrices, mm',
+      source: 'mathjs',
+      at: 'multiply, subtract',
+      tolerance: 5e-10,
+      cases: 'random twists up to 20 mm',
+    });
     fc.assert(
       fc.property(fc.double({ min: 0, max: 20, noNaN: true }), (lift) => {
         const left = reachableThickness({ ...flat, twist: lift }, 250, 2400, 0);
-        expect(left).toBeCloseTo(slabInTwist(28, lift), 9);
+        same(left, slabInTwist(28, lift));
       }),
     );
   });
@@ -73,8 +87,15 @@ describe('reachable thickness', () => {
 describe('straight width', () => {
   it('loses the arc of the crook over the blank’s length', () => {
     expect(straightWidth(200, 2400, 12, 1200)).toBe(197);
-    // the true arc, within a hundredth as above
-    expect(straightWidth(200, 2400, 12, 900)).toBeCloseTo(200 - arcDepth(12, 2400, 900), 2);
+    // within a hundredth as above
+    outside({
+      what: '200 x 2400 mm with 12 mm of crook, blank of 900 mm, against a true circular arc: straight width, mm',
+      source: 'geometry',
+      at: 'Euclid III.35',
+      expected: 200 - arcDepth(12, 2400, 900),
+      got: straightWidth(200, 2400, 12, 900),
+      tolerance: 0.005,
+    });
     expect(straightWidth(5, 2400, 30, 2400)).toBe(0);
   });
 });

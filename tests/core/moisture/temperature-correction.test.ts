@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
 import { isProblem } from '../../../src/core/answer/problem.ts';
 import { temperatureCorrection } from '../../../src/core/moisture/temperature-correction.ts';
+import { outside } from '../../setup/outside.ts';
 
 const corrected = (percent: number, celsius: number, calibratedAt?: number): number => {
   const answer = temperatureCorrection({ percent, celsius, ...(calibratedAt !== undefined && { calibratedAt }) });
@@ -8,11 +9,26 @@ const corrected = (percent: number, celsius: number, calibratedAt?: number): num
   return answer.value;
 };
 
-// Wood handbook (FPL-GTR-190), recalled: about half a percent for each 5.6 degrees Celsius (10 degrees Fahrenheit).
-it('adds half a percent for each 10 degrees Fahrenheit below calibration, takes it off above', () => {
-  expect(corrected(10, 21.1)).toBe(10);
-  expect(corrected(10, 21.1 - 5.6)).toBeCloseTo(10.5, 9);
-  expect(corrected(10, 21.1 + 11.2)).toBeCloseTo(9, 9);
+it.each([
+  ['at the temperature of calibration', 21.1, 10],
+  ['5.6 degrees (10 F) colder', 21.1 - 5.6, 10.5],
+  ['11.2 degrees (20 F) warmer', 21.1 + 11.2, 9],
+])(
+  'adds half a percent for each 10 degrees Fahrenheit below calibration, takes it off above: %s',
+  (wood, celsius, expected) => {
+    // Doubles leave only rounding.
+    outside({
+      what: `10 % read on wood ${wood}: moisture, %`,
+      source: 'wood-handbook-memory',
+      at: 'half a percent for each 5.6 degrees Celsius',
+      expected,
+      got: corrected(10, celsius),
+      tolerance: 5e-10,
+    });
+  },
+);
+
+it('goes by the temperature that the meter is calibrated at', () => {
   expect(corrected(10, 20, 20)).toBe(10);
 });
 

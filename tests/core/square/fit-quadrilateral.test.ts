@@ -7,6 +7,7 @@ import { cornerAngles, isConvex, lengthsOf, type Quadrilateral } from '../../../
 import { type Readings, readingNames, withoutReading } from '../../../src/core/square/readings.ts';
 import { anyShape, parallelogram } from '../../../src/core/square/shape-family.ts';
 import { slidesOf } from '../../../src/core/square/slide.ts';
+import { outside, outsideCases } from '../../setup/outside.ts';
 import { crooked, errors, precision, read, size } from './random-pieces.ts';
 
 const fitted = (readings: Readings): Quadrilateral => fitQuadrilateral(anyShape, observationsOf(readings)).shape;
@@ -47,13 +48,20 @@ it('recovers the slides from noisy readings within what their precision allows',
 });
 
 it('lays four points in one plane: the Cayley-Menger determinant of the fitted lengths is 0', () => {
+  // A pure number in units of the piece's diagonal; rounding of 5 x 5 is about 1e-14.
+  const flat = outsideCases({
+    what: 'Cayley-Menger determinant of fitted lengths: 0, four points in one plane',
+    source: 'mathjs',
+    at: 'det',
+    tolerance: 1e-10,
+    cases: 'random crooked pieces',
+  });
   fc.assert(
     fc.property(crooked, errors, precision, (real, off, reach) => {
       const fit = lengthsOf(fitted(read(real, off, Math.min(reach, real.B.x / 100, real.C.y / 100))));
-      // In units of the piece's diagonal, so that the determinant is a pure number; rounding of 5 x 5 about 1e-14.
       const unit = fit.diagonalAC;
       const q = (name: keyof typeof fit) => (fit[name] / unit) ** 2;
-      // Outside: Cayley-Menger, determinant by mathjs; 288 V² = 0 for points A, B, C, D in a plane.
+      // 288 V² = 0 for points A, B, C, D in a plane.
       const volume = det([
         [0, 1, 1, 1, 1],
         [1, 0, q('front'), q('diagonalAC'), q('left')],
@@ -61,29 +69,52 @@ it('lays four points in one plane: the Cayley-Menger determinant of the fitted l
         [1, q('diagonalAC'), q('right'), 0, q('back')],
         [1, q('left'), q('diagonalBD'), q('back'), 0],
       ]);
-      expect(Math.abs(volume)).toBeLessThan(1e-10);
+      flat(volume, 0);
     }),
   );
 });
 
 it("encloses Bretschneider's area, and its corners add up to 360 degrees", () => {
+  const cases = 'random crooked pieces';
+  // Relative: the square root of a difference of squares of up to 1e14.
+  const area = outsideCases({
+    what: "area of a fitted piece over Bretschneider's",
+    source: 'geometry',
+    at: "Bretschneider's formula",
+    tolerance: 1e-8,
+    cases,
+  });
+  const angles = outsideCases({
+    what: 'corners of a fitted piece added up, degrees',
+    source: 'geometry',
+    at: 'Euclid I.32',
+    tolerance: 5e-10,
+    cases,
+  });
   fc.assert(
     fc.property(crooked, (real) => {
       const shape = fitted(read(real));
       const { front: a, right: b, back: c, left: d, diagonalAC: p, diagonalBD: q } = lengthsOf(shape);
-      // Outside: Bretschneider's formula with both diagonals, 16 K² = 4 p² q² - (b² + d² - a² - c²)².
+      // 16 K² = 4 p² q² - (b² + d² - a² - c²)².
       const bretschneider = Math.sqrt(4 * p ** 2 * q ** 2 - (b ** 2 + d ** 2 - a ** 2 - c ** 2) ** 2) / 4;
       const { B, C, D } = shape;
       const shoelace = (B.x * C.y + (C.x * D.y - D.x * C.y)) / 2;
-      expect(Math.abs(shoelace / bretschneider - 1)).toBeLessThan(1e-8);
+      area(shoelace / bretschneider, 1);
       const { A, B: atB, C: atC, D: atD } = cornerAngles(shape);
-      // Outside: Euclid I.32.
-      expect(A + atB + atC + atD).toBeCloseTo(360, 9);
+      angles(A + atB + atC + atD, 360);
     }),
   );
 });
 
 it('keeps the parallelogram law when both ends lean alike', () => {
+  // Relative: rounding of squares and roots.
+  const law = outsideCases({
+    what: 'AC² + BD² over 2 (length² + width²) of a leaning panel',
+    source: 'geometry',
+    at: 'parallelogram law',
+    tolerance: 5e-10,
+    cases: 'random leaning panels',
+  });
   fc.assert(
     fc.property(size, size, fc.double({ min: -0.02, max: 0.02, noNaN: true }), (length, width, lean) => {
       const difference = lean * Math.min(length, width);
@@ -93,18 +124,23 @@ it('keeps the parallelogram law when both ends lean alike', () => {
         { of: 'difference', value: difference },
       ]);
       const { diagonalAC, diagonalBD } = lengthsOf(shape);
-      // Outside: AC² + BD² = 2 (length² + width²).
-      const law = (diagonalAC ** 2 + diagonalBD ** 2) / (2 * (length ** 2 + width ** 2));
-      expect(law).toBeCloseTo(1, 9);
+      law((diagonalAC ** 2 + diagonalBD ** 2) / (2 * (length ** 2 + width ** 2)), 1);
       expect(diagonalAC - diagonalBD).toBeCloseTo(difference, 5);
     }),
   );
 });
 
 it('stays as near to a rectangle as too few readings let it', () => {
-  // Euclid I.47: 3, 4, 5.
   const shape = fitted({ front: 300, right: 400, diagonalAC: 500 });
-  expect(cornerAngles(shape).B).toBeCloseTo(90, 6);
+  // What the fit leaves when it stops.
+  outside({
+    what: 'sides of 300 and 400 mm and their diagonal of 500 mm: corner, degrees',
+    source: 'geometry',
+    at: 'Euclid I.48, 3 4 5',
+    expected: 90,
+    got: cornerAngles(shape).B,
+    tolerance: 5e-7,
+  });
   expect(lengthsOf(shape).left).toBeCloseTo(400, 3);
   expect(lengthsOf(fitted({ diagonalAC: 500 })).diagonalAC).toBeCloseTo(500, 6);
   expect(lengthsOf(fitted({ diagonalAC: 500, left: 400 })).front).toBeCloseTo(300, 3);

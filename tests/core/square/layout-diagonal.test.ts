@@ -2,8 +2,9 @@ import { expect, it } from 'vitest';
 import { isProblem } from '../../../src/core/answer/problem.ts';
 import { layoutDiagonal } from '../../../src/core/square/layout-diagonal.ts';
 import { wholeNumberTriangles } from '../../../src/core/square/whole-number-triangles.ts';
+import { outside } from '../../setup/outside.ts';
 
-// Euclid's triples, Elements X.29 lemma: the primitive ones with a hypotenuse up to 41.
+// Euclid's triples: the primitive ones with a hypotenuse up to 41.
 const euclid = [
   [3, 4, 5],
   [5, 12, 13],
@@ -14,7 +15,14 @@ const euclid = [
 ] as const;
 
 it.each(euclid)('aims for the third of %i, %i, %i', (a, b, c) => {
-  expect(layoutDiagonal(a * 30, b * 30)).toMatchObject({ value: c * 30 });
+  const found = layoutDiagonal(a * 30, b * 30);
+  outside({
+    what: `diagonal of ${a * 30} by ${b * 30}, mm`,
+    source: 'geometry',
+    at: 'Euclid X.29, lemma',
+    expected: c * 30,
+    got: isProblem(found) ? found : found.value,
+  });
 });
 
 it.each(euclid)('offers %i, %i, %i where it fits exactly, the largest first', (a, b, c) => {

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { det, multiply } from 'mathjs';
 import { expect, it } from 'vitest';
 import { minors, solve } from '../../../src/core/square/linear.ts';
+import { outsideCases } from '../../setup/outside.ts';
 
 const matrix = fc.integer({ min: 1, max: 5 }).chain((n) =>
   fc.array(fc.array(fc.integer({ min: -20, max: 20 }), { minLength: n, maxLength: n }), {
@@ -11,24 +12,36 @@ const matrix = fc.integer({ min: 1, max: 5 }).chain((n) =>
 );
 
 it('finds the determinants that a matrix library finds', () => {
-  // Outside: mathjs `det`. Whole entries up to 20 and size 5 give at most 4e8; 1e-5 is rounding with room.
+  // Whole entries up to 20 and size 5 give at most 4e8; 1e-5 is rounding with room.
+  const same = outsideCases({
+    what: 'determinants',
+    source: 'mathjs',
+    at: 'det',
+    tolerance: 1e-5,
+    cases: 'random matrices of whole numbers, up to 5 x 5',
+  });
   fc.assert(
     fc.property(matrix, (rows) => {
-      expect(Math.abs((minors(rows).at(-1) ?? Number.NaN) - det(rows))).toBeLessThan(1e-5);
+      same(minors(rows).at(-1) ?? Number.NaN, det(rows));
     }),
   );
 });
 
 it('solves what multiplies back, and says when it cannot', () => {
+  // Condition numbers here stay below 1e8, rounding below 1e-6.
+  const same = outsideCases({
+    what: 'linear equations solved, multiplied back',
+    source: 'mathjs',
+    at: 'multiply',
+    tolerance: 5e-7,
+    cases: 'random systems of whole numbers, up to 5 x 5',
+  });
   fc.assert(
     fc.property(matrix, fc.array(fc.integer({ min: -9, max: 9 }), { minLength: 5, maxLength: 5 }), (rows, all) => {
       const right = all.slice(0, rows.length);
       fc.pre(Math.abs(det(rows)) > 0.5);
       const x = solve(rows, right) ?? [];
-      // Outside: mathjs `multiply`. Condition numbers here stay below 1e8, rounding below 1e-6.
-      (multiply(rows, x) as number[]).forEach((value, i) => {
-        expect(value).toBeCloseTo(right[i] ?? Number.NaN, 6);
-      });
+      same(multiply(rows, x) as number[], right);
     }),
   );
   expect(

@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
 import { cornerAngles, isConvex, lengthsOf } from '../../../src/core/square/quadrilateral.ts';
+import { outside } from '../../setup/outside.ts';
 import { rectangleOf } from './random-pieces.ts';
 
 const square = rectangleOf(10, 10);
@@ -15,9 +16,16 @@ it.each([
 });
 
 it('measures sides, diagonals and corners', () => {
-  // Euclid's 3, 4, 5.
   const shape = { ...rectangleOf(40, 30), C: { x: 80, y: 30 } };
-  expect(lengthsOf(shape)).toMatchObject({ front: 40, right: 50, back: 80, left: 30, diagonalBD: 50 });
+  const { front, right, back, left, diagonalBD } = lengthsOf(shape);
+  expect([front, back]).toEqual([40, 80]);
+  outside({
+    what: 'panel with ends of 30 and 50 mm over 40 mm: right end, left end, diagonal B to D, mm',
+    source: 'geometry',
+    at: 'Euclid I.47, 3 4 5',
+    expected: [50, 30, 50],
+    got: [right, left, diagonalBD],
+  });
   const { A, B, C, D } = cornerAngles(shape);
   expect([A, D]).toEqual([90, 90]);
   // cos B = -4/5 and C makes up the rest of 180.

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { planCost } from '../../../src/screens/breakdown/plan-cost.ts';
 import { problemFromRecords } from '../../../src/screens/breakdown/problem-from-records.ts';
 import type { Delivery } from '../../../src/store/records/delivery.ts';
+import { outside } from '../../setup/outside.ts';
 import { board, part, piece, shop } from './samples.ts';
 
 const delivery = (per: Delivery['price']['per'], amount: number): Delivery => ({
@@ -36,8 +37,15 @@ describe('what the wood of a plan cost', () => {
     const found = planCost(asked, { blanks: [blank('a', size.length)], short: [] }, rack, [
       delivery('cubicMetre', 2000),
     ]);
-    // 1e-6: the board foot in m3 is exact, what differs is rounding of doubles.
-    expect(found?.cost.value).toBeCloseTo(volume * 2000 + 30, 6);
+    // The board foot in m3 is exact, what differs is rounding of doubles.
+    outside({
+      what: '2 in by 8 in by 96 in at 2000 a cubic metre and 30 of freight: cost',
+      source: 'mathjs',
+      at: 'unit',
+      expected: volume * 2000 + 30,
+      got: found?.cost.value,
+      tolerance: 5e-7,
+    });
   });
 
   test('a board bought by itself counts what was noted, one without any price is counted as such', () => {

@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { emptyForm, type FinishForm } from '../../../src/screens/finish/finish-form.ts';
 import { readFinishForm } from '../../../src/screens/finish/read-finish-form.ts';
 import { finishById } from '../../../src/tables/finishes.ts';
+import { outside } from '../../setup/outside.ts';
 
 const read = (change: Partial<FinishForm>, unit: 'in' | 'mm' = 'mm') =>
   readFinishForm({ ...emptyForm, ...change }, unit);
@@ -64,9 +65,17 @@ test.each<[string, Partial<FinishForm>]>([
 });
 
 test('without a rate on the can, solids and film give it; a rate typed in wins', () => {
-  // By hand: 50 % solids at 25 µm: 500 / 25 = 20 m² from a litre. 1 mil is 25.4 µm exactly (NIST SP 811).
+  // By hand: 50 % solids at 25 µm: 500 / 25 = 20 m² from a litre.
   expect(read({ solids: '50', film: '25' }).finish.coverage).toEqual({ least: 20, most: 20 });
-  expect(read({ solids: '50', film: '1' }, 'in').finish.coverage.least).toBeCloseTo(500 / 25.4, 9);
+  // Doubles leave only rounding.
+  outside({
+    what: '50 % solids at 1 mil, m2 per litre',
+    source: 'nist-sp811',
+    at: 'appendix B: 1 mil is 25.4 micrometres',
+    expected: 500 / 25.4,
+    got: read({ solids: '50', film: '1' }, 'in').finish.coverage.least,
+    tolerance: 5e-10,
+  });
   expect(read({ solids: '50', film: '25', rate: '12' }).finish.coverage.least).toBe(12);
   expect(wrong({ solids: '50' })).toEqual(['film']);
   expect(wrong({ solids: '0', film: '25' })).toEqual(['solids']);

@@ -12,6 +12,7 @@ import { today } from '../../../src/screens/stock/today.ts';
 import type { Board } from '../../../src/store/records/board.ts';
 import { clearStretchesOf, roughShape } from '../../../src/store/records/board-shape.ts';
 import type { Delivery } from '../../../src/store/records/delivery.ts';
+import { outside } from '../../setup/outside.ts';
 
 const board = (chalk: string, part: Partial<Board> = {}): Board => ({
   id: chalk,
@@ -115,7 +116,6 @@ test('a stored board as planning sees it: narrow end, thickness in mm, warp meas
 });
 
 test('readings come in order, corrected where the wood’s temperature is known', () => {
-  // 10 % read at 10 °C is 11.0 % (Wood handbook's rule, from memory); to the hundredth.
   const readings = correctedReadings({
     readings: [
       { at: 2, percent: 10, celsius: 10 },
@@ -125,7 +125,15 @@ test('readings come in order, corrected where the wood’s temperature is known'
   });
   expect(readings.map(({ at }) => at)).toEqual([1, 2, 3]);
   expect(readings[0]?.percent).toBe(12);
-  expect(readings[1]?.percent).toBeCloseTo(10.99, 2);
+  // The rule is given to one decimal.
+  outside({
+    what: '10 % read on wood at 10 °C, meter calibrated at 21.1 °C: moisture, %',
+    source: 'wood-handbook-memory',
+    at: 'half a percent for each 5.6 degrees Celsius',
+    expected: 11,
+    got: readings[1]?.percent,
+    tolerance: 0.05,
+  });
   // Above what the rule holds for, the reading stands as it is.
   expect(readings[2]?.percent).toBe(45);
   expect(readings.map(({ working }) => working !== undefined)).toEqual([false, true, false]);
@@ -149,11 +157,18 @@ test('a delivery’s price is shared out by what each board holds, whatever orde
     cost: { value: 176 },
     perUsableBoardFoot: { value: 44 },
   });
-  // A board foot is 2.359737E-03 m3 (NIST SP 811): at 1000 a cubic metre, 2.36 each, seven digits known; 2 of 48 a board foot.
+  // At 1000 a cubic metre, 2.36 for each board foot, seven digits known; 2 of 48 a board foot.
   const byVolume = { ...delivery, price: { per: 'cubicMetre', amount: 1000 } } as Delivery;
   const found = costInDelivery('D1', [thin, thick], byVolume);
   if (isProblem(found)) throw new Error('no cost');
-  expect(found.cost.value).toBeCloseTo(8 * 2.359737 + 16, 4);
+  outside({
+    what: '8 board feet at 1000 a cubic metre and 16 of freight: cost',
+    source: 'nist-sp811',
+    at: 'appendix B',
+    expected: 8 * 2.359737 + 16,
+    got: found.cost.value,
+    tolerance: 5e-5,
+  });
   expect(isProblem(costInDelivery('D1', [{ ...thin, width: 0 }], delivery))).toBe(true);
 });
 
