@@ -109,7 +109,7 @@ describe('a cabinet with bare insides', () => {
     await entry(/^Pot life/).fill('40');
     await entry(/^You need for one coat/).fill('60');
     // By hand: 66 ml a coat; 32 min of the pot life are used, so two batches of 33 ml: 24.75 of A and 8.25 of B.
-    await see('2 batches, each of');
+    await see('2 batches, each');
     await see('24.8 ml');
     await see('8.25 ml');
     await entry(/^What is left/).fill('40');
@@ -120,7 +120,7 @@ describe('a cabinet with bare insides', () => {
     const address = page().url().split('#')[1];
     phone = await phone.restart();
     await page().goto(`${phone.host.address}#${address}`);
-    await see('2 batches, each of');
+    await see('2 batches, each');
     expect(
       await entry(/^Container/)
         .first()
@@ -129,7 +129,7 @@ describe('a cabinet with bare insides', () => {
     // From here on the clock is ours.
     await page().clock.install({ time: new Date('2026-05-04T08:00:00') });
     await page().reload();
-    await see('2 batches, each of');
+    await see('2 batches, each');
     await press('Start the finish');
     await step(/^Sand with/);
   });

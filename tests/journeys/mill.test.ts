@@ -108,9 +108,7 @@ describe('from the plan to milled parts', () => {
   });
 
   test('before the first cut: the thickness is in every blank, and the numbers show their working', async () => {
-    await page()
-      .getByText(/make their thickness$/)
-      .waitFor();
+    await page().getByText('All thick enough').waitFor();
     await page().getByText('Thickness still in each blank').click();
     await page().getByText('How this is worked out').first().click();
     await page().getByText('lost to cup').first().waitFor();
@@ -190,7 +188,7 @@ describe('from the plan to milled parts', () => {
     await page()
       .getByText(/under the target of/)
       .waitFor();
-    await button('Go on with what it is').click();
+    await button('Go on with it').click();
     await page()
       .getByText(/All pieces of this setting go to/)
       .waitFor();
@@ -228,7 +226,7 @@ describe('from the plan to milled parts', () => {
     await entry(/^What happened/).fill('Split from end to end');
     await button('It is spoilt', true).click();
     await page()
-      .getByText(/strips? (is|are) spoilt\. Plan the rest/)
+      .getByText(/strips? (is|are) spoilt\.$/)
       .waitFor();
     await looksRight();
     await page().getByRole('link', { name: 'Plan the rest' }).click();

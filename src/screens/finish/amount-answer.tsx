@@ -1,9 +1,10 @@
 import { isProblem } from '../../core/answer/problem.ts';
 import { litres, m2, money } from '../../core/answer/quantity.ts';
 import { m2PerSquareFoot } from '../../core/answer/us-units.ts';
+import type { Purchase } from '../../core/finishing/choose-containers.ts';
 import { anySpecies } from '../../core/finishing/part-area.ts';
 import { Amount } from '../../ui/amount.tsx';
-import { Facts } from '../../ui/facts.tsx';
+import { type Fact, Facts } from '../../ui/facts.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
 import { speciesName } from '../../ui/species-name.ts';
 import { units } from '../../ui/units.ts';
@@ -26,6 +27,19 @@ export function AmountAnswer({ plan, read }: { plan: FinishPlan; read: ReadFinis
   const bought = purchase && !isProblem(purchase) ? purchase : undefined;
   const bySpecies = [...area.value.bySpecies].filter(([, one]) => one.shown + one.inside > 0);
   const perFoot = units.value.unit === 'in';
+  const rows: Fact[] = [['Area that gets finish', m2(coatedM2)]];
+  if (bySpecies.length > 1)
+    for (const [species, { shown, inside }] of bySpecies)
+      rows.push([
+        <span class="soft">of it {species === anySpecies ? 'shapes' : speciesName(species)}</span>,
+        m2(shown + inside),
+      ]);
+  for (const [index, { likely }] of coats.entries()) rows.push([`Coat ${index + 1}`, litres(likely)]);
+  if (costPerM2)
+    rows.push([
+      `Cost of one square ${perFoot ? 'foot' : 'metre'}`,
+      money(costPerM2.value * (perFoot ? m2PerSquareFoot : 1)),
+    ]);
   return (
     <>
       <div class="answer">
@@ -40,61 +54,41 @@ export function AmountAnswer({ plan, read }: { plan: FinishPlan; read: ReadFinis
           At {usualRange(read.finish.coverage, 'm2PerLitre')}
           {rateFrom(read)}
         </span>
-        {bought && (
-          <p>
-            {bought.value.buy.length === 0 ? (
-              <b>Enough on the shelf.</b>
-            ) : (
-              <>
-                <b>
-                  Buy{' '}
-                  {bought.value.buy.map((can, index) => (
-                    <>
-                      {index > 0 && ', '}
-                      {can.count} × <Amount of={litres(can.litres)} />
-                    </>
-                  ))}
-                </b>{' '}
-                for <Amount of={money(bought.value.cost)} />; <Amount of={litres(bought.value.left)} /> will be left.
-                {bought.value.left > 0.001 && (
-                  <span class="soft">
-                    {' '}
-                    Opened today and kept full and shut, it is good until about{' '}
-                    {keepsUntil(read.finish.keepsSeconds.least)} at least (common practice).
-                  </span>
-                )}
-              </>
-            )}
-          </p>
-        )}
+        {bought && <Bought of={bought.value} keepsSeconds={read.finish.keepsSeconds.least} />}
         <ShowWorking of={amount.working} />
       </div>
-      <Facts
-        rows={[
-          ['Area that gets finish', m2(coatedM2)],
-          ...(bySpecies.length > 1 ? bySpecies : []).map(
-            ([species, { shown, inside }]) =>
-              [
-                <span class="soft">of it {species === anySpecies ? 'shapes' : speciesName(species)}</span>,
-                m2(shown + inside),
-              ] as const,
-          ),
-          ...coats.map((coat, index) => [`Coat ${index + 1}`, litres(coat.likely)] as const),
-          ...(costPerM2
-            ? [
-                [
-                  `Cost of one ${perFoot ? 'square foot' : 'square metre'}`,
-                  money(costPerM2.value * (perFoot ? m2PerSquareFoot : 1)),
-                ] as const,
-              ]
-            : []),
-        ]}
-      />
+      <Facts rows={rows} />
       <div>
         <ShowWorking of={area.working} label="How the area is worked out" />
         {bought && <ShowWorking of={bought.working} label="Why these cans" />}
         {costPerM2 && <ShowWorking of={costPerM2.working} label="What it costs on the wood" />}
       </div>
     </>
+  );
+}
+
+function Bought({ of: { buy, cost, left }, keepsSeconds }: { of: Purchase; keepsSeconds: number }) {
+  if (buy.length === 0)
+    return (
+      <p>
+        <b>Enough on the shelf.</b>
+      </p>
+    );
+  return (
+    <p>
+      <b>
+        Buy{' '}
+        {buy.map((can, index) => (
+          <>
+            {index > 0 && ', '}
+            {can.count} × <Amount of={litres(can.litres)} />
+          </>
+        ))}
+      </b>{' '}
+      for <Amount of={money(cost)} />; <Amount of={litres(left)} /> left over.
+      {left > 0.001 && (
+        <span class="soft"> Kept full and shut, good until {keepsUntil(keepsSeconds)} at least (common practice).</span>
+      )}
+    </p>
   );
 }

@@ -1,18 +1,18 @@
 import { likely, type Range } from '../../core/answer/range.ts';
 import type { FinishMethod } from '../../core/finishing/finish-amount.ts';
 import { finishes } from '../../tables/finishes.ts';
-import { Choice, NumberField, Pick, TextField } from '../../ui/fields.tsx';
+import { Choice, NumberField, optionsOf, Pick, TextField } from '../../ui/fields.tsx';
 import type { FormProps } from './form-props.ts';
 import { coatsText, insideCoatsText, kindOf } from './read-finish-form.ts';
 import { usualRange } from './usual-range.ts';
 
-const methods: readonly { value: FinishMethod; label: string }[] = [
-  { value: 'rag', label: 'Rag' },
-  { value: 'brush', label: 'Brush' },
-  { value: 'roller', label: 'Roller' },
-  { value: 'pad', label: 'Pad' },
-  { value: 'spray', label: 'Spray' },
-];
+const methods: Readonly<Record<FinishMethod, string>> = {
+  rag: 'Rag',
+  brush: 'Brush',
+  roller: 'Roller',
+  pad: 'Pad',
+  spray: 'Spray',
+};
 
 /** Beyond three times what is usual, the unit was likely another. */
 const isFarFrom = (typed: Range, usual: Range) =>
@@ -49,14 +49,16 @@ export function KindEntries({ form, read, at, field, change, hasInside }: FormPr
           <b>Look again:</b> {usualRange(read.label.coverage, 'm2PerLitre')} is far from usual for this kind.
         </p>
       )}
-      <Choice label="Put on with" value={read.method} options={methods} onInput={(method) => change({ method })} />
+      <Choice
+        label="Put on with"
+        value={read.method}
+        options={optionsOf(methods)}
+        onInput={(method) => change({ method })}
+      />
       <Choice
         label="The wood is"
         value={form.wood}
-        options={[
-          { value: 'bare', label: 'Bare' },
-          { value: 'sealed', label: 'Sealed or primed' },
-        ]}
+        options={optionsOf({ bare: 'Bare', sealed: 'Sealed or primed' })}
         onInput={(wood) => change({ wood })}
       />
     </>

@@ -1,5 +1,5 @@
 import { isProblem } from '../../core/answer/problem.ts';
-import { Choice, NumberField, Tick } from '../../ui/fields.tsx';
+import { Choice, NumberField, optionsOf, Tick } from '../../ui/fields.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
 import { units } from '../../ui/units.ts';
 import type { MixText } from './finish-form.ts';
@@ -39,10 +39,7 @@ export function MixEntries({ form, read, at, change, coatLitres }: FormProps & {
           <Choice
             label="Measured"
             value={mix.by}
-            options={[
-              { value: 'volume', label: 'By volume' },
-              { value: 'mass', label: 'On a scale' },
-            ]}
+            options={optionsOf({ volume: 'By volume', mass: 'On a scale' })}
             onInput={(by) => set({ by })}
           />
           {mix.by === 'mass' && (
@@ -60,10 +57,7 @@ export function MixEntries({ form, read, at, change, coatLitres }: FormProps & {
           <Choice
             label="Left of"
             value={mix.leftPart}
-            options={[
-              { value: 'A', label: 'Part A' },
-              { value: 'B', label: 'Part B' },
-            ]}
+            options={optionsOf({ A: 'Part A', B: 'Part B' })}
             onInput={(leftPart) => set({ leftPart })}
           />
           {entry('left', 'What is left', units.value.unit === 'in' ? 'fl oz' : 'ml')}
@@ -84,9 +78,7 @@ function CoatMixShown({ coat }: { coat: CoatMix }) {
   return (
     <div class="answer" aria-live="polite">
       <span class="soft">For the first coat</span>
-      <span class="figure words">
-        {count} {count === 1 ? 'batch' : 'batches'}, {count === 1 ? 'of' : 'each of'}
-      </span>
+      <span class="figure words">{count === 1 ? 'One batch' : `${count} batches, each`}</span>
       <MixShown of={coat.each.value} />
       {coat.batches && <ShowWorking of={coat.batches.working} label="Why so many batches" />}
       <ShowWorking of={coat.each.working} label="How the parts are worked out" />

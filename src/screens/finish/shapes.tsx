@@ -1,4 +1,4 @@
-import { NumberField, Pick, TextField } from '../../ui/fields.tsx';
+import { NumberField, optionsOf, Pick, TextField } from '../../ui/fields.tsx';
 import { units } from '../../ui/units.ts';
 import type { ShapeText } from './finish-form.ts';
 import type { FormProps } from './form-props.ts';
@@ -32,11 +32,7 @@ export function Shapes({ form, at, change }: FormProps) {
             <Pick
               label="It is"
               value={shape.treatment}
-              options={[
-                { value: 'shown', label: 'shown' },
-                { value: 'inside', label: 'inside' },
-                { value: 'bare', label: 'bare' },
-              ]}
+              options={optionsOf({ shown: 'shown', inside: 'inside', bare: 'bare' })}
               onInput={(treatment) => replace(index, { treatment })}
             />
           </div>

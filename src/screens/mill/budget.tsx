@@ -3,6 +3,7 @@ import type { ThicknessBudget } from '../../core/milling/thickness-budget.ts';
 import { Length } from '../../ui/length.tsx';
 import { Say } from '../../ui/say.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
+import { Trouble } from '../../ui/trouble.tsx';
 
 /** Where the thickness is there, gaining less than this is not worth a line, in mm. */
 const worthSaying = 0.5;
@@ -11,64 +12,55 @@ const bySpare = (budgets: readonly ThicknessBudget[]) => [...budgets].sort((a, b
 
 /** Whether the thickness is in the boards: the answer large, then blank by blank, the scarcest first. */
 export function BudgetAnswer({ of }: { of: Outcome<readonly ThicknessBudget[]> }) {
-  if (isProblem(of)) {
+  if (isProblem(of))
     return (
-      <p class="answer now" role="alert">
-        <span>
-          <Say phrase={of.message} />
-        </span>
-      </p>
+      <div class="answer now">
+        <Trouble of={of} />
+      </div>
     );
-  }
   const [scarcest] = bySpare(of);
   if (!scarcest) return null;
   const thin = of.filter(({ spare }) => spare < 0).length;
   return (
     <>
       <div class={thin > 0 ? 'answer now' : 'answer'}>
-        <p class="figure words">
-          {thin > 0
-            ? `${thin} of ${of.length} too thin`
-            : of.length === 1
-              ? 'It makes its thickness'
-              : `All ${of.length} make their thickness`}
-        </p>
+        <p class="figure words">{thin > 0 ? `${thin} of ${of.length} too thin` : 'All thick enough'}</p>
         <p>
           Scarcest: {scarcest.label}, <Spare mm={scarcest.spare} />.
         </p>
       </div>
-      <details class="working" open={thin > 0}>
-        <summary>Thickness still in each blank</summary>
-        <BudgetList of={of} />
-      </details>
+      <Budgets of={of} open={thin > 0} />
     </>
   );
 }
 
 /** What each blank reaches against what its part needs, with what to do first. */
-export function BudgetList({ of }: { of: readonly ThicknessBudget[] }) {
+export function Budgets({ of, open = false }: { of: readonly ThicknessBudget[]; open?: boolean }) {
   return (
-    <ul class="budgets">
-      {bySpare(of).map(({ id, label, need, reachable, spare, remedies }) => (
-        <li key={id}>
-          <p>
-            <b>{label}</b>: <Spare mm={spare} />
-          </p>
-          <p class="soft">
-            Reaches <Length mm={reachable.value} />, needs <Length mm={need} />.
-          </p>
-          {remedies
-            .filter(({ gain }) => spare < 0 || gain >= worthSaying)
-            .map(({ kind, say, enough }) => (
-              <p key={kind}>
-                <Say phrase={say} />
-                {spare < 0 && enough && <b> Enough.</b>}
-              </p>
-            ))}
-          <ShowWorking of={reachable.working} />
-        </li>
-      ))}
-    </ul>
+    <details class="working" open={open}>
+      <summary>Thickness still in each blank</summary>
+      <ul class="budgets">
+        {bySpare(of).map(({ id, label, need, reachable, spare, remedies }) => (
+          <li key={id}>
+            <p>
+              <b>{label}</b>: <Spare mm={spare} />
+            </p>
+            <p class="soft">
+              Reaches <Length mm={reachable.value} />, needs <Length mm={need} />.
+            </p>
+            {remedies
+              .filter(({ gain }) => spare < 0 || gain >= worthSaying)
+              .map(({ kind, say, enough }) => (
+                <p key={kind}>
+                  <Say phrase={say} />
+                  {spare < 0 && enough && <b> Enough.</b>}
+                </p>
+              ))}
+            <ShowWorking of={reachable.working} />
+          </li>
+        ))}
+      </ul>
+    </details>
   );
 }
 

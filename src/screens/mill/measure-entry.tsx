@@ -32,40 +32,35 @@ const setReadings = (id: string, edit: (now: readonly Measured[]) => readonly Me
 /** What was really measured on a piece: later targets follow it. */
 export function MeasureEntry({ run, step, steps, readings }: Props) {
   const draft = useDraft(`measured-1-${run.id}-${step.id}`, empty);
-  const [refused, setRefused] = useState<{ problem: Problem; acceptable: boolean }>();
+  const [refused, setRefused] = useState<Problem>();
   const form = draft.value;
   const dimension = step.target?.dimension;
-  if (!form || !dimension) return null;
-  const piece = step.pieces.find(({ id }) => id === form.piece) ?? step.pieces[0];
-  const value = parseLength(form.text, units.value.unit);
+  const piece = step.pieces.find(({ id }) => id === form?.piece) ?? step.pieces[0];
+  if (!form || !dimension || !piece) return null;
+  const typed = parseLength(form.text, units.value.unit);
   const set = (part: Partial<typeof empty>) => {
     setRefused(undefined);
     draft.set({ ...form, ...part });
   };
+  const readingOf = (value: number, accepted: boolean): Measured => ({
+    step: step.id,
+    piece: piece.id,
+    dimension,
+    value,
+    ...(accepted && { accepted }),
+    ...(form.clean && { clean: true }),
+  });
+  const trouble = (accepted: boolean): Problem | undefined => {
+    const followed = isProblem(typed) ? typed : withMeasured(steps, [readingOf(typed, accepted)]);
+    return isProblem(followed) ? followed : undefined;
+  };
 
   const keep = async (accepted: boolean) => {
-    if (!piece) return;
-    if (isProblem(value)) {
-      setRefused({ problem: value, acceptable: false });
-      return;
-    }
-    const reading: Measured = {
-      step: step.id,
-      piece: piece.id,
-      dimension,
-      value,
-      ...(accepted && { accepted }),
-      ...(form.clean && { clean: true }),
-    };
-    const followed = withMeasured(steps, [reading]);
-    if (isProblem(followed)) {
-      const acceptable = !isProblem(withMeasured(steps, [{ ...reading, accepted: true }]));
-      setRefused({ problem: followed, acceptable });
-      return;
-    }
+    const wrong = trouble(accepted);
+    setRefused(wrong);
+    if (wrong || isProblem(typed)) return;
     try {
-      await setReadings(run.id, (now) => [...now, reading]);
-      setRefused(undefined);
+      await setReadings(run.id, (now) => [...now, readingOf(typed, accepted)]);
       draft.clear({ ...empty, piece: piece.id });
     } catch {
       // Not stored: the shell keeps the change and shows it, and the entry stays as it was typed.
@@ -82,7 +77,7 @@ export function MeasureEntry({ run, step, steps, readings }: Props) {
     }
   };
 
-  const target = piece?.target ?? step.target?.value;
+  const target = piece.target ?? step.target?.value;
   return (
     <section class="measured" aria-label="Measured">
       <details class="working" open={form.text !== ''}>
@@ -91,7 +86,7 @@ export function MeasureEntry({ run, step, steps, readings }: Props) {
           {step.pieces.length > 1 && (
             <Pick
               label="Piece"
-              value={piece?.id ?? ''}
+              value={piece.id}
               options={step.pieces.map(({ id, label }) => ({ value: id, label }))}
               onInput={(id) => set({ piece: id })}
             />
@@ -99,13 +94,13 @@ export function MeasureEntry({ run, step, steps, readings }: Props) {
           <LengthField
             label={`Measured ${dimension}`}
             value={form.text}
-            problem={refused?.problem}
+            problem={refused}
             onInput={(text) => set({ text })}
             done={{ label: 'Keep it', run: () => void keep(false) }}
           />
         </div>
         {dimension === 'thickness' && target !== undefined && (
-          <PassesLeft machine={step.machine} thickness={value} target={target} limits={inputOfRun(run).limits} />
+          <PassesLeft machine={step.machine} thickness={typed} target={target} limits={inputOfRun(run).limits} />
         )}
         {dimension === 'thickness' && (
           <Tick label="Both faces are just clean at this" checked={form.clean} onInput={(clean) => set({ clean })} />
@@ -114,9 +109,9 @@ export function MeasureEntry({ run, step, steps, readings }: Props) {
           <button type="button" class="button" onClick={() => void keep(false)}>
             Keep it
           </button>
-          {refused?.acceptable && (
+          {refused && !trouble(true) && (
             <button type="button" class="button" onClick={() => void keep(true)}>
-              Go on with what it is
+              Go on with it
             </button>
           )}
         </div>

@@ -13,7 +13,7 @@ import { withTicks } from '../../store/records/with-ticks.ts';
 import { timers } from '../../store/timers.ts';
 import type { FlowStep } from '../../ui/steps/flow-step.ts';
 import { StepFlow, type TicksEdit } from '../../ui/steps/step-flow.tsx';
-import { BudgetList } from './budget.tsx';
+import { Budgets } from './budget.tsx';
 import { followReadings } from './follow-readings.ts';
 import { MeasureEntry } from './measure-entry.tsx';
 import './mill.css';
@@ -74,12 +74,7 @@ export function MillingRun({ run, piece, plan, onFinished }: Props) {
           <>
             {step.waits !== undefined && <RestTimer run={run} piece={piece} step={step} timers={waits} />}
             {step.target && <MeasureEntry key={step.id} run={run} step={step} steps={steps} readings={readings} />}
-            {here.length > 0 && (
-              <details class="working">
-                <summary>Thickness still in each blank</summary>
-                <BudgetList of={here} />
-              </details>
-            )}
+            {here.length > 0 && <Budgets of={here} />}
             {step.stage === 'crosscut rough' && <StockCard run={run} />}
           </>
         );

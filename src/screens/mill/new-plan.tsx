@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { offerUndo } from '../../app/notices.ts';
 import { shop } from '../../app/shop.ts';
 import { isProblem, type Problem } from '../../core/answer/problem.ts';
+import type { MillingInput } from '../../core/milling/milling-input.ts';
 import { millingSequence } from '../../core/milling/milling-sequence.ts';
 import { boards } from '../../store/boards.ts';
 import type { Milling } from '../../store/records/milling.ts';
@@ -19,14 +20,9 @@ export function NewPlan({ run, piece, plan }: { run: Milling; piece: Piece; plan
     try {
       const input = millingInput(plan, piece, await boards.all(), shop.value);
       const steps = isProblem(input) ? input : millingSequence(input);
-      if (isProblem(input) || isProblem(steps)) {
-        setTrouble(isProblem(steps) ? steps : undefined);
-        return;
-      }
-      await changeRun(run.id, (now) => onNewPlan(now, plan.id, input, steps, Date.now()));
-      offerUndo('The steps follow the new plan.', async () => {
-        await changeRun(run.id, ({ revision }) => ({ ...run, revision }));
-      });
+      if (isProblem(steps)) return setTrouble(steps);
+      await changeRun(run.id, (now) => onNewPlan(now, plan.id, input as MillingInput, steps, Date.now()));
+      offerUndo('The steps follow the new plan.', () => changeRun(run.id, ({ revision }) => ({ ...run, revision })));
     } catch {
       // The shell keeps and shows what the phone did not take.
     }

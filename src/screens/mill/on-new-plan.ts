@@ -22,7 +22,7 @@ export function onNewPlan(
     const old = before.get(step.id);
     const ticked = run.ticks[step.id];
     if (!old || !ticked) continue;
-    const pieces = ticked.pieces.filter((id) => isSameWork(old, step, id));
+    const pieces = ticked.pieces.filter((id) => Math.abs(targetAt(old, id) - targetAt(step, id)) < 0.01);
     if (pieces.length > 0 || ticked.skipped !== undefined) ticks[step.id] = { ...ticked, pieces };
   }
   const { readings } = followReadings(steps, run.measured ?? []);
@@ -40,10 +40,8 @@ export function onNewPlan(
   return withTicks(next, ticks, now);
 }
 
-function isSameWork(old: MillingStep, step: MillingStep, pieceId: string): boolean {
-  const [was, is] = [old, step].map(({ pieces, target }) => {
-    const piece = pieces.find(({ id }) => id === pieceId);
-    return piece && { to: piece.target ?? target?.value ?? 0 };
-  });
-  return was !== undefined && is !== undefined && Math.abs(was.to - is.to) < 0.01;
+/** What a piece is brought to at a step: 0 where nothing is measured, no number where the step doesn't have it. */
+function targetAt({ pieces, target }: MillingStep, pieceId: string): number {
+  const piece = pieces.find(({ id }) => id === pieceId);
+  return piece ? (piece.target ?? target?.value ?? 0) : Number.NaN;
 }

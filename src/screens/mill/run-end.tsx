@@ -1,9 +1,8 @@
-import { useState } from 'preact/hooks';
 import { offerUndo } from '../../app/notices.ts';
 import { routeTo } from '../../app/routes.ts';
 import { shop } from '../../app/shop.ts';
 import { isProblem } from '../../core/answer/problem.ts';
-import { mm, percent } from '../../core/answer/quantity.ts';
+import { percent } from '../../core/answer/quantity.ts';
 import type { Worked } from '../../core/answer/worked.ts';
 import { type CameTo, runOutcome } from '../../core/milling/run-outcome.ts';
 import { stripRecords } from '../../core/milling/strip-records.ts';
@@ -11,11 +10,11 @@ import type { Milling } from '../../store/records/milling.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import { changeShop } from '../../store/shop.ts';
 import { Amount } from '../../ui/amount.tsx';
-import { TextField } from '../../ui/fields.tsx';
 import { Length } from '../../ui/length.tsx';
 import { Say } from '../../ui/say.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
+import { WithReason } from '../../ui/with-reason.tsx';
 import './mill.css';
 import { inputOfRun, stepsOfRun } from './steps-of-run.ts';
 import { StockCard } from './stock-card.tsx';
@@ -107,73 +106,71 @@ interface OfferProps {
 /** What an allowance turned out to be, to be taken for the next plan. */
 function Offer({ name, field, now, really }: OfferProps) {
   if (!really || Math.abs(really.value - now) < 0.05) return null;
-  const take = (value: number) =>
+  const allow = (value: number) =>
     changeShop((stored) => ({ ...stored, allowances: { ...stored.allowances, [field]: value } }));
+  const take = async () => {
+    try {
+      await allow(really.value);
+      offerUndo('The next plan allows this.', async () => {
+        await allow(now);
+      });
+    } catch {
+      // The shell keeps and shows what the phone did not take.
+    }
+  };
   return (
     <section class="card" aria-label={name}>
       <p>
-        {name} took <b>{<Amount of={mm(really.value)} />}</b>; plans allow <Length mm={now} />.
+        {name} took{' '}
+        <b>
+          <Length mm={really.value} />
+        </b>
+        ; plans allow <Length mm={now} />.
       </p>
       <ShowWorking of={really.working} />
-      <button
-        type="button"
-        class="button"
-        onClick={() =>
-          void take(really.value).then(
-            () =>
-              offerUndo('The next plan allows this.', async () => {
-                await take(now);
-              }),
-            // The shell keeps and shows what the phone did not take.
-            () => {},
-          )
-        }
-      >
+      <button type="button" class="button" onClick={() => void take()}>
         Allow this from now on
       </button>
     </section>
   );
 }
 
-function StripLine({ run, strip }: { run: Milling; strip: CameTo }) {
-  const [why, setWhy] = useState('');
-  const lose = (reason: string | undefined) =>
-    // A write that fails is kept and shown by the shell.
-    void loseStrips(run, [strip.strip], reason).catch(() => {});
+interface StripLineProps {
+  run: Milling;
+  strip: CameTo;
+}
+
+function StripLine({ run, strip: { strip, label, planned, finishedWidth, cleanThickness, lost } }: StripLineProps) {
+  const lose = (reason: string | undefined) => loseStrips(run, [strip], reason);
   return (
     <li>
       <div>
         <p>
-          <b>{strip.label}</b>
+          <b>{label}</b>
         </p>
         <p class="soft">
-          {strip.finishedWidth === undefined ? 'Planned ' : 'Came to '}
-          <Length mm={strip.finishedWidth ?? strip.planned.width} bare /> × <Length mm={strip.planned.thickness} />
-          {strip.finishedWidth !== undefined && (
+          {finishedWidth === undefined ? 'Planned ' : 'Came to '}
+          <Length mm={finishedWidth ?? planned.width} bare /> × <Length mm={planned.thickness} />
+          {finishedWidth !== undefined && (
             <>
-              , planned <Length mm={strip.planned.width} /> wide
+              , planned <Length mm={planned.width} /> wide
             </>
           )}
-          {strip.cleanThickness !== undefined && (
+          {cleanThickness !== undefined && (
             <>
-              , clean at <Length mm={strip.cleanThickness} />
+              , clean at <Length mm={cleanThickness} />
             </>
           )}
         </p>
-        {strip.lost !== undefined && <p>Lost: {strip.lost}</p>}
+        {lost !== undefined && <p>Lost: {lost}</p>}
       </div>
-      {strip.lost !== undefined ? (
-        <button type="button" class="button plain" onClick={() => lose(undefined)}>
+      {lost === undefined ? (
+        <WithReason label="Not usable" ask="Why" action="It is lost" onReason={lose} />
+      ) : (
+        // A write that fails is kept and shown by the shell.
+        <button type="button" class="button plain" onClick={() => void lose(undefined).catch(() => {})}>
           Usable after all
         </button>
-      ) : (
-        <details class="working">
-          <summary>Not usable</summary>
-          <TextField label="Why" value={why} onInput={setWhy} />
-          <button type="button" class="button" disabled={why.trim() === ''} onClick={() => lose(why.trim())}>
-            It is lost
-          </button>
-        </details>
       )}
     </li>
   );

@@ -1,4 +1,4 @@
-import type { Machine, MillingStep } from '../../core/milling/milling-step.ts';
+import type { MillingStep } from '../../core/milling/milling-step.ts';
 import { readyPieces } from '../../core/milling/ready-pieces.ts';
 import { isSettled, type Ticks, throughOf } from '../../core/steps/progress.ts';
 import { DoneMark } from '../../ui/marks.tsx';
@@ -20,7 +20,7 @@ export function StepsByMachine({ steps, ticks, at, onAt }: Props) {
       <summary>All steps by machine</summary>
       {machines.map((machine) => (
         <section key={machine}>
-          <h2>{machineTitle(machine)}</h2>
+          <h2>At the {machine}</h2>
           <ul class="all-steps">
             {steps.map((step, index) => {
               if (step.machine !== machine) return null;
@@ -57,5 +57,3 @@ export function StepsByMachine({ steps, ticks, at, onAt }: Props) {
     </details>
   );
 }
-
-const machineTitle = (machine: Machine): string => `At the ${machine}`;

@@ -5,9 +5,9 @@ import { Fold } from '../fold.tsx';
 import { Length } from '../length.tsx';
 import { Say } from '../say.tsx';
 import { Screen } from '../screen.tsx';
+import { WithReason } from '../with-reason.tsx';
 import { Cautions } from './cautions.tsx';
 import type { FlowStep } from './flow-step.ts';
-import { SkipStep } from './skip-step.tsx';
 import './step-flow.css';
 import { StepSaid } from './step-said.tsx';
 import { StepStick } from './step-stick.tsx';
@@ -85,7 +85,13 @@ export function StepFlow(props: Props) {
           </Fold>
         )}
         {!settled && (
-          <SkipStep key={step.id} onSkip={(why) => onTicks(step, (kept, now) => skip(kept, step, why, now), 'skip')} />
+          <WithReason
+            key={step.id}
+            label="Skip this step"
+            ask="Reason"
+            action="Skip it"
+            onReason={(why) => onTicks(step, (kept, now) => skip(kept, step, why, now), 'skip')}
+          />
         )}
       </section>
       {children}
