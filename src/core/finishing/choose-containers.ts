@@ -1,6 +1,6 @@
 import { badNumber } from '../answer/bad-number.ts';
 import { phrase } from '../answer/phrase.ts';
-import { type Outcome, type Problem, problem } from '../answer/problem.ts';
+import type { Outcome, Problem } from '../answer/problem.ts';
 import { count, litres, money } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
 
@@ -32,16 +32,14 @@ const mostLitres = 400;
 const mostContainers = 30;
 
 function badChoice(needLitres: number, containers: readonly Container[]): Problem | undefined {
-  const bad = badNumber('litres', 'The amount', needLitres, 'litres', { least: 0, most: mostLitres });
+  const bad =
+    badNumber('litres', 'The amount', needLitres, 'litres', { least: 0, most: mostLitres }) ??
+    badNumber('containers', 'The number of sizes', containers.length, 'count', { least: 1, most: mostContainers });
   if (bad) return bad;
-  if (containers.length === 0) return problem('containers', 'Type in at least one size with its price.');
-  if (containers.length > mostContainers)
-    return problem('containers', 'More than {most} sizes. Leave some out.', { most: count(mostContainers) });
   for (const [index, { litres: size, price }] of containers.entries()) {
-    const nth = `of container ${index + 1}`;
     const wrong =
-      badNumber(`containers.${index}.litres`, `The size ${nth}`, size, 'litres', { least: 1 / perLitre, most: 1000 }) ??
-      badNumber(`containers.${index}.price`, `The price ${nth}`, price, 'money', { above: 0, most: 1e6 });
+      badNumber(`containers.${index}.litres`, 'The size', size, 'litres', { least: 1 / perLitre, most: 1000 }) ??
+      badNumber(`containers.${index}.price`, 'The price', price, 'money', { above: 0, most: 1e6 });
     if (wrong) return wrong;
   }
   return undefined;
@@ -133,7 +131,7 @@ export function chooseContainers(needLitres: number, containers: readonly Contai
         })),
         {
           finds: 'cost',
-          by: phrase('No cheaper set holds {need}; this one holds {bought} and leaves {left}.', {
+          by: phrase('The cheapest that hold {need}: {bought}, {left} over.', {
             need: litres(needLitres),
             bought: litres(bought),
             left: litres(left),

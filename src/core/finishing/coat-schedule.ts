@@ -68,10 +68,10 @@ function sanding(order: readonly number[], waterBorne: boolean): FinishStep[] {
   if (!waterBorne) return passes;
   return [
     ...passes,
-    step('raise-grain', 'sand', 'Raise the grain', 'Wipe with a damp rag and let it dry.', {
+    step('raise-grain', 'sand', 'Raise the grain', 'Wipe with a damp rag.', {
       why: phrase('The finish lifts the fibres. Cut off now, they stay down.'),
       cautions: [],
-      waits: [{ name: 'Let the raised grain dry', leastSeconds: 2 * 3600 }],
+      waits: [{ name: 'Let it dry', leastSeconds: 2 * 3600 }],
     }),
     step('cut-grain', 'sand', 'Take the fuzz off', `Lightly with ${order.at(-1)}.`),
   ];
@@ -145,7 +145,7 @@ export function coatSchedule(input: CoatScheduleInput): Outcome<readonly FinishS
     'prepare',
     'Mask for glue',
     'Tape every surface that will be glued, its edge marked with a knife line.',
-    { why: phrase('Glue does not hold on finish, and no brush gets into a corner later.') },
+    { why: phrase('Glue does not hold on finish; no brush gets into a corner later.') },
   );
   return [
     ...(beforeAssembly ? [mask] : []),
@@ -161,7 +161,7 @@ export function coatSchedule(input: CoatScheduleInput): Outcome<readonly FinishS
       'rub-out',
       'rub',
       'Rub out, if you like',
-      'Once it is hard: fine pad and wax or soap water, with the grain, lightly at the edges.',
+      'Once hard: fine pad, wax or soap water, with the grain, lightly at the edges.',
       { waits: [{ name: 'Ready for gentle use', leastSeconds: useAfter }] },
     ),
     step(

@@ -1,6 +1,5 @@
-import { badRange } from '../answer/bad-number.ts';
-import { type Outcome, problem } from '../answer/problem.ts';
-import { seconds } from '../answer/quantity.ts';
+import { badNumber, badRange } from '../answer/bad-number.ts';
+import type { Outcome } from '../answer/problem.ts';
 import type { Finish } from './finish.ts';
 
 const longest = { least: 0, most: 120 * 86400 };
@@ -36,10 +35,8 @@ export function withFinishLabel(finish: Finish, label: FinishLabel): Outcome<Fin
     if (wrong) return wrong;
   }
   const { useAfterSeconds: use, cureSeconds: cure } = label;
-  if (use && cure && use.least > cure.most)
-    return problem('cureSeconds', 'Use after {use}, but full cure after {cure}? Check the can.', {
-      use: seconds(use.least),
-      cure: seconds(cure.most),
-    });
+  const tooSoon =
+    use && cure && badNumber('cureSeconds', 'The time to full cure', cure.most, 'seconds', { least: use.least });
+  if (tooSoon) return tooSoon;
   return Object.keys(label).length === 0 ? finish : { ...finish, ...label, source: 'label' };
 }

@@ -117,7 +117,7 @@ export function partsArea(
     }
     steps.push({
       finds: name,
-      by: phrase('{count} of {length} by {width} by {thickness}, less what is joined or bare.', {
+      by: phrase('{count} of {length} by {width} by {thickness}, less joined and bare.', {
         count: count(number),
         length: mm(part.length),
         width: mm(part.width),

@@ -19,22 +19,18 @@ export const mostJump = 1.6;
  * Source: common practice; always taking the furthest allowed grit gives the fewest.
  */
 export function sandingGrits(from: number, to: number, owned: readonly number[]): Outcome<readonly number[]> {
-  const limits = { least: 24, most: 3000, whole: true };
+  const limits = { least: 24, whole: true };
   const bad =
-    badNumber('from', 'The first grit', from, 'count', limits) ?? badNumber('to', 'The last grit', to, 'count', limits);
+    badNumber('to', 'The last grit', to, 'count', { ...limits, most: 3000 }) ??
+    badNumber('from', 'The first grit', from, 'count', { ...limits, most: to });
   if (bad) return bad;
-  if (from > to)
-    return problem('from', 'Grits go from coarse to fine: {from} is finer than {to}.', {
-      from: count(from),
-      to: count(to),
-    });
   const shelf = [...owned.filter((grit) => grit < to), to];
   const order = [from];
   let last = from;
   while (last < to) {
     const next = Math.max(...shelf.filter((grit) => grit > last && grit <= last * mostJump), last);
     if (next === last)
-      return problem('owned', 'No grit on your shelf is near enough to {last}. Get one in between.', {
+      return problem('owned', 'No grit on your shelf is near enough to {last}.', {
         last: count(last),
       });
     order.push(next);

@@ -72,7 +72,7 @@ function worked(litresA: number, ratio: MixRatio): Worked<Mix> {
     value: mix,
     working: {
       steps: [step('A', mix.litresA, mix.gramsA), step('B', mix.litresB, mix.gramsB)],
-      holds: phrase('Volumes add up. Measure exactly: too much of either stays soft.'),
+      holds: phrase('Volumes add up. Too much of either stays soft.'),
       sources: ['label'],
     },
   };
@@ -164,7 +164,7 @@ export function potLifeBatches(
       }),
       count(batches),
       ['label', 'assumption'],
-      phrase('Mix each batch in a flat tray: in bulk it heats up and sets early.'),
+      phrase('In a flat tray: in bulk it heats up and sets early.'),
     ).working,
   };
 }

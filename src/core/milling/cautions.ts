@@ -29,7 +29,7 @@ const usual: Readonly<Partial<Record<Machine, readonly Caution[]>>> = {
     caution('Feed so that the grain rises away from the cut.'),
   ),
   planer: powered(
-    caution('Stand to one side of the infeed; never look in while it runs.'),
+    caution('Stand beside the infeed; never look in while it runs.'),
     soundStock,
     caution('One piece at a time unless the manual allows more; support long ends.'),
   ),
@@ -40,7 +40,7 @@ const usual: Readonly<Partial<Record<Machine, readonly Caution[]>>> = {
   ),
   'guided saw': powered(
     osha('Riving knife in place; let the blade stop before lifting the saw.'),
-    caution('Both sides of the cut supported, so that it neither closes nor drops.'),
+    caution('Both sides of the cut supported: it must neither close nor drop.'),
     caution('Cord and hose clear of the rail.'),
   ),
   router: powered(
@@ -77,7 +77,7 @@ export function cautionsFor(machine: Machine, pieces: readonly StepPiece[], limi
           },
         ]
       : []),
-    ...(long && (tool || machine === 'planer') ? [caution('Long pieces: a stand or a helper takes the far end.')] : []),
+    ...(long && (tool || machine === 'planer') ? [caution('A stand or a helper takes the far end.')] : []),
     ...(usual[machine] ?? []),
   ];
 }

@@ -35,7 +35,7 @@ const shopProblems = ({ shop, limits }: MillingInput): Found[] => [
   ...allowances.map(([field, name, most]) => badNumber(`shop.${field}`, name, shop[field], 'mm', { least: 0, most })),
   ...limitedMachines.flatMap((machine) =>
     Object.entries(limits[machine]).map(([dimension, { mm }]) =>
-      badNumber(`limits.${machine}.${dimension}`, "The machine's limit", mm, 'mm', { above: 0, most: 3000 }),
+      badNumber(`limits.${machine}.${dimension}`, 'The limit', mm, 'mm', { above: 0, most: 3000 }),
     ),
   ),
 ];
@@ -61,7 +61,7 @@ const partProblems = ({ parts }: MillingInput): Found[] =>
     ),
     badNumber(
       `parts.${index}.folds`,
-      'The length of all sections',
+      'All sections',
       folds.reduce((sum, { length }) => sum + length, 0),
       'mm',
       { most: part.length + slack },
@@ -99,7 +99,7 @@ function blankProblem(blank: CutBlank, { boards, parts, shop }: MillingInput): F
     }),
     badNumber(
       'strips',
-      'The width of all strips with their kerfs',
+      'All strips with kerfs',
       strips.reduce((sum, { width }) => sum + width + shop.ripKerf, -shop.ripKerf),
       'mm',
       { most: board.width + slack },

@@ -24,7 +24,7 @@ export function faceSteps(
       stage,
       title: last ? 'Flatten one face' : 'Flatten one face, roughly',
       todo: `${faceTodo[way]} Read it with winding sticks.`,
-      why: last ? 'All else is measured from this face.' : 'The wood will move; the last milling makes it true.',
+      why: last ? 'All else is measured from this face.' : 'It will move; the last milling makes it true.',
       pieces: group,
     }),
   );
@@ -32,10 +32,10 @@ export function faceSteps(
 
 const edgeTodo: Readonly<Record<EdgeWay, string>> = {
   jointer: 'Marked face to the fence, hollow edge down, until straight; check with a square.',
-  'guided saw': 'Marked face down, one cut along the rail, just enough to clean the edge.',
+  'guided saw': 'Marked face down, one cut along the rail, just enough to clean it.',
   'table saw carrier': 'Clamp it on a straight-edged carrier, rough edge overhanging, and cut.',
   'router carrier': 'Rout along a clamped straight edge, a little at a time.',
-  'hand plane': 'Straight, and square to the marked face; try square and straightedge.',
+  'hand plane': 'Square to the marked face and straight; try square and straightedge.',
 };
 
 /** One edge straight and square to the marked face. */
@@ -77,7 +77,7 @@ export function checkSurfacedSteps(pieces: readonly TargetedPiece[], { practice 
     (group, _, { final: value }) => ({
       stage: 'face',
       title: 'Check the surfaced faces',
-      todo: 'Winding sticks and straightedge on each; choose the better face. Flatten what rocks like rough wood.',
+      todo: 'Winding sticks and straightedge on each; choose the better face. What rocks is flattened like rough wood.',
       why: 'Planed stock may have moved since.',
       target: { dimension: 'thickness', value, tolerance },
       pieces: group,

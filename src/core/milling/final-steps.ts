@@ -50,10 +50,9 @@ function finalWidths(panels: readonly FinishedPiece[], ways: Ways, { practice }:
       stage: 'final width',
       title: 'Cut the panels to {value} wide',
       todo: widthTodo[way],
-      why: 'All panels of one width at one setting.',
+      why: 'One setting makes all equal.',
       target: { dimension: 'width', value: part.width, tolerance: practice.widthToleranceMm.value },
       pieces: group,
-      setting: 'Fence or rail at {value}.',
     }),
     ({ part }) => part.width,
   );
@@ -80,13 +79,12 @@ function crosscuts(pieces: readonly FinishedPiece[], ways: Ways, { practice, sho
       return {
         stage: 'crosscut',
         title: 'Crosscut square to {value}',
-        todo: `${crosscutTodo[way]}${several ? ' Hold the long piece; the short one is cut off it.' : ''}`,
+        todo: `${crosscutTodo[way]}${several ? ' Hold the long piece.' : ''}`,
         why: several
-          ? 'Short parts stayed in one length to be safe over the machines.'
-          : 'Snipe and checks go with the ends; a stop makes all lengths equal.',
+          ? 'In one length until now, to be safe on the machines.'
+          : 'Snipe and checks go with the ends; a stop makes all equal.',
         target: { dimension: 'length', value: part.length, tolerance: practice.lengthToleranceMm.value },
         pieces: group.flatMap((piece) => unitPieces(piece, shop.crosscutKerf)),
-        setting: 'Stop or mark at {value}.',
       };
     },
     ({ part }) => part.length,

@@ -105,7 +105,7 @@ export function thicknessWorking(board: RoughBoard, width: number, length: numbe
           gives: mm(value),
         },
       ],
-      holds: phrase('Even, shallow curves; measure a kinked board again after crosscutting.'),
+      holds: phrase('Even, shallow curves; measure a kinked blank itself.'),
       sources: ['geometry'],
     },
   };

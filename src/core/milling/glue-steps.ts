@@ -10,9 +10,7 @@ export function glueSteps(panels: readonly Panel[], input: MillingInput): StepDr
   return gluing(
     'glue',
     inParts ? 'Glue up the sub-panels' : 'Glue up the panels',
-    inParts
-      ? 'Sub-panels fit the planer: only the last seams are flushed by hand.'
-      : 'The panel fits the planer, or is levelled by hand.',
+    inParts ? 'They fit the planer: only the last seams are flushed by hand.' : 'Levelled at the planer, or by hand.',
     pieces,
     input,
   );

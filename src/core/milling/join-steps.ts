@@ -20,7 +20,7 @@ export function joinSteps(panels: readonly Panel[], ways: Ways, input: MillingIn
       ({ size }) => ways.sawnEdge(size) ?? 'bench',
       (pieces) => ({
         stage: 'panel seam',
-        title: 'Freshen the edges between sub-panels',
+        title: 'Joint the edges between sub-panels',
         todo: 'One light pass, faces alternating at the fence; try the seam dry.',
         why: 'Planing and drying may have moved them.',
         pieces,
@@ -29,7 +29,7 @@ export function joinSteps(panels: readonly Panel[], ways: Ways, input: MillingIn
     ...gluing(
       'glue panels',
       'Glue the sub-panels to one',
-      'Flat and at thickness: line the faces up at every seam.',
+      'Line the faces up: they are at thickness.',
       joined.map((panel) => ({ ...wholePanel(panel), from: parts(panel).map(({ id }) => id) })),
       input,
     ),
@@ -50,7 +50,7 @@ function flushSteps(panels: readonly Panel[], { practice, shop }: MillingInput):
       stage: 'flush seams',
       way: shop.handPlanes ? 'hand plane' : 'bench',
       title: 'Bring the seams flush',
-      todo: 'Scraper or finely set plane along the {seams} open seams, no deeper than the step.',
+      todo: 'Scraper or finely set plane along {seams} open seams, no deeper than the step.',
       why: 'Too wide for the planer now; only the seams stand proud.',
       quantities: { seams: count(open.reduce((sum, { seams }) => sum + seams, 0)) },
       target: { dimension: 'thickness', tolerance: practice.thicknessToleranceMm.value * 2 },

@@ -94,6 +94,4 @@ export interface MillingStep {
   readonly carrier?: true;
   /** How long the wood waits, in seconds. */
   readonly waits?: number;
-  /** What is set once for all the pieces. */
-  readonly setting?: Phrase;
 }

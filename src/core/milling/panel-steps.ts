@@ -65,7 +65,7 @@ export function panelSteps(
       id: panel.id,
       label: panel.label,
       kind: 'panel too narrow',
-      say: phrase('Its strips add up to {width} of {need}: mill one more before gluing.', {
+      say: phrase('Its strips add up to {width} of {need}: mill one more.', {
         width: mm(asGlued(panel).width),
         need: mm(panel.part.width),
       }),
@@ -81,7 +81,7 @@ const orderSteps = (panels: readonly Panel[]): StepDraft[] =>
     () => 'bench',
     (glued) => ({
       stage: 'panel order',
-      title: 'Order the strips and mark the panels',
+      title: 'Order and mark the strips',
       todo: 'Best faces up, grain one way, colour matched; try the seams dry. Draw a triangle across each panel.',
       why: 'The triangle puts every strip back in its place.',
       pieces: glued.map((panel) => ({
@@ -107,10 +107,9 @@ function levelSteps(panels: readonly Panel[], ways: Ways, { practice }: MillingI
       stage: 'level panel',
       title: 'Plane the glued panels to {value}',
       todo: 'A little off each face in turn, all panels at each setting.',
-      why: 'Seams level, every panel at its thickness.',
+      why: 'Seams level, one thickness.',
       target: { dimension: 'thickness', value, tolerance: practice.thicknessToleranceMm.value },
       pieces,
-      setting: 'Last pass at {value}.',
       mind: 'Hard beads of glue nick knives and are thrown: scrape them off first.',
     }),
     ({ need }) => need,

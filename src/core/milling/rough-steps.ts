@@ -22,8 +22,8 @@ export function crosscutSteps(blanks: readonly BlankWork[], ways: Ways, { shop }
         }`,
         why:
           long.length > 0
-            ? 'Short pieces are not safe over jointer and planer: they are crosscut last.'
-            : 'A mark costs nothing; a blank that holds a split is lost.',
+            ? 'Short pieces are not safe on the machines: they are crosscut last.'
+            : 'A blank that holds a split is lost.',
         pieces: blanks.map(({ id, label, board, length }) => ({ id, label, size: roughSize(board, length) })),
         mind: 'Nails and grit: metal detector before any blade.',
       }),
@@ -40,7 +40,7 @@ export function crosscutSteps(blanks: readonly BlankWork[], ways: Ways, { shop }
         stage: 'crosscut rough',
         title: 'Crosscut rough',
         todo: "Cut at the marks; chalk the board's mark on every new end.",
-        why: 'Short wood is flatter: a bow falls with the square of the length.',
+        why: 'A bow falls with the square of the length.',
         target: { dimension: 'length', tolerance: shop.crosscutKerf },
         pieces,
         mind: 'Support the board on both sides of the cut; rough boards never go along a fence.',
@@ -50,7 +50,7 @@ export function crosscutSteps(blanks: readonly BlankWork[], ways: Ways, { shop }
 }
 
 const ripTodo: Readonly<Record<RoughRipWay, string>> = {
-  'guided saw': 'First a straight cut along the worst edge, then each strip with the rail.',
+  'guided saw': 'First straighten the worst edge, then each strip with the rail.',
   'table saw carrier': 'Screwed to a straight-edged carrier, hollow face down; the carrier runs along the fence.',
   'hand saw': 'Snap a line, saw beside it.',
 };

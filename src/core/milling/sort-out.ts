@@ -34,7 +34,7 @@ export function setbackOf(piece: Workpiece, ways: Ways, input: MillingInput): Se
     label,
     kind: 'no safe way',
     say: phrase(
-      'No machine here takes {length} x {width} x {thickness} safely: leave it on a longer blank, or plane it by hand.',
+      'No machine here takes {length} x {width} x {thickness} safely: leave it on a longer blank, or plane by hand.',
       { length: mm(size.length), width: mm(size.width), thickness: mm(size.thickness) },
     ),
   };
@@ -50,7 +50,7 @@ export function crookSetback({ id, label, board, length, strips }: BlankWork, in
     label,
     kind: 'crooked',
     say: phrase(
-      'Its edge curves: {straight} are straight, the strips take {taken}. Crosscut it shorter or rip narrower.',
+      'Its edge curves: {straight} are straight, the strips take {taken}. Crosscut shorter or rip narrower.',
       {
         straight: mm(straight),
         taken: mm(taken),

@@ -12,8 +12,6 @@ export interface StepDraft {
   readonly title: string;
   readonly todo: string;
   readonly why: string;
-  /** What is set once for all the pieces. */
-  readonly setting?: string;
   /** Other quantities in its words. */
   readonly quantities?: Readonly<Record<string, Quantity>>;
   readonly target?: Target;
@@ -29,7 +27,7 @@ const slug = (text: string): string => text.replace(/[^a-zA-Z0-9.#@-]+/g, '-');
 
 /** A step from its draft: the id from what it is, so that the same work keeps its ticks in a new plan. */
 export function stepFrom(draft: StepDraft, limits: MachineLimits): MillingStep {
-  const { stage, way, title, todo, why, setting, quantities, target, pieces, waits, mind, key } = draft;
+  const { stage, way, title, todo, why, quantities, target, pieces, waits, mind, key } = draft;
   const [machine, carrier] = way.split(/ (?=carrier)/) as [Machine, string?];
   const value = target?.value;
   const name = key ?? (value === undefined ? undefined : String(Math.round(value * 100) / 100));
@@ -45,7 +43,6 @@ export function stepFrom(draft: StepDraft, limits: MachineLimits): MillingStep {
     title: phrase(title, said),
     todo: phrase(todo, said),
     why: phrase(why, said),
-    ...(setting && { setting: phrase(setting, said) }),
     ...(target && { target }),
     // A piece as a step keeps it, without what else is known of it.
     pieces: pieces.map(({ id, label, size, target: own, from }) => ({

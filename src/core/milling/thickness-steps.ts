@@ -30,14 +30,13 @@ export function thicknessSteps(
       why: whyThickness(stage, group),
       target: { dimension: 'thickness', value: to(first), tolerance: practice.thicknessToleranceMm.value },
       pieces: group,
-      setting: 'Last pass at {value}.',
     }),
     to,
   );
 }
 
 function whyThickness(stage: StepDraft['stage'], group: readonly TargetedPiece[]): string {
-  if (stage === 'first thickness') return 'Over thickness on purpose, for the last milling after the rest.';
+  if (stage === 'first thickness') return 'What is over is for the last milling.';
   const over = group.some(({ final, need }) => final > need);
-  return `${over ? 'A little over: the panel is planed after gluing. ' : ''}One setting makes all equal.`;
+  return `${over ? 'What is over is for planing the panel. ' : ''}One setting makes all equal.`;
 }

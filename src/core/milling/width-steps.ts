@@ -69,7 +69,6 @@ function ripParallel(
             : 'A fine blade and a slow feed: the edge stays as sawn.',
         target: { dimension: 'width', value, tolerance: practice.widthToleranceMm.value },
         pieces: group.map((piece) => (piece.workpiece === piece.id ? piece : { ...piece, from: [piece.workpiece] })),
-        setting: 'Fence or rail at {value}.',
       };
     },
     ripTo,
@@ -100,7 +99,7 @@ const sawnEdges = (pieces: readonly StripPiece[], ways: Ways, { practice }: Mill
         stage: 'sawn edge',
         title: 'Joint the sawn edge',
         todo: `${edge}${seams ? ` ${seam}` : ''}`,
-        why: seams ? 'What the fence is off square cancels out: the panel is flat.' : 'Saw marks gone, width to size.',
+        why: seams ? 'What the fence is off square cancels out.' : 'Saw marks gone, width to size.',
         target: { dimension: 'width', tolerance: practice.widthToleranceMm.value },
         pieces: group.map((piece) => ({ ...piece, target: piece.strip.finished })),
       };

@@ -86,7 +86,7 @@ function follow({ steps, notes }: Followed, reading: Measured): Outcome<Followed
       ...notes,
       ...(oneSetting && step.pieces.length > 1
         ? [
-            phrase('All pieces of this setting go to {value}: send those that are done through again.', {
+            phrase('All pieces of this setting go to {value}: send the done ones through again.', {
               value: mm(value),
             }),
           ]
@@ -101,7 +101,7 @@ const targetOf = (step: MillingStep, piece: StepPiece, dimension: Dimension): nu
 
 /** The step with these pieces' targets in `dimension` at other values; its own target, and its words, when all agree. */
 function withTargets(step: MillingStep, dimension: Dimension, moved: ReadonlyMap<string, number>): MillingStep {
-  const { target, title, todo, setting, pieces } = step;
+  const { target, title, todo, pieces } = step;
   if (target?.dimension !== dimension || moved.size === 0) return step;
   const [value = 0] = moved.values();
   const old = target.value;
@@ -110,7 +110,6 @@ function withTargets(step: MillingStep, dimension: Dimension, moved: ReadonlyMap
       ...step,
       title: saidAnew(title, old, value),
       todo: saidAnew(todo, old, value),
-      ...(setting && { setting: saidAnew(setting, old, value) }),
       target: { ...target, value },
     };
   }

@@ -15,6 +15,7 @@ import type { Plan } from '../../store/records/plan.ts';
 import { Amount } from '../../ui/amount.tsx';
 import { Say } from '../../ui/say.tsx';
 import { Screen } from '../../ui/screen.tsx';
+import { PieceList } from '../piece/piece-list.tsx';
 import { questions } from '../questions.ts';
 import { AssumedShop } from '../shop/assumed-shop.tsx';
 import './breakdown.css';
@@ -34,16 +35,7 @@ export default function BreakdownScreen({ id }: { id: string }) {
   const rack = useAll(boards);
   const kept = useLive(['plan'], () => plans.where('pieceId', id), id);
   if (piece === undefined || !rack || !kept) return null;
-  if (piece === null) {
-    return (
-      <Screen question="Which piece?" kicker="Breakdown">
-        <p>A plan belongs to a piece. Make one, list its parts, then plan the cuts.</p>
-        <a class="button big now" href={routeTo('piece', 'new')}>
-          New piece
-        </a>
-      </Screen>
-    );
-  }
+  if (piece === null) return <PieceList screen="breakdown" kicker="Breakdown" />;
   return <PlanOf piece={piece} rack={rack} kept={kept} />;
 }
 

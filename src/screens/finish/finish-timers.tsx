@@ -5,7 +5,7 @@ import { isProblem } from '../../core/answer/problem.ts';
 import { calendarFile } from '../../core/calendar/calendar-file.ts';
 import type { Timer } from '../../store/records/timer.ts';
 import { timers as kept } from '../../store/timers.ts';
-import { dateAndTime } from '../../ui/date-and-time.ts';
+import { clockTime } from '../../ui/clock-time.ts';
 import { saveFile } from '../../ui/save-file.ts';
 import { TimeLeft } from '../../ui/time-left.tsx';
 import { latestOf } from './coat-timers.ts';
@@ -40,8 +40,8 @@ function Running({ timers, steps }: Props) {
             </span>
             <TimeLeft left={left} />
             <span class="soft small">
-              {dateAndTime(timer.endsAt)}
-              {latest !== undefined && `, at the latest ${dateAndTime(latest)}`}
+              {clockTime(timer.endsAt, now)}
+              {latest !== undefined && `, at the latest ${clockTime(latest, now)}`}
             </span>
             <button type="button" class="button" onClick={() => void end(timer)}>
               {left > 0 ? 'End it now' : 'Seen to'}

@@ -1,10 +1,9 @@
 import { useState } from 'preact/hooks';
 import { useLive } from '../../app/live.ts';
-import { routeTo } from '../../app/routes.ts';
 import { finishes } from '../../store/finishes.ts';
 import { pieces } from '../../store/pieces.ts';
-import { Screen } from '../../ui/screen.tsx';
 import './finish.css';
+import { PieceList } from '../piece/piece-list.tsx';
 import { findFinish } from './find-finish.ts';
 import { PlanScreen } from './plan-screen.tsx';
 import { RunScreen } from './run-screen.tsx';
@@ -24,27 +23,5 @@ export default function FinishScreen({ id }: { id: string }) {
   if (finish && !(again && owner))
     return <RunScreen key={finish.id} finish={finish} pieces={allPieces} onAgain={() => setAgain(true)} />;
   if (owner) return <PlanScreen key={owner.id} piece={owner} all={allPieces} onStarted={() => setAgain(false)} />;
-  return (
-    <Screen
-      question="Finish which piece?"
-      kicker="Finish"
-      action={
-        <a class="button big now" href={routeTo('piece', 'new')}>
-          New piece
-        </a>
-      }
-    >
-      {allPieces.length === 0 ? (
-        <p>The parts of a piece give the area.</p>
-      ) : (
-        <ul class="rows">
-          {allPieces.map(({ id: other, name }) => (
-            <li>
-              <a href={routeTo('finish', other)}>{name}</a>
-            </li>
-          ))}
-        </ul>
-      )}
-    </Screen>
-  );
+  return <PieceList screen="finish" kicker="Finish" />;
 }

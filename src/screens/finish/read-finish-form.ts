@@ -1,10 +1,10 @@
-import { badNumber, type Limits } from '../../core/answer/bad-number.ts';
+import { badNumber } from '../../core/answer/bad-number.ts';
+import { checked } from '../../core/answer/checked.ts';
 import { parseNumber } from '../../core/answer/parse-number.ts';
 import { parseRange } from '../../core/answer/parse-range.ts';
 import { parseSpreadingRate } from '../../core/answer/parse-spreading-rate.ts';
 import { parseVolume } from '../../core/answer/parse-volume.ts';
 import { isProblem, type Outcome, type Problem } from '../../core/answer/problem.ts';
-import type { Unit } from '../../core/answer/quantity.ts';
 import { type Range, range, scaled } from '../../core/answer/range.ts';
 import { m2PerSquareFoot, micrometresPerMil } from '../../core/answer/us-units.ts';
 import type { Worked } from '../../core/answer/worked.ts';
@@ -18,6 +18,7 @@ import type { FinishShape } from '../../core/finishing/part-area.ts';
 import type { Air } from '../../core/moisture/equilibrium-moisture.ts';
 import { finishById, finishes } from '../../tables/finishes.ts';
 import type { FinishForm } from './finish-form.ts';
+import { formReader, isEmpty } from './form-reader.ts';
 import { type ReadMix, readMix } from './read-mix.ts';
 
 /** A form as read: what could be read, and by entry what could not. */
@@ -45,8 +46,6 @@ export interface ReadFinish {
   readonly problems: ReadonlyMap<string, Problem>;
 }
 
-const isEmpty = (text: string) => text.trim() === '';
-
 export const kindOf = (form: FinishForm): Finish => finishById(form.kind) ?? (finishes[0] as Finish);
 
 export const coatsText = (form: FinishForm): string => form.coats ?? String(kindOf(form).coats.least);
@@ -67,33 +66,32 @@ const usualAir: Air = { celsius: 20, humidity: 50 };
  * read counts as not typed.
  */
 export function readFinishForm(form: FinishForm, unit: 'in' | 'mm', air = usualAir): ReadFinish {
-  const problems = new Map<string, Problem>();
-  const read = <T>(entry: string, value: Outcome<T>, instead: T, check?: (value: T) => Problem | undefined): T => {
-    const trouble = isProblem(value) ? value : check?.(value);
-    if (!trouble) return value as T;
-    problems.set(entry, trouble);
-    return instead;
-  };
-  const typed = (entry: string, text: string, instead: number) =>
-    isEmpty(text) ? instead : read(entry, parseNumber(text), instead);
-  const needed = (entry: string, text: string, instead: number, name: string, of: Unit, limits: Limits) =>
-    read(entry, parseNumber(text), instead, (value) => badNumber('', name, value, of, limits));
-  const volume = (text: string) => parseVolume(text, unit === 'in' ? 'qt' : 'l');
-  const coats = (least: number) => ({ least, most: mostCoats, whole: true });
+  const reader = formReader();
+  const { problems, read, found, number } = reader;
+  const inches = unit === 'in';
+  const volume = (entry: string, text: string, name: string, least: number) =>
+    read(
+      entry,
+      checked(parseVolume(text, inches ? 'qt' : 'l'), (value) =>
+        badNumber('', name, value, 'litres', { least, most: 200 }),
+      ),
+    );
+  const coatsOf = (entry: string, text: string, least: number) =>
+    number(entry, text, 'The number of coats', 'count', { least, most: mostCoats, whole: true });
 
   const kind = kindOf(form);
-  const label: { -readonly [name in keyof FinishLabel]: FinishLabel[name] } = {};
+  const filmRate = isEmpty(form.solids) && isEmpty(form.film) ? undefined : readFilm(form, inches, reader);
+  let label: FinishLabel = {};
   const fromCan = (entry: string, field: keyof FinishLabel, found: Outcome<Range>) => {
-    const value = read<Range | undefined>(entry, found, undefined, (value) => {
-      const checked = withFinishLabel(kind, { [field]: value });
-      return isProblem(checked) ? checked : undefined;
-    });
-    if (value) Object.assign(label, { [field]: value });
+    const value = read(
+      entry,
+      checked(found, (said) => problemIn(withFinishLabel(kind, { [field]: said }))),
+    );
+    if (value) label = { ...label, [field]: value };
   };
   if (!isEmpty(form.rate))
-    fromCan('rate', 'coverage', parseSpreadingRate(form.rate, unit === 'in' ? 'ft2PerGallon' : 'm2PerLitre'));
-  const filmRate = isEmpty(form.solids) && isEmpty(form.film) ? undefined : readFilm(form, unit, read);
-  if (filmRate && isEmpty(form.rate)) fromCan('film', 'coverage', range(filmRate.value));
+    fromCan('rate', 'coverage', parseSpreadingRate(form.rate, inches ? 'ft2PerGallon' : 'm2PerLitre'));
+  else if (filmRate) fromCan('film', 'coverage', range(filmRate.value));
   for (const [entry, field, size] of [
     ['wait', 'waitSeconds', 3600],
     ['wipeOff', 'wipeOffSeconds', 60],
@@ -104,59 +102,46 @@ export function readFinishForm(form: FinishForm, unit: 'in' | 'mm', air = usualA
     const said = parseRange(form[entry]);
     fromCan(entry, field, isProblem(said) ? said : scaled(said, size));
   }
-  const finish = read('cure', withFinishLabel(kind, label), kind);
 
-  const outside = needed('coats', coatsText(form), 0, 'The number of coats', 'count', coats(1));
-  const inside =
-    form.insideCoats === undefined
-      ? outside
-      : needed('insideCoats', form.insideCoats, outside, 'The number of coats', 'count', coats(0));
+  const coats = coatsOf('coats', coatsText(form), 1) ?? 0;
+  const insideCoats =
+    (form.insideCoats === undefined ? undefined : coatsOf('insideCoats', form.insideCoats, 0)) ?? coats;
 
-  const containers: Container[] = [];
-  for (const [at, { size, price }] of form.containers.entries()) {
-    if (isEmpty(size) && isEmpty(price)) continue;
-    const litres = read(`container.${at}`, volume(size), 0, (value) =>
-      badNumber('', 'The container', value, 'litres', { least: 0.001, most: 200 }),
-    );
-    const cost = needed(`price.${at}`, price, 0, 'The price', 'money', { above: 0, most: 1e5 });
-    if (litres > 0 && cost > 0) containers.push({ litres, price: cost });
-  }
+  const containers = form.containers.flatMap(({ size, price }, at): Container | [] => {
+    if (isEmpty(size) && isEmpty(price)) return [];
+    const litres = volume(`container.${at}`, size, 'The container', 0.001);
+    const cost = number(`price.${at}`, price, 'The price', 'money', { above: 0, most: 1e5 });
+    return litres && cost ? { litres, price: cost } : [];
+  });
 
-  const shapes: FinishShape[] = [];
-  for (const [at, { name, area, count, treatment }] of form.shapes.entries()) {
-    if (isEmpty(name) && isEmpty(area)) continue;
-    const limits = { above: 0, most: 1000 };
-    const sized = needed(`shape.${at}`, area, 0, 'The area', 'm2', limits);
-    const many = needed(`shapeCount.${at}`, count, 0, 'How many', 'count', { least: 1, most: 1000, whole: true });
-    const areaM2 = unit === 'in' ? sized * m2PerSquareFoot : sized;
-    if (areaM2 > 0 && many > 0) shapes.push({ name: name.trim() || `Shape ${at + 1}`, areaM2, count: many, treatment });
-  }
+  const shapes = form.shapes.flatMap(({ name, area, count, treatment }, at): FinishShape | [] => {
+    if (isEmpty(name) && isEmpty(area)) return [];
+    const sized = number(`shape.${at}`, area, 'The area', 'm2', { above: 0, most: 1000 });
+    const many = number(`shapeCount.${at}`, count, 'How many', 'count', { least: 1, most: 1000, whole: true });
+    if (!sized || !many) return [];
+    const areaM2 = inches ? sized * m2PerSquareFoot : sized;
+    return { name: name.trim() || `Shape ${at + 1}`, areaM2, count: many, treatment };
+  });
 
-  const degrees = typed('celsius', form.celsius, unit === 'in' ? air.celsius * 1.8 + 32 : air.celsius);
-  const celsius = unit === 'in' ? (degrees - 32) / 1.8 : degrees;
-  const humidity = typed('humidity', form.humidity, air.humidity);
-  const slower = airFactor(celsius, humidity);
-  if (isProblem(slower)) problems.set(slower.field, slower);
+  const degrees = isEmpty(form.celsius) ? undefined : read('celsius', parseNumber(form.celsius));
+  const celsius = degrees === undefined ? air.celsius : inches ? (degrees - 32) / 1.8 : degrees;
+  const humidity = (isEmpty(form.humidity) ? undefined : read('humidity', parseNumber(form.humidity))) ?? air.humidity;
 
   const mix = readMix(form.mix, unit);
   if (form.mix.on) for (const [entry, trouble] of mix.problems) problems.set(`mix.${entry}`, trouble);
 
   return {
-    finish,
+    finish: read('cure', withFinishLabel(kind, label)) ?? kind,
     label,
     filmRate,
-    coats: outside,
-    insideCoats: Math.min(inside, outside),
+    coats,
+    insideCoats: Math.min(insideCoats, coats),
     method: methodOf(form),
-    onShelf: isEmpty(form.onShelf)
-      ? 0
-      : read('onShelf', volume(form.onShelf), 0, (value) =>
-          badNumber('', 'What is on the shelf', value, 'litres', { least: 0, most: 200 }),
-        ),
+    onShelf: (isEmpty(form.onShelf) ? undefined : volume('onShelf', form.onShelf, 'What is on the shelf', 0)) ?? 0,
     containers,
     shapes,
     air: { celsius, humidity },
-    airFactor: isProblem(slower) ? 1 : slower,
+    airFactor: found(airFactor(celsius, humidity)) ?? 1,
     firstGrit: Number(gritText(form)),
     sections: form.sections
       .split(/[,;]/)
@@ -167,17 +152,18 @@ export function readFinishForm(form: FinishForm, unit: 'in' | 'mm', air = usualA
   };
 }
 
-type Read = <T>(entry: string, value: Outcome<T>, instead: T) => T;
+const problemIn = (found: Outcome<unknown>): Problem | undefined => (isProblem(found) ? found : undefined);
 
 /** The film is typed in mils by makers who read inches, in micrometres by others. */
-function readFilm(form: FinishForm, unit: 'in' | 'mm', read: Read): Worked | undefined {
-  const solids = read<number | undefined>('solids', parseNumber(form.solids), undefined);
-  const film = read<number | undefined>('film', parseNumber(form.film), undefined);
+function readFilm(
+  form: FinishForm,
+  inches: boolean,
+  { read, found }: ReturnType<typeof formReader>,
+): Worked | undefined {
+  const solids = read('solids', parseNumber(form.solids));
+  const film = read('film', parseNumber(form.film));
   if (solids === undefined || film === undefined) return undefined;
-  const found = filmCoverage(solids, unit === 'in' ? film * micrometresPerMil : film);
-  return read<Worked | undefined>(
-    isProblem(found) && found.field === 'solidsPercent' ? 'solids' : 'film',
-    found,
-    undefined,
+  return found(filmCoverage(solids, inches ? film * micrometresPerMil : film), (field) =>
+    field === 'solidsPercent' ? 'solids' : 'film',
   );
 }

@@ -5,8 +5,8 @@ import { millings } from '../../store/millings.ts';
 import { pieces } from '../../store/pieces.ts';
 import { plans } from '../../store/plans.ts';
 import { newest } from '../../store/records/newest.ts';
-import type { Piece } from '../../store/records/piece.ts';
 import { Screen } from '../../ui/screen.tsx';
+import { PieceList } from '../piece/piece-list.tsx';
 import { questions } from '../questions.ts';
 import { Begin } from './begin.tsx';
 import { MillingRun } from './milling-run.tsx';
@@ -27,26 +27,14 @@ export default function MillScreen({ id }: { id: string }) {
   const [look, setLook] = useState<'run' | 'steps' | 'again'>('run');
   if (!mill) return null;
   const { piece, run, plan } = mill;
-  if (!piece) {
-    return (
-      <Screen question="Which piece?" kicker="Mill">
-        <p>Milling begins with a piece and its plan.</p>
-        <a class="button big now" href={routeTo('piece')}>
-          Pieces
-        </a>
-      </Screen>
-    );
-  }
+  if (!piece) return <PieceList screen="mill" kicker="Mill" />;
   if (run && look !== 'again') {
     if (run.finishedAt !== undefined && look !== 'steps') {
       return <RunEnd run={run} piece={piece} onSteps={() => setLook('steps')} onAgain={() => setLook('again')} />;
     }
     return <MillingRun key={run.id} run={run} piece={piece} plan={plan} onFinished={() => setLook('run')} />;
   }
-  return plan ? <Begin piece={piece} plan={plan} onBegun={() => setLook('run')} /> : <NoPlan piece={piece} />;
-}
-
-function NoPlan({ piece }: { piece: Piece }) {
+  if (plan) return <Begin piece={piece} plan={plan} onBegun={() => setLook('run')} />;
   return (
     <Screen
       question={questions.mill}

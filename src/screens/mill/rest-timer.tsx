@@ -13,7 +13,7 @@ import type { Piece } from '../../store/records/piece.ts';
 import type { Timer } from '../../store/records/timer.ts';
 import { timers as store } from '../../store/timers.ts';
 import { Amount } from '../../ui/amount.tsx';
-import { dateAndTime } from '../../ui/date-and-time.ts';
+import { clockTime } from '../../ui/clock-time.ts';
 import { NumberField } from '../../ui/fields.tsx';
 import { TimeLeft } from '../../ui/time-left.tsx';
 import { units } from '../../ui/units.ts';
@@ -70,7 +70,7 @@ function Running({ timer, piece, onEnd }: { timer: Timer; piece: Piece; onEnd():
   return (
     <div class={left > 0 ? 'answer wait' : 'answer now'}>
       <TimeLeft left={left} />
-      <span class="soft small">Until {dateAndTime(timer.endsAt)}. The app can’t wake a locked phone.</span>
+      <span class="soft small">Until {clockTime(timer.endsAt, now)}. The app can’t wake a locked phone.</span>
       {left > 0 ? (
         <ReadyByReading piece={piece} onEnd={onEnd} />
       ) : (

@@ -3,8 +3,8 @@ import { routeTo } from '../../app/routes.ts';
 import { pieces } from '../../store/pieces.ts';
 import { Screen } from '../../ui/screen.tsx';
 
-/** All pieces, the one worked on last on top, finished ones last. */
-export function PieceList() {
+/** All pieces, the one worked on last on top, finished ones last; for the screen that needs one. */
+export function PieceList({ screen = 'piece', kicker = 'Pieces' }: { screen?: string; kicker?: string }) {
   const all = useAll(pieces);
   if (!all) return null;
   const sorted = all.sort(
@@ -13,7 +13,7 @@ export function PieceList() {
   return (
     <Screen
       question="Which piece?"
-      kicker="Pieces"
+      kicker={kicker}
       action={
         <a class="button big now" href={routeTo('piece', 'new')}>
           New piece
@@ -24,7 +24,7 @@ export function PieceList() {
       <ul class="rows">
         {sorted.map(({ id, name, parts, finishedAt }) => (
           <li>
-            <a href={routeTo('piece', id)}>{name}</a>
+            <a href={routeTo(screen, id)}>{name}</a>
             <span class="soft small">
               {finishedAt === undefined ? `${parts.length} ${parts.length === 1 ? 'part' : 'parts'}` : 'finished'}
             </span>

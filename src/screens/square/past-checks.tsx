@@ -5,7 +5,6 @@ import { isProblem } from '../../core/answer/problem.ts';
 import { squareness } from '../../core/square/squareness.ts';
 import type { Square } from '../../store/records/square.ts';
 import { squares } from '../../store/squares.ts';
-import { dateAndTime } from '../../ui/date-and-time.ts';
 import { Say } from '../../ui/say.tsx';
 import { measuredOf } from './measured-of.ts';
 
@@ -35,7 +34,7 @@ export function PastChecks({ pieceId }: { pieceId: string }) {
             <span>
               <span class="soft small">
                 {mark(n)}
-                {dateAndTime(check.at)}
+                {new Date(check.at).toLocaleString([], { dateStyle: 'medium', timeStyle: 'short' })}
               </span>
               <br />
               <Outcome check={check} />

@@ -9,8 +9,6 @@ export interface FlowStep {
   readonly why?: Phrase;
   /** Where it is done, for example `jointer`. */
   readonly machine?: string;
-  /** What is set once for all the pieces. */
-  readonly setting?: Phrase;
   readonly target?: { readonly dimension: string; readonly value?: number; readonly tolerance: number };
   readonly cautions: readonly { readonly say: Phrase; readonly source: SourceId }[];
   readonly pieces: readonly { readonly id: string; readonly label: string; readonly target?: number }[];

@@ -2,7 +2,7 @@ import { Length } from '../length.tsx';
 import { Say } from '../say.tsx';
 import type { FlowStep } from './flow-step.ts';
 
-/** What is to be done in one step: where, to which size, and what is set for it. */
+/** What is to be done in one step: where, and to which size. */
 export function StepSaid({ of: step }: { of: FlowStep }) {
   return (
     <>
@@ -14,11 +14,6 @@ export function StepSaid({ of: step }: { of: FlowStep }) {
         <Say phrase={step.todo} />
       </p>
       <StepTarget of={step.target} />
-      {step.setting && (
-        <p>
-          <b>Set once:</b> <Say phrase={step.setting} />
-        </p>
-      )}
     </>
   );
 }
