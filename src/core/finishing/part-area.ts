@@ -57,7 +57,11 @@ const add = (area: TreatedArea, treatment: Treatment, m2More: number): TreatedAr
   [treatment]: area[treatment] + m2More,
 });
 
-function surfaceMm2({ length, width, thickness }: FinishPart, surface: Surface): number {
+/** One surface of a part, joints and all, mm2. */
+export function surfaceMm2(
+  { length, width, thickness }: Pick<FinishPart, 'length' | 'width' | 'thickness'>,
+  surface: Surface,
+): number {
   if (surface.startsWith('face')) return length * width;
   return surface.startsWith('edge') ? length * thickness : width * thickness;
 }

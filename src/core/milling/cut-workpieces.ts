@@ -1,10 +1,6 @@
-import { isFlatEnough } from './is-flat-enough.ts';
 import type { MillingInput } from './milling-input.ts';
-import { reachableThickness } from './reachable-thickness.ts';
+import { isFlatEnough, reachedIn } from './reached-in.ts';
 import type { BlankWork, StripWork, Workpiece } from './workpiece.ts';
-
-/** Why a blank is ripped before it is flattened. */
-export type RipReason = 'wider' | 'thickness' | 'mixed' | 'thick' | 'offcut';
 
 /** How wide a blank may be to be flattened whole in this shop, in mm; by hand or between rails any width goes. */
 export function flatteningWidth({ shop }: MillingInput): number {
@@ -13,32 +9,33 @@ export function flatteningWidth({ shop }: MillingInput): number {
 }
 
 /**
- * Why a blank must be ripped before it is flattened, or null when it is flattened whole: fewer passes, and wider wood
- * is steadier on the bed.
+ * Whether a blank must be ripped before it is flattened. Else it is flattened whole: fewer passes, and wider wood is
+ * steadier on the bed.
  *
  * - `blank`: the blank, mm; `input`: machines and allowances
  *
- * Result: the reason, or null. Valid for checked input. Errors: none.
+ * Result: yes or no. Valid for checked input. Errors: none.
  *
- * Example: 300 mm wide in a shop with a jointer of 200 mm: `wider`.
+ * Example: 300 mm wide in a shop with a jointer of 200 mm: ripped first.
  *
  * Source: common practice.
  */
-export function whyRipFirst(blank: BlankWork, input: MillingInput): RipReason | null {
-  const { board, strips } = blank;
-  const needs = strips.map((strip) => strip.part.thickness);
-  const most = Math.max(...needs);
-  if (needs.some((need) => need !== most) || new Set(strips.map((strip) => strip.part.panel)).size > 1) return 'mixed';
-  if (isFlatEnough(board, board.width, blank.length, input.practice)) return null;
-  if (board.width > flatteningWidth(input)) return 'wider';
-  // Thick wood bends when it is ripped: that comes before it is made flat.
-  if (strips.length > 1 && most >= input.practice.thickMm.value) return 'thick';
-  const { ripKerf } = input.shop;
-  const faceAllowance = board.surfaced ? 0 : input.shop.faceAllowance;
-  if (reachableThickness(board, board.width, blank.length, faceAllowance) < most) return 'thickness';
-  const used = strips.reduce((sum, strip) => sum + strip.width + ripKerf, 0);
-  // A rest this wide goes back to the rack; it need not be flattened first.
-  return board.width - used >= 50 ? 'offcut' : null;
+export function ripsFirst({ board, length, strips }: BlankWork, input: MillingInput): boolean {
+  const { practice, shop } = input;
+  const [first] = strips;
+  const most = Math.max(...strips.map(({ part }) => part.thickness));
+  // What becomes different parts goes different ways from the start.
+  if (strips.some(({ part }) => part.thickness !== most || part.panel !== first?.part.panel)) return true;
+  if (isFlatEnough(board, board.width, length, practice)) return false;
+  const used = strips.reduce((sum, { width }) => sum + width + shop.ripKerf, 0);
+  return (
+    board.width > flatteningWidth(input) ||
+    // Thick wood bends when it is ripped: that comes before it is made flat.
+    (strips.length > 1 && most >= practice.thickMm.value) ||
+    reachedIn(board, board.width, length, input) < most ||
+    // A rest this wide goes back to the rack; it need not be flattened first.
+    board.width - used >= 50
+  );
 }
 
 /**
@@ -53,31 +50,24 @@ export function whyRipFirst(blank: BlankWork, input: MillingInput): RipReason | 
  *
  * Source: plane geometry, common practice.
  */
-export function cutWorkpieces(blanks: readonly BlankWork[], input: MillingInput): Workpiece[] {
-  return blanks.flatMap((blank) => {
-    if (whyRipFirst(blank, input) === null) {
-      return [workpiece(blank, blank.strips, blank.board.width, input)];
-    }
-    return blank.strips.map((strip) => workpiece(blank, [strip], strip.width, input));
-  });
-}
+export const cutWorkpieces = (blanks: readonly BlankWork[], input: MillingInput): Workpiece[] =>
+  blanks.flatMap((blank) =>
+    ripsFirst(blank, input)
+      ? blank.strips.map((strip) => workpiece(blank, [strip], strip.width, input))
+      : workpiece(blank, blank.strips, blank.board.width, input),
+  );
 
 function workpiece(blank: BlankWork, strips: readonly StripWork[], width: number, input: MillingInput): Workpiece {
   const { board, length } = blank;
-  const whole = width === board.width && strips.length === blank.strips.length;
-  const flat = isFlatEnough(board, width, length, input.practice);
-  const [first] = strips;
-  const named = whole || !first ? blank : first;
+  const [only, ...others] = strips;
   return {
-    id: named.id,
-    label: strips.length === 1 && first ? first.label : named.label,
+    id: width < board.width && only ? only.id : blank.id,
+    label: only && others.length === 0 ? only.label : blank.label,
     blank,
     strips,
     size: { thickness: board.thickness, width, length },
-    need: Math.max(...strips.map((strip) => strip.part.thickness)),
-    flat,
-    reachable: flat
-      ? board.thickness
-      : reachableThickness(board, width, length, board.surfaced ? 0 : input.shop.faceAllowance),
+    need: Math.max(...strips.map(({ part }) => part.thickness)),
+    flat: isFlatEnough(board, width, length, input.practice),
+    reachable: reachedIn(board, width, length, input),
   };
 }

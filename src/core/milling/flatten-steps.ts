@@ -1,5 +1,6 @@
 import { checkSurfacedSteps, edgeSteps, faceSteps, markSteps } from './face-and-edge-steps.ts';
 import type { MillingInput } from './milling-input.ts';
+import { faceAllowanceOf } from './reached-in.ts';
 import { restSteps } from './rough-steps.ts';
 import type { StepDraft } from './step-draft.ts';
 import { thicknessSteps } from './thickness-steps.ts';
@@ -43,11 +44,10 @@ export function lastMilling(
   input: MillingInput,
 ): { steps: StepDraft[]; pieces: TargetedPiece[] } {
   const rough = pieces.filter((piece) => !piece.flat);
-  const faced = pieces.map((piece) =>
-    piece.flat
-      ? piece
-      : (thinned([piece], () => (piece.first === null ? onceFlat(piece, input) : flatAgain(piece, input)))[0] ?? piece),
-  );
+  const faced = thinned(pieces, (piece) => {
+    if (piece.flat) return piece.size.thickness;
+    return piece.first === null ? onceFlat(piece, input) : flatAgain(piece, input);
+  });
   const half = input.shop.edgeAllowance / 2;
   const edged = faced.map((piece) => ({ ...piece, size: { ...piece.size, width: piece.size.width - half } }));
   const thick = edged.filter(
@@ -70,8 +70,8 @@ export function lastMilling(
 }
 
 /** Solid wood left at the thinnest spot once the first face is flat: the warp is gone on that side, one cleaning too. */
-const onceFlat = ({ reachable, blank }: TargetedPiece, { shop }: MillingInput): number =>
-  reachable + (blank.board.surfaced ? 0 : shop.faceAllowance);
+const onceFlat = ({ reachable, blank }: TargetedPiece, input: MillingInput): number =>
+  reachable + faceAllowanceOf(blank.board, input);
 
 /** The second flattening takes half of what was left for it. */
 const flatAgain = ({ final }: TargetedPiece, { practice }: MillingInput): number =>

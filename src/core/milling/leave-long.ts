@@ -1,6 +1,6 @@
 import type { CutBlank, CutStrip } from '../breakdown/problem-types.ts';
 import type { MillingBoard, MillingInput } from './milling-input.ts';
-import { reachableThickness } from './reachable-thickness.ts';
+import { reachedIn } from './reached-in.ts';
 
 /** A blank as it is really crosscut: one of the plan's, several in a row, or one with waste left on. */
 export interface LongBlank {
@@ -13,12 +13,11 @@ export interface LongBlank {
 }
 
 /** The least length in mm that every machine owned for flattening and thicknessing takes. */
-export function safeLength({ shop, limits }: MillingInput): number {
-  return Math.max(
+const safeLength = ({ shop, limits }: MillingInput): number =>
+  Math.max(
     shop.jointerWidth === null ? 0 : limits.jointer.leastLength.mm,
     shop.planerWidth === null ? 0 : limits.planer.leastLength.mm,
   );
-}
 
 const sameStrips = (one: readonly CutStrip[], other: readonly CutStrip[]): boolean =>
   one.length === other.length &&
@@ -46,14 +45,11 @@ const sameStrips = (one: readonly CutStrip[], other: readonly CutStrip[]): boole
 export function leaveLong(board: MillingBoard, planned: readonly CutBlank[], input: MillingInput): LongBlank[] {
   const least = safeLength(input);
   const kerf = input.shop.crosscutKerf;
-  const need = new Map(input.parts.map((part) => [part.id, part]));
+  const parts = new Map(input.parts.map((part) => [part.id, part]));
   const order = [...planned].sort((one, other) => one.start - other.start);
 
   const staysThick = (strips: readonly CutStrip[], length: number): boolean =>
-    strips.every((strip) => {
-      const left = reachableThickness(board, strip.width, length, board.surfaced ? 0 : input.shop.faceAllowance);
-      return left >= (need.get(strip.part)?.thickness ?? 0);
-    });
+    strips.every(({ part, width }) => reachedIn(board, width, length, input) >= (parts.get(part)?.thickness ?? 0));
 
   const longBlanks: LongBlank[] = [];
   for (let index = 0; index < order.length; index++) {
@@ -61,7 +57,7 @@ export function leaveLong(board: MillingBoard, planned: readonly CutBlank[], inp
     const row = [first];
     let end = first.start + first.length;
     for (let next = order[index + 1]; end - first.start < least && next; next = order[index + row.length]) {
-      const forPanel = next.strips.some((strip) => need.get(strip.part)?.panel);
+      const forPanel = next.strips.some((strip) => parts.get(strip.part)?.panel);
       const reach = next.start + next.length;
       if (forPanel || !sameStrips(first.strips, next.strips) || !staysThick(first.strips, reach - first.start)) break;
       row.push(next);

@@ -1,4 +1,4 @@
-import { whyRipFirst } from './cut-workpieces.ts';
+import { flatteningWidth, ripsFirst } from './cut-workpieces.ts';
 import type { MillingBoard, MillingInput } from './milling-input.ts';
 import type { Size, StepPiece } from './milling-step.ts';
 import { byWay, type StepDraft } from './step-draft.ts';
@@ -57,11 +57,11 @@ const ripTodo: Readonly<Record<RoughRipWay, string>> = {
 
 /** Rip what can't be flattened whole. */
 export function ripSteps(workpieces: readonly Workpiece[], ways: Ways, input: MillingInput): StepDraft[] {
-  const ripped = workpieces.flatMap(({ id, label, blank, size }) => {
-    const reason = whyRipFirst(blank, input);
-    const rough = roughSize(blank.board, blank.length);
-    return reason === null ? [] : { id, label, size: rough, target: size.width, from: [blank.id], reason };
-  });
+  const ripped = workpieces.flatMap(({ id, label, blank, size: { width } }) =>
+    ripsFirst(blank, input)
+      ? { id, label, size: roughSize(blank.board, blank.length), target: width, from: [blank.id] }
+      : [],
+  );
   return byWay(
     ripped,
     ({ size, target }) => ways.ripRough(size, target),
@@ -69,7 +69,7 @@ export function ripSteps(workpieces: readonly Workpiece[], ways: Ways, input: Mi
       stage: 'rip rough',
       title: 'Rip rough',
       todo: ripTodo[way],
-      why: `${pieces.some(({ reason }) => reason === 'wider') ? 'Wider than can be flattened here. ' : ''}Ripped first, a cup costs less: it falls with the square of the width.`,
+      why: `${pieces.some(({ size }) => size.width > flatteningWidth(input)) ? 'Wider than can be flattened here. ' : ''}Ripped first, a cup costs less: it falls with the square of the width.`,
       target: { dimension: 'width', tolerance: input.shop.ripKerf / 2 },
       pieces,
       mind: 'Wood under tension closes on the blade: a wedge in the kerf, the riving knife in place.',
@@ -79,7 +79,7 @@ export function ripSteps(workpieces: readonly Workpiece[], ways: Ways, input: Mi
 
 /** A rest after ripping for wood that will lose much; the wait is a timer that a moisture reading may end early. */
 export function restRippedSteps(workpieces: readonly Workpiece[], input: MillingInput): StepDraft[] {
-  const resting = workpieces.filter((piece) => whyRipFirst(piece.blank, input) !== null && losesMuch(piece, input));
+  const resting = workpieces.filter((piece) => ripsFirst(piece.blank, input) && losesMuch(piece, input));
   return restSteps('rest ripped', resting, input.practice.restRippedSeconds.value, 'Rest the ripped strips');
 }
 

@@ -5,6 +5,7 @@ import { cutWorkpieces } from './cut-workpieces.ts';
 import { thicknessWorking } from './flat-thickness.ts';
 import { layBlanks } from './lay-blanks.ts';
 import type { MillingInput } from './milling-input.ts';
+import { faceAllowanceOf } from './reached-in.ts';
 import { type Remedy, thicknessRemedies } from './thickness-remedies.ts';
 
 /** What thickness is still in a piece against what its part needs, in mm. */
@@ -39,7 +40,7 @@ export function thicknessBudget(input: MillingInput): Outcome<ThicknessBudget[]>
   return cutWorkpieces(layBlanks(input), input).map((piece) => {
     const { board } = piece.blank;
     const { width, length } = piece.size;
-    const faceAllowance = board.surfaced ? 0 : shop.faceAllowance;
+    const faceAllowance = faceAllowanceOf(board, input);
     const warp = piece.flat ? { ...board, cup: 0, bow: 0, twist: 0 } : board;
     const canRip = piece.strips.every((strip) => strip.part.panel);
     const remedies = thicknessRemedies({

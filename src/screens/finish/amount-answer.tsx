@@ -1,4 +1,3 @@
-import { isProblem } from '../../core/answer/problem.ts';
 import { litres, m2, money } from '../../core/answer/quantity.ts';
 import { m2PerSquareFoot } from '../../core/answer/us-units.ts';
 import type { Purchase } from '../../core/finishing/choose-containers.ts';
@@ -22,9 +21,8 @@ const keepsUntil = (seconds: number) =>
 
 /** How much is likely, between what and what, which cans hold it and what they cost. */
 export function AmountAnswer({ plan, read }: { plan: FinishPlan; read: ReadFinish }) {
-  const { amount, area, coatedM2, purchase, costPerM2 } = plan;
+  const { amount, area, coatedM2, purchase: bought, costPerM2 } = plan;
   const { coats, total } = amount.value;
-  const bought = purchase && !isProblem(purchase) ? purchase : undefined;
   const bySpecies = [...area.value.bySpecies].filter(([, one]) => one.shown + one.inside > 0);
   const perFoot = units.value.unit === 'in';
   const rows: Fact[] = [['Area that gets finish', m2(coatedM2)]];

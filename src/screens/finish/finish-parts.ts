@@ -1,4 +1,4 @@
-import type { FinishPart, PartSurface, Surface } from '../../core/finishing/part-area.ts';
+import { type FinishPart, type PartSurface, type Surface, surfaceMm2 } from '../../core/finishing/part-area.ts';
 import type { Part, Piece, Side } from '../../store/records/piece.ts';
 
 /** The two surfaces of each kind, in the core's names. */
@@ -17,13 +17,6 @@ function sidesOf({ surfaces }: Part): Sides {
 const pairOf = (surface: 'edge' | 'face' | 'end' | 'mitre', grain: 'along' | 'across') =>
   surface === 'mitre' ? (grain === 'along' ? pairs.edges : pairs.ends) : pairs[`${surface}s`];
 
-const sizeOf = (part: Part, surface: Surface) =>
-  surface.startsWith('face')
-    ? part.length * part.width
-    : surface.startsWith('edge')
-      ? part.length * part.thickness
-      : part.width * part.thickness;
-
 /** What is hidden in joints, in mm2 for each surface of a part: one seam a piece where the piece screen has the seam's length. */
 function joinedOf(piece: Piece, part: Part, sides: Sides): Partial<Record<Surface, number>> {
   const joined: Partial<Record<Surface, number>> = {};
@@ -37,7 +30,7 @@ function joinedOf(piece: Piece, part: Part, sides: Sides): Partial<Record<Surfac
     const pair = pairOf(mine.surface, mine.grain);
     // Joints sit on the inside where a part has one.
     const surface = [...pair].sort((a, b) => Number(sides[a] === 'shown') - Number(sides[b] === 'shown'))[0] ?? pair[0];
-    joined[surface] = Math.min(sizeOf(part, surface), (joined[surface] ?? 0) + length * across);
+    joined[surface] = Math.min(surfaceMm2(part, surface), (joined[surface] ?? 0) + length * across);
   }
   return joined;
 }

@@ -16,8 +16,8 @@ export interface FinishPlan {
   /** m2 that get a coat. */
   readonly coatedM2: number;
   readonly amount: Worked<FinishAmount>;
-  /** Undefined while no container is typed in. */
-  readonly purchase: Outcome<Worked<Purchase>> | undefined;
+  /** Undefined while no container is typed in, or none holds it. */
+  readonly purchase: Worked<Purchase> | undefined;
   readonly costPerM2: Worked | undefined;
 }
 
@@ -47,10 +47,10 @@ export function planFinish(pieces: readonly Piece[], read: ReadFinish, wood: 'ba
   if (coatedM2 === 0) return problem('parts', 'All that gets finish is inside. Give the insides a coat.');
   const amount = addAmounts(amounts);
   const toBuy = Math.max(0, amount.value.total.likely - read.onShelf);
-  const purchase = read.containers.length === 0 ? undefined : chooseContainers(toBuy, read.containers);
-  const bought = purchase && !isProblem(purchase) ? purchase.value.cost : 0;
-  const perM2 = costPerM2(bought, coatedM2);
-  return { area, coatedM2, amount, purchase, costPerM2: bought > 0 && !isProblem(perM2) ? perM2 : undefined };
+  const chosen = chooseContainers(toBuy, read.containers);
+  const purchase = isProblem(chosen) ? undefined : chosen;
+  const perM2 = costPerM2(purchase?.value.cost ?? 0, coatedM2);
+  return { area, coatedM2, amount, purchase, costPerM2: isProblem(perM2) || perM2.value === 0 ? undefined : perM2 };
 }
 
 function amountOf(

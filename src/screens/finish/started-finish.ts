@@ -36,7 +36,6 @@ export function startedFinish(
     if (isProblem(mix)) return within(mix, 'mix');
     coats.push({ coatLitres, ...(mix && { mix }) });
   }
-  const buy = purchase && !isProblem(purchase) ? purchase.value.buy : [];
   return {
     pieceId: pieces[0]?.id ?? '',
     kind: read.finish.id,
@@ -44,7 +43,7 @@ export function startedFinish(
     coats: read.coats,
     area: coatedM2,
     containers: read.containers.map((one) => {
-      const count = buy.find((can) => can.litres === one.litres && can.price === one.price)?.count;
+      const count = purchase?.value.buy.find((can) => can.litres === one.litres && can.price === one.price)?.count;
       return count === undefined ? one : { ...one, count };
     }),
     steps: keptSteps(steps, pieces, coats),
@@ -53,15 +52,13 @@ export function startedFinish(
 }
 
 /** The can's figures as plain numbers: `coverageLeast`, `coverageMost`. */
-function labelNumbers(label: FinishLabel): Record<string, number> {
-  const numbers: Record<string, number> = {};
-  for (const [name, value] of Object.entries(label)) {
-    if (typeof value !== 'object') continue;
-    numbers[`${name}Least`] = value.least;
-    numbers[`${name}Most`] = value.most;
-  }
-  return numbers;
-}
+const labelNumbers = (label: FinishLabel): Record<string, number> =>
+  Object.fromEntries(
+    Object.entries(label).flatMap(([name, { least, most }]) => [
+      [`${name}Least`, least],
+      [`${name}Most`, most],
+    ]),
+  );
 
 function stepMix(coatLitres: number, form: FinishForm, { mix }: ReadFinish): Outcome<StepMix> | undefined {
   const { ratio, potLifeSeconds } = mix;
