@@ -81,8 +81,7 @@ function Where({ of: { machine, ready, until, about }, now }: { of: Answer; now:
   const left = Math.round((until - now) / 1000);
   return left > 0 ? (
     <>
-      · until {about && 'about '}
-      <b>{clockTime(until, now)}</b>
+      · until <b>{about ? `about ${day(until)}` : clockTime(until, now)}</b>
       {!about && (
         <>
           , <Amount of={seconds(left)} /> left
@@ -95,3 +94,5 @@ function Where({ of: { machine, ready, until, about }, now }: { of: Answer; now:
     </>
   );
 }
+
+const day = (at: number) => new Date(at).toLocaleDateString(undefined, { day: 'numeric', month: 'short' });

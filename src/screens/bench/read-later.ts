@@ -1,20 +1,19 @@
 import { shop } from '../../app/shop.ts';
-import { phrase } from '../../core/answer/phrase.ts';
-import { boards } from '../../store/boards.ts';
-import type { Board } from '../../store/records/board.ts';
+import { readInPages } from '../../store/read-in-pages.ts';
 import { progressOf } from '../glue/stage-progress.ts';
 import { stagesOfPiece } from '../glue/stages-of-piece.ts';
+import { howDry } from './how-dry.ts';
 import type { PieceRecords } from './job-thread.ts';
 import type { BenchRead } from './read-bench.ts';
-import { type Answer, andMore, type Later } from './what-now.ts';
+import type { Later } from './what-now.ts';
 
-/** What is not plain from the records: which glue-ups can begin, and which boards nobody has read the moisture of. */
+/** What is not plain from the records: which glue-ups can begin, and how dry the rack is. */
 export async function readLater({ pieces }: BenchRead, now: number): Promise<Later> {
-  const unread = await Promise.all(pieces.map(unreadBoards));
+  // Page by page, since the rack may hold thousands.
+  const rack = await readInPages('board');
   return {
     gluable: new Map(pieces.flatMap((records) => gluable(records, now))),
-    waits: [],
-    missing: unread.flat(),
+    ...howDry(rack, pieces, shop.value, now),
   };
 }
 
@@ -25,22 +24,4 @@ function gluable({ piece, plan, milling, glueups }: PieceRecords, now: number): 
   const running = milling && milling.finishedAt === undefined;
   const can = progressOf(stages, glueups, now, milling).now.filter(({ id }) => !(running && id.includes('/')));
   return [[piece.id, can.map(({ name }) => name)]];
-}
-
-/** Before the first cut, boards of the plan whose moisture nobody knows. */
-async function unreadBoards({ piece, plan, milling }: PieceRecords): Promise<Answer[]> {
-  if (!plan || milling) return [];
-  const cut = await Promise.all([...new Set(plan.blanks.map(({ board }) => board))].map(boards.get));
-  const unread = cut.filter((board): board is Board => board !== undefined && !board.readings?.length);
-  const [first] = unread;
-  return first
-    ? [
-        {
-          what: phrase(`No moisture reading of ${andMore(unread.map(({ chalk }) => chalk))}`),
-          of: piece.name,
-          screen: 'stock',
-          id: first.id,
-        },
-      ]
-    : [];
 }

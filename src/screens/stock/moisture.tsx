@@ -3,8 +3,7 @@ import { shop } from '../../app/shop.ts';
 import { isProblem } from '../../core/answer/problem.ts';
 import { celsius as inCelsius, percent as inPercent } from '../../core/answer/quantity.ts';
 import { resultOf } from '../../core/answer/result-of.ts';
-import { airOverTime } from '../../core/moisture/air-over-time.ts';
-import { type DryingState, dryingVerdict } from '../../core/moisture/drying-verdict.ts';
+import type { DryingState } from '../../core/moisture/drying-verdict.ts';
 import type { Board } from '../../store/records/board.ts';
 import { editShop } from '../../store/shop.ts';
 import { Amount } from '../../ui/amount.tsx';
@@ -13,9 +12,9 @@ import { Reason } from '../../ui/reason.tsx';
 import { Say } from '../../ui/say.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
 import { changeBoard } from './change-board.ts';
-import { correctedReadings } from './corrected-readings.ts';
+import { dryingOf } from './drying-of.ts';
 import { MoistureChart } from './moisture-chart.tsx';
-import { moistureTargets, targetById } from './moisture-targets.ts';
+import { moistureTargets } from './moisture-targets.ts';
 import { ReadingEntry } from './reading-entry.tsx';
 import { ReadingList } from './reading-list.tsx';
 
@@ -29,18 +28,8 @@ const looks: Record<DryingState, readonly [name: string, look: string]> = {
 
 /** Whether the board is dry enough for where the piece will live, from its readings over time. */
 export function Moisture({ board }: { board: Board }) {
-  const { air = [], driedFor } = shop.value;
-  const target = targetById(driedFor);
-  const equilibrium = airOverTime(air);
-  const holdsAt = isProblem(equilibrium) ? undefined : equilibrium;
-  const readings = correctedReadings(board);
+  const { target, holdsAt, readings, found } = dryingOf(board, shop.value, Date.now());
   const latest = readings.at(-1);
-  const found = dryingVerdict({
-    readings,
-    target: target.band,
-    ...(holdsAt && { equilibrium: holdsAt.value }),
-    now: Math.max(Date.now(), latest?.at ?? 0),
-  });
   const verdict = isProblem(found) ? undefined : found.value;
   const [name, look] = looks[verdict?.state ?? 'ready'];
   return (
