@@ -1,5 +1,4 @@
 import { render } from 'preact';
-import { keepHouse } from './app/housekeeping.ts';
 import { followInstall } from './app/install.ts';
 import { followRoute } from './app/routes.ts';
 import { Shell } from './app/shell.tsx';
@@ -16,11 +15,11 @@ followShop().catch(() => {});
 const root = document.getElementById('app');
 if (root) render(<Shell screens={screens} />, root);
 followInstall();
-keepHouse();
 // Nothing of this is needed for the first screen or its first tap.
 whenQuiet(() => {
   void followUpdates();
   void import('./app/alarms.ts').then(({ followAlarms }) => followAlarms());
+  void import('./app/housekeeping.ts').then(({ keepHouse }) => keepHouse());
   // The other screens come in one file: with it here, each opens at once.
   void import('./screens/stock/stock.tsx');
 });

@@ -2,9 +2,9 @@ import type { ComponentType } from 'preact';
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { Screen } from '../ui/screen.tsx';
 import { useSignals } from '../ui/signal.ts';
-import { Banners } from './banners.tsx';
 import { CrashScreen } from './errors.tsx';
 import { route } from './routes.ts';
+import { whenQuiet } from './when-quiet.ts';
 
 /** A screen gets the record that the address names, or an empty id. */
 export type ScreenComponent = ComponentType<{ id: string }>;
@@ -27,12 +27,25 @@ export function Shell({ screens }: { screens: Screens }) {
   useSignals();
   const { screen, id } = route.value;
   const at = `${screen}/${id}`;
+  // With the other screens: what they tell is kept until it can be shown.
+  const [Banners, setBanners] = useState<ComponentType>();
+  useEffect(
+    () =>
+      whenQuiet(
+        () =>
+          void import('./banners.tsx').then(
+            (its) => setBanners(() => its.Banners),
+            () => {},
+          ),
+      ),
+    [],
+  );
   return (
     <>
       <CrashScreen at={at} key="crash">
         <Loaded name={screen in screens.others ? screen : ''} id={id} screens={screens} key={at} />
       </CrashScreen>
-      <Banners />
+      {Banners && <Banners />}
     </>
   );
 }

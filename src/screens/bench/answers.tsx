@@ -63,7 +63,9 @@ function Way({ to, now, what, ...rest }: { to: Answer; now: number; class: strin
         <Say phrase={to.what} />
       </span>
       <span class="soft">
-        {to.of} <Where of={to} now={now} />
+        {to.of}
+        {(to.machine ?? to.until) !== undefined && ' · '}
+        <Where of={to} now={now} />
       </span>
     </a>
   );
@@ -74,14 +76,14 @@ function Where({ of: { machine, ready, until, about }, now }: { of: Answer; now:
   if (machine)
     return (
       <>
-        · at the {machine}, {ready} ready
+        at the {machine}, {ready} ready
       </>
     );
   if (until === undefined) return null;
   const left = Math.round((until - now) / 1000);
   return left > 0 ? (
     <>
-      · until <b>{about ? `about ${day(until)}` : clockTime(until, now)}</b>
+      until <b>{about ? `about ${day(until)}` : clockTime(until, now)}</b>
       {!about && (
         <>
           , <Amount of={seconds(left)} /> left
@@ -90,7 +92,7 @@ function Where({ of: { machine, ready, until, about }, now }: { of: Answer; now:
     </>
   ) : (
     <>
-      · ended <Amount of={seconds(-left)} /> ago
+      ended <Amount of={seconds(-left)} /> ago
     </>
   );
 }
