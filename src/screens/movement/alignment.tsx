@@ -69,6 +69,7 @@ function AlignmentTask({ joint, joints, seasons }: Props) {
     const lengthsOf = mortises(joint, seasons, found.value.positions, width);
     return isProblem(lengthsOf) ? lengthsOf : { found, mortises: lengthsOf };
   });
+  const badCut = isProblem(placed) && placed.field.startsWith('crosscuts.') ? placed : undefined;
   const mitred = joint.meets[0].surface === 'mitre';
   const size = alignmentSize({
     kind: kind.value,
@@ -78,14 +79,14 @@ function AlignmentTask({ joint, joints, seasons }: Props) {
   const snug = joint.verdict.value.advice === 'glue';
   return (
     <>
-      {entries.fields(placed)}
+      {entries.fields(badCut ? undefined : placed)}
       <div class="fields">
         {[...typed, ''].map((text, at) => (
           <LengthField
             label={`Later cut ${at + 1}`}
             hint="middle, from the start"
             value={text}
-            problem={isProblem(placed) && placed.field === `crosscuts.${at}` ? placed : undefined}
+            problem={badCut?.field === `crosscuts.${at}` ? badCut : undefined}
             onInput={(next) =>
               cuts.set([...typed.slice(0, at), next, ...typed.slice(at + 1)].filter((cut) => cut !== ''))
             }

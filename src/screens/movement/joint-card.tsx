@@ -1,5 +1,5 @@
 import { offerUndo } from '../../app/notices.ts';
-import { isProblem } from '../../core/answer/problem.ts';
+import { isProblem, type Outcome } from '../../core/answer/problem.ts';
 import type { Seasons } from '../../core/movement/seasons.ts';
 import { pieces } from '../../store/pieces.ts';
 import type { Joint, Piece } from '../../store/records/piece.ts';
@@ -7,16 +7,17 @@ import { Alignment } from './alignment.tsx';
 import { Floating } from './floating.tsx';
 import { JointFound } from './joint-found.tsx';
 import { MeetingEntries } from './meeting-entries.tsx';
-import { judge } from './read-joint.ts';
+import type { Judged } from './read-joint.ts';
 
 interface Props {
   piece: Piece;
   joint: Joint;
+  judged: Outcome<Judged> | undefined;
   seasons: Seasons;
 }
 
 /** One joint: may it be glued, why, and how to let it move when it may not. */
-export function JointCard({ piece, joint, seasons }: Props) {
+export function JointCard({ piece, joint, judged, seasons }: Props) {
   // A write that fails is kept and shown by the shell.
   const edit = (change: (joints: readonly Joint[]) => readonly Joint[], then = () => {}) =>
     void pieces.change(piece.id, (now) => ({ ...now, joints: change(now.joints) })).then(then, () => {});
@@ -29,11 +30,10 @@ export function JointCard({ piece, joint, seasons }: Props) {
       () => offerUndo('The joint is off the list.', () => edit((joints) => joints.toSpliced(at, 0, joint))),
     );
   };
-  const judged = judge(joint, piece.parts, seasons);
   return (
-    <li class="task">
-      <JointFound joint={joint} parts={piece.parts} judged={judged} />
-      {!isProblem(judged) && (
+    <div class="task">
+      {judged && <JointFound of={judged} />}
+      {judged && !isProblem(judged) && (
         <>
           <Floating joint={judged} seasons={seasons} onChange={set} />
           {(joint.kind === 'seam' || joint.kind === 'mitre') && (
@@ -45,6 +45,6 @@ export function JointCard({ piece, joint, seasons }: Props) {
       <button type="button" class="button" onClick={remove}>
         Take this joint off
       </button>
-    </li>
+    </div>
   );
 }

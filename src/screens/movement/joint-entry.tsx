@@ -23,7 +23,7 @@ const foldedCase = 'case';
 const empty: Form = { kind: 'cleat', first: '', second: '', third: '', fourth: '', tried: false };
 
 /** Which two parts meet next, and how. */
-export function JointEntry({ piece }: { piece: Piece }) {
+export function JointEntry({ piece, onAdd }: { piece: Piece; onAdd(jointId: string | undefined): void }) {
   const draft = useDraft<Form>(`joint-form-2-${piece.id}`, empty);
   const form = draft.value;
   if (!form) return null;
@@ -41,6 +41,8 @@ export function JointEntry({ piece }: { piece: Piece }) {
     try {
       await pieces.change(piece.id, (now) => ({ ...now, joints: [...now.joints, ...added] }));
       draft.clear({ ...empty, kind: form.kind });
+      // Four corners are told apart by their verdicts, which stand in the list.
+      onAdd(corners ? undefined : added[0]?.id);
     } catch {
       // Not stored: the shell keeps the change and shows it, and the form stays as it was.
     }

@@ -1,32 +1,59 @@
-import { isProblem } from '../../core/answer/problem.ts';
+import { useState } from 'preact/hooks';
+import { isProblem, type Outcome } from '../../core/answer/problem.ts';
 import type { Seasons } from '../../core/movement/seasons.ts';
 import type { Piece } from '../../store/records/piece.ts';
+import { Say } from '../../ui/say.tsx';
 import { JointCard } from './joint-card.tsx';
 import { JointEntry } from './joint-entry.tsx';
-import { judge } from './read-joint.ts';
+import { JointTitle } from './joint-title.tsx';
+import { type Judged, judge } from './read-joint.ts';
+import { verdictWords } from './verdict-words.ts';
 
-/** The joints of the piece: how many must move, each with its verdict, and the next one. */
+/** The joints of the piece: how many must move, each with its verdict, and the next one. A tap opens one. */
 export function Joints({ piece, seasons }: { piece: Piece; seasons: Seasons }) {
-  const judged = piece.joints.map((joint) => judge(joint, piece.parts, seasons));
+  const { joints, parts } = piece;
+  const [open, setOpen] = useState(joints.length === 1 ? joints[0]?.id : undefined);
+  const judged = joints.map((joint) => judge(joint, parts, seasons));
   const moving = judged.filter((one) => !isProblem(one) && one.verdict.value.moves).length;
   return (
     <>
-      {piece.joints.length > 0 ? (
+      {joints.length > 0 ? (
         <div class={moving > 0 ? 'answer now' : 'answer'} aria-live="polite">
           <span class="figure words">
-            {moving === 0 ? 'None must move' : `${moving} of ${piece.joints.length} must move`}
+            {moving === 0 ? 'None must move' : `${moving} of ${joints.length} must move`}
           </span>
           <span class="soft">Above the trade’s usual limit for glue across the grain.</span>
         </div>
       ) : (
         <p>Say which parts meet. Each joint gets its verdict: glue it, or let it float and by how much.</p>
       )}
-      <ul class="tasks">
-        {piece.joints.map((joint) => (
-          <JointCard key={joint.id} piece={piece} joint={joint} seasons={seasons} />
+      <ul class="parts">
+        {joints.map((joint, at) => (
+          <li key={joint.id} class="part">
+            <button
+              type="button"
+              aria-expanded={joint.id === open}
+              onClick={() => setOpen(joint.id === open ? undefined : joint.id)}
+            >
+              <span>
+                <b>
+                  <JointTitle joint={joint} parts={parts} />
+                </b>
+                {joint.id !== open && <InShort of={judged[at]} />}
+              </span>
+            </button>
+            {joint.id === open && <JointCard piece={piece} joint={joint} judged={judged[at]} seasons={seasons} />}
+          </li>
         ))}
       </ul>
-      <JointEntry piece={piece} />
+      <JointEntry piece={piece} onAdd={setOpen} />
     </>
   );
+}
+
+function InShort({ of }: { of: Outcome<Judged> | undefined }) {
+  if (!of) return null;
+  if (isProblem(of)) return <Say phrase={of.message} />;
+  const { value } = of.verdict;
+  return <span>{`${value.moves ? '↔ ' : ''}${verdictWords(value)}`}</span>;
 }

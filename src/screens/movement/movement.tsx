@@ -13,6 +13,8 @@ import './movement.css';
 import { ScrewDepth } from './screw-depth.tsx';
 import { SeasonsCard } from './seasons-card.tsx';
 import { seasonsOfPiece } from './seasons-of-piece.ts';
+import type { StockReading } from './stock-reading.ts';
+import { useStock } from './use-stock.ts';
 import { YearChart } from './year-chart.tsx';
 
 type View = 'joints' | 'gaps' | 'screws' | 'year';
@@ -27,9 +29,10 @@ const questions: Record<View, string> = {
 /** Wood movement of one piece. */
 export default function MovementScreen({ id }: { id: string }) {
   const piece = useOne(pieces, id);
+  const stock = useStock(piece);
   if (piece === undefined) return null;
   if (piece === null || piece.parts.length === 0) return <NothingYet piece={piece} />;
-  return <Movement piece={piece} />;
+  return stock === undefined ? null : <Movement piece={piece} stock={stock} />;
 }
 
 function NothingYet({ piece }: { piece: Piece | null }) {
@@ -52,9 +55,9 @@ function NothingYet({ piece }: { piece: Piece | null }) {
   );
 }
 
-function Movement({ piece }: { piece: Piece }) {
+function Movement({ piece, stock }: { piece: Piece; stock: StockReading | null }) {
   const [view, setView] = useState<View>('joints');
-  const seasons = seasonsOfPiece(piece, shop.value);
+  const seasons = seasonsOfPiece(piece, shop.value, stock);
   const moisture = isProblem(seasons) ? undefined : seasons.value;
   return (
     <Screen

@@ -1,26 +1,25 @@
 import { shop } from '../../app/shop.ts';
 import { badNumber } from '../../core/answer/bad-number.ts';
 import { isProblem, type Outcome } from '../../core/answer/problem.ts';
-import { percent } from '../../core/answer/quantity.ts';
 import type { Worked } from '../../core/answer/worked.ts';
 import type { Air } from '../../core/moisture/equilibrium-moisture.ts';
 import { moistureProblem } from '../../core/moisture/moisture-problem.ts';
-import type { Seasons } from '../../core/movement/seasons.ts';
 import { pieces } from '../../store/pieces.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import { changeShop } from '../../store/shop.ts';
 import { climates } from '../../tables/climates.ts';
-import { Facts } from '../../ui/facts.tsx';
 import { Pick } from '../../ui/fields.tsx';
 import { SettledNumber } from '../../ui/settled.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
 import { degreesSign, fromCelsius, toCelsius } from '../../ui/temperature.ts';
 import { Trouble } from '../../ui/trouble.tsx';
 import { climateOfShop, presetOf } from './climate-of-shop.ts';
+import { SeasonFacts } from './season-facts.tsx';
+import type { PieceSeasons } from './seasons-of-piece.ts';
 
 interface Props {
   piece: Piece;
-  seasons: Outcome<Worked<Seasons>>;
+  seasons: Outcome<Worked<PieceSeasons>>;
 }
 
 /** Where the piece will live, and what its wood reads today: what every verdict rests on. */
@@ -44,13 +43,7 @@ export function SeasonsCard({ piece, seasons }: Props) {
       ) : (
         <>
           <div aria-live="polite">
-            <Facts
-              rows={[
-                [piece.reading ? 'Today' : 'Today, assumed', percent(seasons.value.today)],
-                ['Dry season', percent(seasons.value.dry)],
-                ['Damp season', percent(seasons.value.wet)],
-              ]}
-            />
+            <SeasonFacts of={seasons.value} />
           </div>
           <ShowWorking of={seasons.working} />
         </>
@@ -58,7 +51,7 @@ export function SeasonsCard({ piece, seasons }: Props) {
       <SettledNumber
         label="What the wood reads today"
         hint="% moisture"
-        value={today}
+        value={Math.round(today * 10) / 10}
         check={(value) => moistureProblem('', value)}
         onAccept={setReading}
       />

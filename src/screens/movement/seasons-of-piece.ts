@@ -7,21 +7,38 @@ import type { Piece } from '../../store/records/piece.ts';
 import type { Shop } from '../../store/records/shop.ts';
 import { interiorTargets } from '../../tables/interior-targets.ts';
 import { climateOfShop } from './climate-of-shop.ts';
+import type { StockReading } from './stock-reading.ts';
 
-/** What wood for most rooms should have: taken until the maker has read the piece's own, or the shop's air. */
+/** What wood for most rooms should have: taken until the piece, its boards or the shop's air have been read. */
 const assumedToday = interiorTargets[0]?.percent ?? 8;
 
-/** Moisture of the piece's wood today and in both seasons where it will live. Unread, it is what the shop's air holds wood at. */
-export function seasonsOfPiece(piece: Piece, shop: Pick<Shop, 'climate' | 'air'>): Outcome<Worked<Seasons>> {
+export interface PieceSeasons extends Seasons {
+  /** Where today's moisture comes from. */
+  readonly from: string;
+}
+
+/**
+ * Moisture of the piece's wood in both seasons where it will live, and today: the newest that was typed in for the piece or
+ * read on its stock, or else what the shop's air holds wood at.
+ */
+export function seasonsOfPiece(
+  { reading }: Pick<Piece, 'reading'>,
+  shop: Pick<Shop, 'climate' | 'air'>,
+  stock?: StockReading | null,
+): Outcome<Worked<PieceSeasons>> {
   const moisture = seasonMoisture(climateOfShop(shop));
   if (isProblem(moisture)) return moisture;
   const { value, working } = moisture;
-  if (piece.reading) return { value: { ...value, today: piece.reading.percent }, working };
+  const read = (percent: number, from: string) => ({ value: { ...value, today: percent, from }, working });
+  if (stock && !(reading && reading.at > stock.at)) return read(stock.percent, `${stock.board}, ${day(stock.at)}`);
+  if (reading) return read(reading.percent, `as typed, ${day(reading.at)}`);
   const air = airOverTime(shop.air ?? []);
-  if (isProblem(air)) return { value: { ...value, today: assumedToday }, working };
+  if (isProblem(air)) return read(assumedToday, 'assumed');
   const today = air.working.steps.map((step) => ({ ...step, finds: 'moisture today, by the air in the shop' }));
   return {
-    value: { ...value, today: air.value },
+    value: { ...value, today: air.value, from: 'by the air in the shop' },
     working: { ...working, steps: [...today, ...working.steps], sources: air.working.sources },
   };
 }
+
+const day = (at: number): string => new Date(at).toLocaleDateString([], { day: 'numeric', month: 'short' });

@@ -41,6 +41,19 @@ test('unread wood is where the shop’s air takes it, and the working says so; a
   expect(seasonsOfPiece({ ...piece, reading: { at: 0, percent: 7 } }, airy)).toMatchObject({ value: { today: 7 } });
 });
 
+test('the newest of what was typed in and what the stock read is today’s, and says where it comes from', () => {
+  const today = (typedAt: number | undefined, readAt: number | undefined) => {
+    const reading = typedAt === undefined ? {} : { reading: { at: typedAt, percent: 9.5 } };
+    const stock = readAt === undefined ? null : { at: readAt, percent: 7.1, board: 'board C3' };
+    const found = seasonsOfPiece({ ...piece, ...reading }, shop, stock);
+    return isProblem(found) ? undefined : ([found.value.today, found.value.from.split(',')[0]] as const);
+  };
+  expect(today(undefined, 5)).toEqual([7.1, 'board C3']);
+  expect(today(4, 5)).toEqual([7.1, 'board C3']);
+  expect(today(6, 5)).toEqual([9.5, 'as typed']);
+  expect(today(undefined, undefined)).toEqual([8, 'assumed']);
+});
+
 test('seasons the wrong way round are a problem', () => {
   const turned = { climate: { dry: shop.climate.damp, damp: shop.climate.dry } };
   expect(isProblem(seasonsOfPiece(piece, turned))).toBe(true);
