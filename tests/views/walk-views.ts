@@ -77,6 +77,16 @@ const views: readonly View[] = [
   { name: 'piece', open: at(`piece/${piece}`) },
   { name: 'new piece', open: at('piece/new') },
   { name: 'movement', open: at(`movement/${piece}`) },
+  { name: 'a joint', open: (page) => press(page, /Panel in grooves/) },
+  {
+    name: 'a wood of their own',
+    open: async (page) => {
+      await at('wood')(page);
+      await fill(page, { Name: 'plum', Tangential: '9.9' });
+      await press(page, 'Add it');
+      await settled(page);
+    },
+  },
   { name: 'breakdown', open: at(`breakdown/${piece}`) },
   {
     name: 'plan',
