@@ -384,6 +384,48 @@ test('one board: marked with the thumb, warp, set aside, cut, an offcut that kno
   expect(phone.errors).toEqual([]);
 });
 
+test('a straightedge and winding sticks that are out are put right where they told the warp', async () => {
+  const { page } = phone;
+  await page.goto(`${phone.host.address}#/shop`);
+  await page.getByLabel('1/32').check();
+  await page.goto(`${phone.host.address}#/square/tools`);
+  const entry = (label: string) => page.getByRole('textbox', { name: new RegExp(`^${label}`) });
+  const remember = async (kind: string, entries: Record<string, string>) => {
+    await page.getByLabel(kind).check();
+    for (const [label, text] of Object.entries(entries)) await entry(label).fill(text);
+    await page.keyboard.press('Escape');
+    await page.getByRole('button', { name: 'Remember its error' }).click();
+    await page.getByText('is remembered with its error').waitFor();
+  };
+  // Crowned by 1/8 in over 32 in; the sticks differ by half of 1/4 in over 32 in.
+  await remember('Straightedge', { 'Between the points': '32', 'Widest gap': '1/4', 'Which tool': 'old edge' });
+  await remember('Winding sticks', {
+    'Length of the sticks': '32',
+    'Width of the board': '16',
+    'Gap seen': '1/4',
+    'Gap, swapped': '0',
+    'Which tool': 'oak sticks',
+  });
+  await openStock();
+  await logOne('W1', '16', '96');
+  await openBoard('W1');
+  await sectionBox('Warp', 'Cup').fill('3/32');
+  await sectionBox('Warp', 'Twist').fill('1/8');
+  await page.keyboard.press('Escape');
+  await section('Warp').getByLabel('Straightedge').selectOption({ label: 'old edge' });
+  await section('Warp').getByLabel('Winding sticks').selectOption({ label: 'oak sticks' });
+  // By hand: 3/32 + 1/8 x (16 / 32)² = 1/8; (1/8 + 1/8) x 16 / 32 = 1/8.
+  await section('Warp').getByText('Cup with the tool’s own error put right: 1/8').waitFor();
+  await section('Warp').getByText('Twist with the tool’s own error put right: 1/8').waitFor();
+  // 1 in less cup 1/8, bow 0, half the twist and 1/16 a face.
+  await sectionBox('Warp', 'Bow').fill('0');
+  const whole = section('Thickness to be had').locator('dd').nth(1);
+  await expect.poll(() => whole.textContent()).toContain('11/16 in');
+  await section('Warp').getByLabel('Straightedge').selectOption({ label: 'A string, or not tested' });
+  await expect.poll(() => whole.textContent()).toContain('23/32 in');
+  expect(phone.errors).toEqual([]);
+});
+
 test('the rack list goes out as CSV and comes in as it was; broken files are told line by line, and nothing half comes in', async () => {
   const { page } = phone;
   await logOne('=C1', '6 1/4', '96');

@@ -52,6 +52,11 @@ export const oneOfEach: { readonly [K in keyof Kinds]: Kinds[K] } = {
     ...aBoard({ chalk: 'C1' }),
     farWidth: 172,
     warp: { cup: 1.5, bow: 4, crook: 2, twist: 0 },
+    seen: { cup: 2, bow: 3, crook: 1, twist: 0.5 },
+    tools: {
+      straightedge: { tool: 'long edge', error: 0.1, length: 900 },
+      sticks: { tool: 'oak sticks', error: 0.2, length: 600 },
+    },
     readings: [{ at: 1_700_000_000_000, percent: 9.5, celsius: 18 }],
     defects: [{ start: 0, length: 120, offset: 0, width: 180, kind: 'end check' }],
     deliveryId: 'delivery-1',

@@ -1,9 +1,19 @@
+import { shop } from '../../app/shop.ts';
 import { boardProblem } from '../../core/milling/flat-thickness.ts';
-import type { Board } from '../../store/records/board.ts';
+import type { Board, WarpTool, WarpTools } from '../../store/records/board.ts';
 import { roughShape } from '../../store/records/board-shape.ts';
 import { withOptional } from '../../store/records/with-optional.ts';
+import { Pick } from '../../ui/fields.tsx';
+import { Length } from '../../ui/length.tsx';
 import { OptionalLength } from '../../ui/settled.tsx';
+import { ShowWorking } from '../../ui/show-working.tsx';
 import { changeBoard } from './change-board.ts';
+import { warpByTools, withWarp } from './warp-by-tools.ts';
+
+const toolKinds = [
+  { kind: 'straightedge', label: 'Straightedge', untested: 'A string, or not tested' },
+  { kind: 'sticks', label: 'Winding sticks', untested: 'None, or not tested' },
+] as const;
 
 const kinds = [
   { kind: 'cup', name: 'Cup', how: 'Straightedge across the hollow face: the deepest gap.' },
@@ -18,6 +28,8 @@ const kinds = [
 
 /** How far a board is from flat and straight; what isn't measured is left empty and assumed. */
 export function BoardWarp({ board }: { board: Board }) {
+  const { seen = board.warp ?? {}, tools = {} } = board;
+  const right = warpByTools(board);
   return (
     <section class="card" aria-label="Warp">
       <h2>Warp</h2>
@@ -25,14 +37,44 @@ export function BoardWarp({ board }: { board: Board }) {
         {kinds.map(({ kind, name }) => (
           <OptionalLength
             label={name}
-            value={board.warp?.[kind]}
+            hint={kind === 'twist' && tools.sticks ? 'at the ends of the sticks' : undefined}
+            value={seen[kind]}
             check={(depth) => boardProblem({ ...roughShape(board), [kind]: depth })}
             onAccept={(depth) =>
-              changeBoard(board.id, (now) => ({ ...now, warp: withOptional(now.warp ?? {}, kind, depth) }))
+              changeBoard(board.id, (now) =>
+                withWarp(now, withOptional(now.seen ?? now.warp ?? {}, kind, depth), now.tools ?? {}),
+              )
             }
           />
         ))}
       </div>
+      {toolKinds.map(({ kind, label, untested }) => (
+        <ToolPick
+          key={kind}
+          kind={kind}
+          label={label}
+          untested={untested}
+          tools={tools}
+          onPick={(tool) =>
+            changeBoard(board.id, (now) =>
+              withWarp(now, now.seen ?? now.warp ?? {}, withOptional(now.tools ?? {}, kind, tool)),
+            )
+          }
+        />
+      ))}
+      {kinds.map(({ kind, name }) => {
+        const found = right[kind];
+        return (
+          found && (
+            <>
+              <p>
+                {name} with the tool’s own error put right: <Length mm={found.value} />
+              </p>
+              <ShowWorking of={found.working} label={name} />
+            </>
+          )
+        );
+      })}
       <details class="working">
         <summary>How to measure it</summary>
         <dl>
@@ -45,5 +87,31 @@ export function BoardWarp({ board }: { board: Board }) {
         </dl>
       </details>
     </section>
+  );
+}
+
+interface ToolPickProps {
+  kind: keyof WarpTools;
+  label: string;
+  untested: string;
+  tools: WarpTools;
+  onPick(tool: WarpTool | undefined): void;
+}
+
+/** Which of the tested tools was used; nothing where none was tested. */
+function ToolPick({ kind, label, untested, tools, onPick }: ToolPickProps) {
+  const used = tools[kind];
+  const tested = (shop.value.references ?? []).flatMap(({ tool, error, length, kind: its }) =>
+    its === kind && length !== undefined ? [{ tool, error, length }] : [],
+  );
+  const all = used && !tested.some(({ tool }) => tool === used.tool) ? [used, ...tested] : tested;
+  if (all.length === 0) return null;
+  return (
+    <Pick
+      label={label}
+      value={used?.tool ?? ''}
+      options={[{ value: '', label: untested }, ...all.map(({ tool }) => ({ value: tool, label: tool }))]}
+      onInput={(chosen) => onPick(all.find(({ tool }) => tool === chosen))}
+    />
   );
 }

@@ -64,6 +64,8 @@ const saw = object({ owned: yesNo, kerf: amount });
 const limit = may(object({ length: may(amount), width: may(amount), thickness: may(amount), depth: may(amount) }));
 const airValues = { celsius: number, humidity: amount };
 const air = may(object(airValues));
+const warp = may(object({ cup: may(number), bow: may(number), crook: may(number), twist: may(number) }));
+const warpTool = may(object({ tool: text, error: number, length: amount }));
 
 /** The shape of each kind of record. Unknown properties are allowed: a newer app may have put them there. */
 export const schemas: { readonly [K in Kind]: Schema<Kinds[K]> } = {
@@ -144,7 +146,9 @@ export const schemas: { readonly [K in Kind]: Schema<Kinds[K]> } = {
     farWidth: may(amount),
     length: amount,
     state: oneOf(['rack', 'setAside', 'cut', 'used']),
-    warp: may(object({ cup: may(number), bow: may(number), crook: may(number), twist: may(number) })),
+    warp,
+    seen: warp,
+    tools: may(object({ straightedge: warpTool, sticks: warpTool })),
     readings: may(list(reading)),
     defects: may(list(object({ start: amount, length: amount, offset: amount, width: amount, kind: text }))),
     deliveryId: may(id),

@@ -13,6 +13,18 @@ export interface Warp {
   readonly twist?: number;
 }
 
+/** A tested tool with its own error in mm over its length, as it stood when it was used. */
+export interface WarpTool {
+  readonly tool: string;
+  readonly error: number;
+  readonly length: number;
+}
+
+export interface WarpTools {
+  readonly straightedge?: WarpTool;
+  readonly sticks?: WarpTool;
+}
+
 export interface MoistureReading {
   readonly at: number;
   readonly percent: number;
@@ -40,6 +52,9 @@ export interface Board extends StoredRecord {
   readonly length: number;
   readonly state: BoardState;
   readonly warp?: Warp;
+  /** The warp as these tools showed it; `warp` is what it really is. */
+  readonly seen?: Warp;
+  readonly tools?: WarpTools;
   readonly readings?: readonly MoistureReading[];
   readonly defects?: readonly Defect[];
   readonly deliveryId?: string;

@@ -1,0 +1,40 @@
+import { badNumber } from '../answer/bad-number.ts';
+import { oneStep } from '../answer/one-step.ts';
+import { phrase } from '../answer/phrase.ts';
+import type { Outcome } from '../answer/problem.ts';
+import { mm } from '../answer/quantity.ts';
+import type { Worked } from '../answer/worked.ts';
+import { badLength } from './check-readings.ts';
+
+/**
+ * Computes: how far one corner of a board lifts, from one sight over winding sticks that differ.
+ * Inputs: seen, mm, the gap at the ends of the sticks, whichever way; width of the board, mm; sticks, by how much they
+ * differ in mm (either sign, as `windingSticks` finds it) over their length in mm.
+ * Result: mm over the width of the board, at its most: one sight doesn't say whether the sticks add to it or hide some.
+ * Valid: sticks at least as long as the board is wide.
+ * Errors: `width` when the sticks don't reach across it, `seen` when it is no gap or more than a tenth of the sticks.
+ * Example: 3 seen, sticks of 600 that differ by 0.6, board 200 wide: (3 + 0.6) x 200 / 600 = 1.2.
+ * Source: plane geometry.
+ */
+export function twistBySticks(
+  seen: number,
+  width: number,
+  sticks: { readonly error: number; readonly length: number },
+): Outcome<Worked> {
+  const bad =
+    badLength('length', 'The length of the sticks', sticks.length) ??
+    badNumber('width', 'The width', width, 'mm', { above: 0, most: sticks.length }) ??
+    badNumber('seen', 'The gap', seen, 'mm', { least: 0, most: sticks.length / 10 });
+  if (bad) return bad;
+  return oneStep(
+    'twist at its most',
+    phrase('({seen} + {error}) x {width} / {length}', {
+      seen: mm(seen),
+      error: mm(Math.abs(sticks.error)),
+      width: mm(width),
+      length: mm(sticks.length),
+    }),
+    mm(((seen + Math.abs(sticks.error)) * width) / sticks.length),
+    ['geometry'],
+  );
+}
