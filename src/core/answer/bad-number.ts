@@ -33,6 +33,22 @@ export function badNumber(
   return undefined;
 }
 
+/** What `badNumber` takes, as a row of a list. */
+export type NumberCheck = Parameters<typeof badNumber>;
+
+/**
+ * Why the first of these numbers that can't be used can't.
+ *
+ * Example: `firstBad([['width', 'The width', 0, 'mm', { above: 0 }]])` is a problem at `width`.
+ */
+export function firstBad(rows: readonly NumberCheck[]): Problem | undefined {
+  for (const row of rows) {
+    const bad = badNumber(...row);
+    if (bad) return bad;
+  }
+  return undefined;
+}
+
 /**
  * Why a range can't be used: one of its ends is no good, or they are the wrong way round. A range of one value is at
  * `field` itself.

@@ -1,11 +1,19 @@
-import { badNumber, badRange } from '../answer/bad-number.ts';
+import { badRange, firstBad } from '../answer/bad-number.ts';
 import { phrase } from '../answer/phrase.ts';
 import { type Outcome, type Problem, problem } from '../answer/problem.ts';
 import { celsius as degreesCelsius, factor, seconds } from '../answer/quantity.ts';
 import { likely, scaled } from '../answer/range.ts';
 import type { SourceId } from '../answer/source-id.ts';
 import type { Worked, WorkingStep } from '../answer/worked.ts';
-import type { Adhesive, AdhesivePhase, AdhesiveTimes } from './adhesive.ts';
+import {
+  type Adhesive,
+  type AdhesivePhase,
+  type AdhesiveTimes,
+  adhesivePhases,
+  isHurry,
+  phaseNames,
+  timesBy,
+} from './adhesive.ts';
 
 /** What the maker has typed in from the label: it wins over the table. */
 export interface AdhesiveLabel {
@@ -21,37 +29,27 @@ export const tableCelsius = 20;
 /** Above this the model says nothing: the glue may skin over while it is spread. */
 export const warmestCelsius = 35;
 
-const longestSeconds = 60 * 86400;
-const phases: readonly AdhesivePhase[] = ['open', 'closed', 'clamp', 'rest', 'cure'];
-const names: Readonly<Record<AdhesivePhase, string>> = {
-  open: 'open time',
-  closed: 'closed time',
-  clamp: 'clamp time',
-  rest: 'rest before planing',
-  cure: 'time to full strength',
-};
+const limits = { above: 0, most: 60 * 86400 };
 
 function badLabel({ seconds: typed = {} }: AdhesiveLabel): Problem | undefined {
-  for (const phase of phases) {
+  for (const phase of adhesivePhases) {
     const given = typed[phase];
-    const limits = { above: 0, most: longestSeconds };
-    const bad = given && badRange(`label.seconds.${phase}`, `The ${names[phase]}`, given, 'seconds', limits);
+    const bad = given && badRange(`label.seconds.${phase}`, phaseNames[phase], given, 'seconds', limits);
     if (bad) return bad;
   }
-  const { open, clamp, cure } = typed;
-  if (cure && clamp && cure.most < clamp.least)
-    return problem(
-      'label.seconds.cure',
-      'Full strength after {cure}, but clamps off only after {clamp}: the two are the wrong way round. Check the label.',
-      { cure: seconds(cure.most), clamp: seconds(clamp.least) },
-    );
-  if (clamp && open && clamp.most < open.least)
-    return problem(
-      'label.seconds.clamp',
-      'Clamps off after {clamp}, but still open after {open}: the two are the wrong way round. Check the label.',
-      { clamp: seconds(clamp.most), open: seconds(open.least) },
-    );
-  return undefined;
+  return tooShort(typed, 'cure', 'clamp') ?? tooShort(typed, 'clamp', 'open');
+}
+
+/** A time on the label can't be shorter than one that ends within it. */
+function tooShort(typed: Partial<AdhesiveTimes>, phase: AdhesivePhase, within: AdhesivePhase): Problem | undefined {
+  const [long, short] = [typed[phase], typed[within]];
+  return long && short && long.most < short.least
+    ? problem(
+        `label.seconds.${phase}`,
+        `${phaseNames[phase]} is {long}, but ${phaseNames[within].toLowerCase()} {short}. Check the label.`,
+        { long: seconds(long.most), short: seconds(short.least) },
+      )
+    : undefined;
 }
 
 /**
@@ -77,44 +75,45 @@ export function adhesiveTimes(
   celsius: number,
   label: AdhesiveLabel = {},
 ): Outcome<Worked<AdhesiveTimes>> {
-  const given: AdhesiveTimes = { ...adhesive.seconds, ...label.seconds };
   const at = label.atCelsius ?? tableCelsius;
   const leastCelsius = label.leastCelsius ?? adhesive.leastCelsius;
   const bad =
-    badNumber('celsius', 'The temperature', celsius, 'celsius', { least: -50, most: 60 }) ??
-    badNumber('label.atCelsius', "The label's temperature", at, 'celsius', { least: 0, most: 50 }) ??
-    badNumber('label.leastCelsius', "The label's least temperature", leastCelsius, 'celsius', {
-      least: -20,
-      most: 40,
-    }) ??
-    badLabel(label);
+    firstBad([
+      ['celsius', 'The temperature', celsius, 'celsius', {}],
+      ['label.atCelsius', "The label's temperature", at, 'celsius', { least: 0, most: 50 }],
+      ['label.leastCelsius', "The label's least temperature", leastCelsius, 'celsius', { least: -20, most: 40 }],
+    ]) ?? badLabel(label);
   if (bad) return bad;
+  const said = {
+    now: degreesCelsius(celsius),
+    least: degreesCelsius(leastCelsius),
+    most: degreesCelsius(warmestCelsius),
+  };
   if (celsius < leastCelsius)
     return problem(
       'celsius',
-      `Don't glue at {now}: below {least} ${adhesive.tooCold}. Warm the wood, the glue and the room first.`,
-      { now: degreesCelsius(celsius), least: degreesCelsius(leastCelsius) },
+      `Don't glue at {now}: below {least} ${adhesive.tooCold}. Warm the wood, glue and room first.`,
+      said,
     );
   if (celsius > warmestCelsius)
-    return problem('celsius', "Above {most} the times can't be told: the glue may skin over. Wait for a cooler hour.", {
-      most: degreesCelsius(warmestCelsius),
-    });
+    return problem('celsius', 'Above {most} the glue may skin over: wait for a cooler hour.', said);
 
   const steps: WorkingStep[] = [];
   const shift = (phase: AdhesivePhase) => {
-    const per10 = adhesive.per10Celsius[phase === 'open' || phase === 'closed' ? 'working' : 'setting'];
-    const fromLabel = label.seconds?.[phase] !== undefined;
-    const from = fromLabel ? at : tableCelsius;
-    const shifted = scaled(given[phase], per10 ** ((celsius - from) / 10));
+    const per10 = adhesive.per10Celsius[isHurry(phase) ? 'working' : 'setting'];
+    const typed = label.seconds?.[phase];
+    const given = typed ?? adhesive.seconds[phase];
+    const from = typed ? at : tableCelsius;
+    const shifted = scaled(given, per10 ** ((celsius - from) / 10));
     steps.push({
-      finds: names[phase],
+      finds: phaseNames[phase].toLowerCase(),
       by: phrase(
-        `{given} at {from} (${fromLabel ? 'label' : 'table'}), times {per10} for each 10 degrees warmer, at {now}.`,
+        `{given} at {from} (${typed ? 'label' : 'table'}), times {per10} for each 10 degrees warmer, at {now}.`,
         {
-          given: seconds(likely(given[phase])),
+          given: seconds(likely(given)),
           from: degreesCelsius(from),
           per10: factor(per10),
-          now: degreesCelsius(celsius),
+          now: said.now,
         },
       ),
       gives: seconds(likely(shifted)),
@@ -124,19 +123,10 @@ export function adhesiveTimes(
   const sources = new Set<SourceId>([adhesive.source, 'assumption']);
   if (label.seconds || label.leastCelsius !== undefined) sources.add('label');
   return {
-    value: {
-      open: shift('open'),
-      closed: shift('closed'),
-      clamp: shift('clamp'),
-      rest: shift('rest'),
-      cure: shift('cure'),
-    },
+    value: timesBy(shift),
     working: {
       steps,
-      holds: phrase('From {least} to {most}, in air of middling humidity. Dry air and thirsty wood leave less time.', {
-        least: degreesCelsius(leastCelsius),
-        most: degreesCelsius(warmestCelsius),
-      }),
+      holds: phrase('{least} to {most}, middling humidity. Dry air and thirsty wood leave less time.', said),
       sources: [...sources],
     },
   };

@@ -18,6 +18,24 @@ export interface AdhesiveTimes {
 
 export type AdhesivePhase = keyof AdhesiveTimes;
 
+/** What a label calls each of them, in their order. */
+export const phaseNames: Readonly<Record<AdhesivePhase, string>> = {
+  open: 'Open time',
+  closed: 'Closed time',
+  clamp: 'Clamp time',
+  rest: 'Rest before planing',
+  cure: 'Time to full strength',
+};
+
+export const adhesivePhases = Object.keys(phaseNames) as readonly AdhesivePhase[];
+
+/** Whether the maker works against the clock in it. Otherwise he waits. */
+export const isHurry = (phase: AdhesivePhase): boolean => phase === 'open' || phase === 'closed';
+
+/** Times put together phase by phase. */
+export const timesBy = (timeOf: (phase: AdhesivePhase) => Range): AdhesiveTimes =>
+  Object.fromEntries(adhesivePhases.map((phase) => [phase, timeOf(phase)])) as unknown as AdhesiveTimes;
+
 /** A kind of adhesive, never a brand. Times hold at 20 degrees Celsius. */
 export interface Adhesive {
   readonly id: string;

@@ -1,4 +1,4 @@
-import { badNumber } from '../answer/bad-number.ts';
+import { badNumber, firstBad } from '../answer/bad-number.ts';
 import { phrase } from '../answer/phrase.ts';
 import type { Outcome } from '../answer/problem.ts';
 import { count, kilopascals, mm, newtons } from '../answer/quantity.ts';
@@ -51,12 +51,12 @@ const mostClamps = 500;
 export function clampCount({ seams, kPa, clampForce, outerBoard, caul = 0 }: ClampWork): Outcome<Worked<ClampCount>> {
   const bad =
     badSeams(seams) ??
-    badNumber('kPa', 'The pressure', kPa, 'kilopascals', { above: 0, most: 5000 }) ??
-    badNumber('clampForce', 'The force of a clamp', clampForce, 'newtons', { above: 0, most: 50000 }) ??
-    badNumber('caul', 'The caul', caul, 'mm', { least: 0, most: 1000 }) ??
-    (outerBoard === undefined
-      ? undefined
-      : badNumber('outerBoard', 'The width of the outer board', outerBoard, 'mm', { above: 0, most: 2000 }));
+    firstBad([
+      ['kPa', 'The pressure', kPa, 'kilopascals', { above: 0, most: 5000 }],
+      ['clampForce', 'The force of a clamp', clampForce, 'newtons', { above: 0, most: 50000 }],
+      ['caul', 'The caul', caul, 'mm', { least: 0, most: 1000 }],
+      ['outerBoard', 'The outer board', outerBoard ?? 1, 'mm', { above: 0, most: 2000 }],
+    ]);
   if (bad) return bad;
 
   const length = Math.max(...seams.map((seam) => seam.length));
@@ -75,14 +75,14 @@ export function clampCount({ seams, kPa, clampForce, outerBoard, caul = 0 }: Cla
       steps: [
         {
           finds: 'force on the seam',
-          by: phrase('Its length times its width times {pressure}. The same clamps press all parallel seams.', {
+          by: phrase('Length times width times {pressure}. The same clamps press all parallel seams.', {
             pressure: kilopascals(kPa),
           }),
           gives: newtons(force),
         },
         {
           finds: 'clamps for the force',
-          by: phrase('{force} at {each} from each clamp, rounded up.', {
+          by: phrase('{force} at {each} each, rounded up.', {
             force: newtons(force),
             each: newtons(clampForce),
           }),
@@ -102,7 +102,7 @@ export function clampCount({ seams, kPa, clampForce, outerBoard, caul = 0 }: Cla
             ]),
         {
           finds: 'spacing',
-          by: phrase('{length} over {clamps} clamps, half a space at each end, above and below by turns.', {
+          by: phrase('{length} over {clamps} clamps, half a space at each end.', {
             length: mm(length),
             clamps: count(clamps),
           }),

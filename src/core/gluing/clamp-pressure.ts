@@ -1,4 +1,4 @@
-import { badNumber } from '../answer/bad-number.ts';
+import { firstBad } from '../answer/bad-number.ts';
 import { phrase } from '../answer/phrase.ts';
 import type { Outcome } from '../answer/problem.ts';
 import { factor, kilopascals } from '../answer/quantity.ts';
@@ -21,9 +21,10 @@ const densest = { specificGravity: 0.7, kPa: 1700 } as const;
  * Source: 700 to 1700 kPa, Wood Handbook chapter 10, from memory; that the line is straight, and its ends, are assumptions.
  */
 export function clampPressure(specificGravity: number, pressureShare = 1): Outcome<Worked> {
-  const bad =
-    badNumber('specificGravity', 'The specific gravity', specificGravity, 'factor', { least: 0.1, most: 1.3 }) ??
-    badNumber('pressureShare', 'The share of the pressure', pressureShare, 'factor', { above: 0, most: 1 });
+  const bad = firstBad([
+    ['specificGravity', 'The specific gravity', specificGravity, 'factor', { least: 0.1, most: 1.3 }],
+    ['pressureShare', 'The share of the pressure', pressureShare, 'factor', { above: 0, most: 1 }],
+  ]);
   if (bad) return bad;
   const along = (specificGravity - lightest.specificGravity) / (densest.specificGravity - lightest.specificGravity);
   const full = lightest.kPa + Math.min(1, Math.max(0, along)) * (densest.kPa - lightest.kPa);
@@ -34,16 +35,13 @@ export function clampPressure(specificGravity: number, pressureShare = 1): Outco
       steps: [
         {
           finds: 'pressure for this wood',
-          by: phrase(
-            'On a straight line from {low} at specific gravity {light} to {high} at {dense}; here {gravity}.',
-            {
-              low: kilopascals(lightest.kPa),
-              light: factor(lightest.specificGravity),
-              high: kilopascals(densest.kPa),
-              dense: factor(densest.specificGravity),
-              gravity: factor(specificGravity),
-            },
-          ),
+          by: phrase('A straight line from {low} at specific gravity {light} to {high} at {dense}; here {gravity}.', {
+            low: kilopascals(lightest.kPa),
+            light: factor(lightest.specificGravity),
+            high: kilopascals(densest.kPa),
+            dense: factor(densest.specificGravity),
+            gravity: factor(specificGravity),
+          }),
           gives: kilopascals(full),
         },
         ...(pressureShare === 1
@@ -51,14 +49,14 @@ export function clampPressure(specificGravity: number, pressureShare = 1): Outco
           : [
               {
                 finds: 'pressure for this glue',
-                by: phrase('This glue wants {share} of that: pressed hard it starves.', {
+                by: phrase('{share} of that: pressed hard this glue starves.', {
                   share: factor(pressureShare),
                 }),
                 gives: kilopascals(value),
               },
             ]),
       ],
-      holds: phrase('Flat joints that close by hand. Pressure does not mend a joint that is not straight.'),
+      holds: phrase('Joints that close by hand: pressure does not mend one that is not straight.'),
       sources: ['wood-handbook-memory', 'assumption'],
     },
   };

@@ -1,4 +1,4 @@
-import { badNumber } from '../answer/bad-number.ts';
+import { firstBad } from '../answer/bad-number.ts';
 import { type Phrase, phrase } from '../answer/phrase.ts';
 import type { Outcome } from '../answer/problem.ts';
 import { count, mm, newtons } from '../answer/quantity.ts';
@@ -43,63 +43,52 @@ export function compareClamps(
   panelWidth: number,
   owned: readonly OwnedClamps[],
 ): Outcome<ClampsCompared> {
-  const badWidth = badNumber('panelWidth', 'The width of the panel', panelWidth, 'mm', { above: 0, most: 12000 });
-  if (badWidth) return badWidth;
-  for (const [index, kind] of owned.entries()) {
-    const bad =
-      badNumber(`owned.${index}.count`, `How many of ${kind.name}`, kind.count, 'count', {
-        least: 0,
-        most: 500,
-        whole: true,
-      }) ??
-      badNumber(`owned.${index}.force`, `The force of ${kind.name}`, kind.force, 'newtons', {
-        above: 0,
-        most: 50000,
-      }) ??
-      badNumber(`owned.${index}.reach`, `The reach of ${kind.name}`, kind.reach, 'mm', { above: 0, most: 12000 });
-    if (bad) return bad;
-  }
+  const size = { above: 0, most: 12000 };
+  const bad =
+    firstBad([['panelWidth', 'The width of the panel', panelWidth, 'mm', size]]) ??
+    firstBad(
+      owned.flatMap(({ name, count, force, reach }, at) => [
+        [`owned.${at}.count`, `The number of ${name}`, count, 'count', { least: 0, most: 500, whole: true }],
+        [`owned.${at}.force`, `The force of ${name}`, force, 'newtons', { above: 0, most: 50000 }],
+        [`owned.${at}.reach`, `The reach of ${name}`, reach, 'mm', size],
+      ]),
+    );
+  if (bad) return bad;
 
-  const reaching = owned.filter((kind) => kind.reach >= panelWidth).sort((a, b) => b.force - a.force);
+  const reaching = owned.filter(({ reach }) => reach >= panelWidth).sort((a, b) => b.force - a.force);
   const forSpread = needed.leastForSpread;
   const take: { name: string; count: number }[] = [];
   let force = 0;
   let taken = 0;
-  for (const kind of reaching) {
-    const forForce = Math.ceil((needed.force - force) / kind.force - 1e-9);
-    const wanted = Math.min(kind.count, Math.max(forForce, forSpread - taken, 0));
-    if (wanted === 0) continue;
-    take.push({ name: kind.name, count: wanted });
+  for (const { name, count, force: each } of reaching) {
+    const forForce = Math.ceil((needed.force - force) / each - 1e-9);
+    const wanted = Math.min(count, Math.max(forForce, forSpread - taken));
+    if (wanted <= 0) continue;
+    take.push({ name, count: wanted });
     taken += wanted;
-    force += wanted * kind.force;
+    force += wanted * each;
   }
   const missing = Math.max(0, forSpread - taken);
   const missingForce = Math.max(0, needed.force - force);
 
+  const tooShort = owned.reduce((sum, { reach, count }) => sum + (reach < panelWidth ? count : 0), 0);
   const helps: Phrase[] = [];
-  const tooShort = owned.filter((kind) => kind.reach < panelWidth).reduce((sum, kind) => sum + kind.count, 0);
-  if (missing > 0)
-    helps.push(
-      phrase('Wider cauls: each clamp then covers more of the seam. {missing} are missing as it is.', {
-        missing: count(missing),
-      }),
-    );
-  if (missingForce > 0) {
+  if (missing > 0) helps.push(phrase('Wider cauls: {missing} clamps are missing.', { missing: count(missing) }));
+  if (missingForce > 0)
     helps.push(
       phrase('Stronger clamps, or borrow some: {force} are missing.', { force: newtons(missingForce) }),
-      phrase('Joints so straight that they close by hand need less. Do a dry run: no light through any seam.'),
+      phrase('Straighter joints: closed by hand, with no light through a seam, they need less.'),
       phrase('A glue that wants light pressure, such as epoxy.'),
     );
-  }
   if (missing + missingForce > 0) {
     if (tooShort > 0)
       helps.push(
-        phrase('Two stages: {short} of your clamps are too short for {width}, but may reach across a sub-panel.', {
+        phrase('Two stages: {short} clamps are too short for {width}, but may reach across a sub-panel.', {
           short: count(tooShort),
           width: mm(panelWidth),
         }),
       );
-    helps.push(phrase('Glue fewer panels at once, so that all clamps are free for this one.'));
+    helps.push(phrase('Fewer panels at once, so that all clamps are free.'));
   }
   return { take, force, missing, missingForce, helps };
 }

@@ -1,6 +1,6 @@
 import { badInstant } from '../answer/bad-instant.ts';
-import { badNumber } from '../answer/bad-number.ts';
-import { isProblem, type Outcome, problem } from '../answer/problem.ts';
+import { firstBad, type NumberCheck } from '../answer/bad-number.ts';
+import { isProblem, type Outcome, type Problem, problem } from '../answer/problem.ts';
 import { count } from '../answer/quantity.ts';
 import { type Needing, stageOrder } from './stage-order.ts';
 
@@ -43,16 +43,6 @@ export interface DayPlanInput {
   readonly windows?: readonly Window[];
 }
 
-/** The first moment from which hands can work that long without leaving the shop. */
-function inWindow(from: number, handMs: number, windows: readonly Window[] | undefined): number | undefined {
-  if (!windows) return from;
-  for (const window of windows) {
-    const begin = Math.max(from, window.from);
-    if (begin + handMs <= window.until) return begin;
-  }
-  return undefined;
-}
-
 /** Clamps in use at the busiest moment from `from` until `until`. */
 function busiest(booked: readonly StageTimes[], from: number, until: number): number {
   const during = booked.filter((one) => one.from < until && one.unclampAt > from);
@@ -61,6 +51,32 @@ function busiest(booked: readonly StageTimes[], from: number, until: number): nu
     ...moments.map((at) =>
       during.filter((one) => one.from <= at && at < one.unclampAt).reduce((sum, one) => sum + one.clamps, 0),
     ),
+  );
+}
+
+const seconds = { least: 0, most: 60 * 86400 };
+const whole = { least: 0, most: 1000, whole: true };
+
+function badInput({ stages, start, clampsOwned }: DayPlanInput): Problem | undefined {
+  const short = stages.findIndex(({ clamps }) => clamps > clampsOwned);
+  const stage = stages[short];
+  return (
+    badInstant('start', 'The start', start) ??
+    firstBad([
+      ['clampsOwned', 'The number of clamps', clampsOwned, 'count', whole],
+      ...stages.flatMap(({ name, handSeconds, clampSeconds, restSeconds, clamps }, at): NumberCheck[] => [
+        [`stages.${at}.handSeconds`, `The work for ${name}`, handSeconds, 'seconds', seconds],
+        [`stages.${at}.clampSeconds`, `The clamp time of ${name}`, clampSeconds, 'seconds', seconds],
+        [`stages.${at}.restSeconds`, `The rest of ${name}`, restSeconds, 'seconds', seconds],
+        [`stages.${at}.clamps`, `The clamps for ${name}`, clamps, 'count', whole],
+      ]),
+    ]) ??
+    (stage &&
+      problem(
+        `stages.${short}.clamps`,
+        `${stage.name} takes {needed} clamps and you have {owned}. Split it, or use wider cauls.`,
+        { needed: count(stage.clamps), owned: count(clampsOwned) },
+      ))
   );
 }
 
@@ -78,83 +94,46 @@ function busiest(booked: readonly StageTimes[], from: number, until: number): nu
  * Example: two sub-panels of 10 minutes' work, an hour in clamps: the second begins at 10 minutes if there are clamps for both, else at 70.
  * Source: list scheduling.
  */
-export function dayPlan({ stages, start, clampsOwned, windows }: DayPlanInput): Outcome<readonly StageTimes[]> {
-  const ordered = stageOrder(stages);
+export function dayPlan(input: DayPlanInput): Outcome<readonly StageTimes[]> {
+  const ordered = stageOrder(input.stages);
   if (isProblem(ordered)) return ordered;
-  const bad =
-    badInstant('start', 'The start', start) ??
-    badNumber('clampsOwned', 'The number of clamps', clampsOwned, 'count', { least: 0, most: 1000, whole: true });
+  const bad = badInput(input);
   if (bad) return bad;
-  for (const [index, stage] of stages.entries()) {
-    const limits = { least: 0, most: 60 * 86400 };
-    const wrong =
-      badNumber(`stages.${index}.handSeconds`, `The work for ${stage.name}`, stage.handSeconds, 'seconds', limits) ??
-      badNumber(
-        `stages.${index}.clampSeconds`,
-        `The clamp time of ${stage.name}`,
-        stage.clampSeconds,
-        'seconds',
-        limits,
-      ) ??
-      badNumber(`stages.${index}.restSeconds`, `The rest of ${stage.name}`, stage.restSeconds, 'seconds', limits) ??
-      badNumber(`stages.${index}.clamps`, `The clamps for ${stage.name}`, stage.clamps, 'count', {
-        least: 0,
-        whole: true,
-      });
-    if (wrong) return wrong;
-    if (stage.clamps > clampsOwned)
-      return problem(
-        `stages.${index}.clamps`,
-        `${stage.name} takes {needed} clamps and you have {owned}. Split it, or use wider cauls.`,
-        { needed: count(stage.clamps), owned: count(clampsOwned) },
-      );
-  }
 
   const planned: StageTimes[] = [];
-  let waiting = [...ordered];
-  let handsFree = start;
+  let waiting = ordered;
   while (waiting.length > 0) {
-    let best: StageTimes | undefined;
-    for (const stage of waiting) {
-      if (stage.needs.some((id) => waiting.some((other) => other.id === id))) continue;
-      const times = earliest(stage, planned, handsFree, clampsOwned, windows);
-      if (times && (!best || times.from < best.from)) best = times;
-    }
-    if (!best) return problem('windows', 'No stretch in the shop is long enough for the next stage. Plan more time.');
-    const placed = best;
-    planned.push(placed);
-    waiting = waiting.filter(({ id }) => id !== placed.id);
-    handsFree = placed.clampedAt;
+    const isWaiting = new Set(waiting.map(({ id }) => id));
+    const [next] = waiting
+      .filter(({ needs }) => !needs.some((id) => isWaiting.has(id)))
+      .flatMap((stage) => earliest(stage, planned, input) ?? [])
+      .sort((a, b) => a.from - b.from);
+    if (!next) return problem('windows', 'No stretch in the shop is long enough for the next stage.');
+    planned.push(next);
+    waiting = waiting.filter(({ id }) => id !== next.id);
   }
   return planned;
 }
 
+/** The first time for a stage: what it needs is ready, the hands are free, the maker is there, enough clamps are off. */
 function earliest(
-  stage: PlannedStage,
+  { id, name, needs, handSeconds, clampSeconds, restSeconds, clamps }: PlannedStage,
   planned: readonly StageTimes[],
-  handsFree: number,
-  clampsOwned: number,
-  windows: readonly Window[] | undefined,
+  { start, clampsOwned, windows = [{ from: start, until: Number.POSITIVE_INFINITY }] }: DayPlanInput,
 ): StageTimes | undefined {
-  const handMs = stage.handSeconds * 1000;
-  const clampMs = stage.clampSeconds * 1000;
-  const ready = Math.max(handsFree, ...planned.filter(({ id }) => stage.needs.includes(id)).map((one) => one.readyAt));
+  const handMs = handSeconds * 1000;
+  const handsFree = planned.at(-1)?.clampedAt ?? start;
+  const ready = Math.max(handsFree, ...planned.filter((one) => needs.includes(one.id)).map((one) => one.readyAt));
   // Clamps only come free when a stage is unclamped: these are the only moments worth trying.
   const moments = [ready, ...planned.map((one) => one.unclampAt).filter((at) => at > ready)].sort((a, b) => a - b);
   for (const moment of moments) {
-    const from = inWindow(moment, handMs, windows);
-    if (from === undefined) return undefined;
-    const unclampAt = from + handMs + clampMs;
-    if (busiest(planned, from, unclampAt) + stage.clamps > clampsOwned) continue;
-    return {
-      id: stage.id,
-      name: stage.name,
-      from,
-      clampedAt: from + handMs,
-      unclampAt,
-      readyAt: unclampAt + stage.restSeconds * 1000,
-      clamps: stage.clamps,
-    };
+    const window = windows.find(({ from, until }) => Math.max(moment, from) + handMs <= until);
+    if (!window) return undefined;
+    const from = Math.max(moment, window.from);
+    const clampedAt = from + handMs;
+    const unclampAt = clampedAt + clampSeconds * 1000;
+    if (busiest(planned, from, unclampAt) + clamps <= clampsOwned)
+      return { id, name, from, clampedAt, unclampAt, readyAt: unclampAt + restSeconds * 1000, clamps };
   }
   return undefined;
 }

@@ -1,4 +1,4 @@
-import { badNumber, badRange } from '../answer/bad-number.ts';
+import { badRange, firstBad } from '../answer/bad-number.ts';
 import { phrase } from '../answer/phrase.ts';
 import type { Outcome } from '../answer/problem.ts';
 import { grams, m2, percent, quantity } from '../answer/quantity.ts';
@@ -17,7 +17,6 @@ export interface GlueAmount {
   /** With what the tool keeps. */
   readonly grams: Range;
   readonly likelyGrams: number;
-  readonly millilitres: Range;
   readonly likelyMillilitres: number;
 }
 
@@ -37,7 +36,7 @@ export interface GlueUse {
  * The glue that the seams of one stage take.
  *
  * @param use seams in mm, spread in grams per m2 of joint, density in kg/m3, loss as a share of what is poured
- * @returns joint area in m2; glue to pour out in grams and millilitres, as a range with the middle as likely
+ * @returns joint area in m2; glue to pour out in grams, as a range and its middle, and in millilitres
  *
  * Valid: flat, close joints. Open pores and end grain take more.
  * Errors: no seams, a seam without a size, a spread outside 20 to 2000 g/m2, a loss above one half.
@@ -48,18 +47,19 @@ export function glueAmount({ seams, gramsPerM2, kgPerM3, loss = 0, source }: Glu
   const bad =
     badSeams(seams) ??
     badRange('gramsPerM2', 'The spread', gramsPerM2, 'gramsPerM2', { least: 20, most: 2000 }) ??
-    badNumber('kgPerM3', 'The density', kgPerM3, 'kgPerM3', { least: 500, most: 3000 }) ??
-    badNumber('loss', 'The loss', loss, 'factor', { least: 0, most: 0.5 });
+    firstBad([
+      ['kgPerM3', 'The density', kgPerM3, 'kgPerM3', { least: 500, most: 3000 }],
+      ['loss', 'The loss', loss, 'factor', { least: 0, most: 0.5 }],
+    ]);
   if (bad) return bad;
   const areaM2 = seamsArea(seams);
   const poured = scaled(gramsPerM2, areaM2 / (1 - loss));
   const likelyGrams = likely(poured);
-  const millilitres = scaled(poured, 1000 / kgPerM3);
   return {
-    value: { areaM2, grams: poured, likelyGrams, millilitres, likelyMillilitres: likely(millilitres) },
+    value: { areaM2, grams: poured, likelyGrams, likelyMillilitres: (likelyGrams * 1000) / kgPerM3 },
     working: {
       steps: [
-        { finds: 'joint area', by: phrase('Length times width of each seam, added up.'), gives: m2(areaM2) },
+        { finds: 'joint area', by: phrase('Length times width of each seam.'), gives: m2(areaM2) },
         {
           finds: 'glue in the joint',
           by: phrase('{area} times {spread}.', {
@@ -70,7 +70,7 @@ export function glueAmount({ seams, gramsPerM2, kgPerM3, loss = 0, source }: Glu
         },
         {
           finds: 'glue to pour out',
-          by: phrase('The tool and the tray keep {loss} of what is poured.', { loss: percent(loss * 100) }),
+          by: phrase('Tool and tray keep {loss} of it.', { loss: percent(loss * 100) }),
           gives: grams(likelyGrams),
         },
         {

@@ -2,7 +2,7 @@ import { badInstant } from '../answer/bad-instant.ts';
 import { type Phrase, phrase } from '../answer/phrase.ts';
 import { type Outcome, problem } from '../answer/problem.ts';
 import { seconds } from '../answer/quantity.ts';
-import type { AdhesivePhase, AdhesiveTimes } from './adhesive.ts';
+import { type AdhesivePhase, type AdhesiveTimes, isHurry } from './adhesive.ts';
 
 /** What has happened so far; instants in milliseconds since the epoch. The rest is expected. */
 export interface GlueUpEvents {
@@ -47,15 +47,17 @@ const titles: Readonly<Record<AdhesivePhase, string>> = {
   cure: 'To full strength',
 };
 
-function badEvents({ startedAt, closedAt, clampedAt, unclampedAt }: GlueUpEvents) {
-  const events = [
-    ['startedAt', 'The start', startedAt],
-    ['closedAt', 'The closing', closedAt],
-    ['clampedAt', 'The clamping', clampedAt],
-    ['unclampedAt', 'The unclamping', unclampedAt],
-  ] as const;
+const eventNames: Readonly<Record<keyof GlueUpEvents, string>> = {
+  startedAt: 'The start',
+  closedAt: 'The closing',
+  clampedAt: 'The clamping',
+  unclampedAt: 'The unclamping',
+};
+
+function badEvents(events: GlueUpEvents) {
   let before = 0;
-  for (const [field, name, at] of events) {
+  for (const [field, name] of Object.entries(eventNames)) {
+    const at = events[field as keyof GlueUpEvents];
     if (at === undefined) continue;
     const bad = badInstant(field, name, at);
     if (bad) return bad;
@@ -85,8 +87,8 @@ export function glueUp(times: AdhesiveTimes, events: GlueUpEvents): Outcome<Glue
   const { startedAt, unclampedAt } = events;
   const phases: GluePhase[] = [];
   const add = (id: AdhesivePhase, from: number, over: boolean) => {
-    const kind = id === 'open' || id === 'closed' ? 'hurry' : 'wait';
-    const [until, other] = kind === 'hurry' ? [times[id].least, times[id].most] : [times[id].most, times[id].least];
+    const { least, most } = times[id];
+    const [kind, until, other] = isHurry(id) ? (['hurry', least, most] as const) : (['wait', most, least] as const);
     const added: GluePhase = {
       id,
       title: titles[id],
@@ -111,21 +113,17 @@ export function glueUp(times: AdhesiveTimes, events: GlueUpEvents): Outcome<Glue
   add('cure', clampedAt, false);
 
   const remarks: Phrase[] = [];
-  const late = (at: number | undefined, phase: GluePhase, said: string) => {
-    if (at !== undefined && at > phase.until) remarks.push(phrase(said, { by: seconds((at - phase.until) / 1000) }));
+  const remark = (ms: number, said: string) => {
+    if (ms > 0) remarks.push(phrase(said, { by: seconds(ms / 1000) }));
   };
-  late(events.closedAt, open, 'Closed {by} after the open time: the glue may have skinned over. Watch this joint.');
-  late(events.clampedAt, closed, 'Clamped {by} after the closed time: the joint may be starved or thick. Watch it.');
-  if (unclampedAt !== undefined && unclampedAt < clamp.other)
-    remarks.push(
-      phrase('Unclamped {by} early: leave it lying flat and put no load on it.', {
-        by: seconds((clamp.other - unclampedAt) / 1000),
-      }),
-    );
+  remark(closedAt - open.until, 'Closed {by} after the open time: the glue may have skinned over. Watch it.');
+  remark(clampedAt - closed.until, 'Clamped {by} after the closed time: the joint may be starved or thick. Watch it.');
+  if (unclampedAt !== undefined)
+    remark(clamp.other - unclampedAt, 'Unclamped {by} early: leave it flat, without load.');
   return { phases, remarks };
 }
 
 /** Why to wait before planing: said beside the rest. */
 export const sunkenSeams = phrase(
-  'Glue swells the wood beside each seam. Planed now, the seams sink when that water has left: wait until it is even again.',
+  'Glue swells the wood beside each seam: planed too soon, the seams sink as it dries.',
 );

@@ -13,7 +13,6 @@ export interface MitredWork {
 }
 
 export interface MitreAdvice {
-  readonly way: 'strap' | 'blocks';
   readonly todo: readonly Phrase[];
   readonly source: SourceId;
 }
@@ -25,7 +24,7 @@ const strapCovers = 100;
  * How to clamp mitred corners without pulling them open.
  *
  * @param work frame or case, width along the mitre in mm, whether there are strap clamps
- * @returns the way, what to do in order, and the source
+ * @returns what to do in order, and the source
  *
  * Valid: four corners of 90 degrees.
  * Errors: a width that makes no sense.
@@ -35,45 +34,38 @@ const strapCovers = 100;
 export function mitreClamping({ kind, width, hasStraps }: MitredWork): Outcome<MitreAdvice> {
   const bad = badNumber('width', 'The width of the mitre', width, 'mm', { above: 0, most: 2000 });
   if (bad) return bad;
-  const size = phrase('Size both mitres first: end grain drinks. Spread thin, wait {wait}, spread again.', {
+  const size = phrase('End grain drinks: size both mitres thin, wait {wait}, spread again.', {
     wait: seconds(180),
   });
-  const dryRun = phrase('Do it dry once, all four corners, and measure both diagonals.');
-  const check = phrase('Clamps only just tight, measure the diagonals, push the long one in, then tighten by turns.');
-  if (hasStraps) {
-    const straps = Math.max(1, Math.ceil(width / strapCovers));
-    return {
-      way: 'strap',
-      todo: [
+  const dryRun = phrase('Try all four corners dry, and measure both diagonals.');
+  const check = phrase('Just tight, measure the diagonals, push the long one in, then tighten by turns.');
+  const straps = Math.ceil(width / strapCovers);
+  const todo = hasStraps
+    ? [
         dryRun,
         size,
         straps === 1
           ? phrase('One strap round all four corners.')
-          : phrase(`${straps} straps round all four corners, no more than {apart} apart.`, { apart: mm(strapCovers) }),
-        phrase('A corner block under the strap at each corner, hollowed at the very tip so that it presses beside it.'),
+          : phrase(`${straps} straps round all four corners, at most {apart} apart.`, { apart: mm(strapCovers) }),
+        phrase('A block under the strap at each corner, hollowed at the tip so that it presses beside it.'),
         phrase(
-          'Packing under the strap in the middle of long sides, so that it presses there too and does not bow them in.',
+          'Packing under the strap in the middle of long sides, so that it presses there and does not bow them in.',
         ),
         check,
-      ],
-      source: 'common-practice',
-    };
-  }
-  return {
-    way: 'blocks',
-    todo: [
-      phrase('Glue 45 degree blocks to the outside beside each corner, with paper between so that they split off.'),
-      phrase('Let the blocks set before you go on.'),
-      dryRun,
-      size,
-      kind === 'frame'
-        ? phrase('One clamp across each pair of blocks, square to the mitre: it presses straight on the joint.')
-        : phrase('A long block on both boards of each corner, clamps across it every {apart}, square to the mitre.', {
-            apart: mm(150),
-          }),
-      phrase('Never with clamps along the sides alone: they slide the mitres past each other and open the tips.'),
-      check,
-    ],
-    source: 'common-practice',
-  };
+      ]
+    : [
+        phrase(
+          'Glue 45 degree blocks outside beside each corner, with paper between so that they split off. Let them set.',
+        ),
+        dryRun,
+        size,
+        kind === 'frame'
+          ? phrase('One clamp across each pair of blocks, square to the mitre.')
+          : phrase('A long block on both boards of each corner, clamps across it every {apart}, square to the mitre.', {
+              apart: mm(150),
+            }),
+        phrase('Never with clamps along the sides alone: they slide the mitres past each other and open the tips.'),
+        check,
+      ];
+  return { todo, source: 'common-practice' };
 }

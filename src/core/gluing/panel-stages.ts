@@ -1,15 +1,7 @@
-import { badNumber } from '../answer/bad-number.ts';
+import { firstBad } from '../answer/bad-number.ts';
 import { type Outcome, problem } from '../answer/problem.ts';
-import { mm } from '../answer/quantity.ts';
 import type { Seam } from './seam.ts';
 import type { Needing } from './stage-order.ts';
-
-/** One strip of a panel, in the order in which it lies. */
-export interface Strip {
-  readonly id: string;
-  /** mm */
-  readonly width: number;
-}
 
 export interface Panel {
   readonly id: string;
@@ -18,7 +10,8 @@ export interface Panel {
   readonly length: number;
   /** mm; also the width of its seams */
   readonly thickness: number;
-  readonly strips: readonly Strip[];
+  /** Widths in mm, in the order in which they lie. */
+  readonly strips: readonly number[];
 }
 
 export interface GlueStage extends Needing {
@@ -29,28 +22,37 @@ export interface GlueStage extends Needing {
   readonly outerBoard: number;
 }
 
-const total = (strips: readonly Strip[]) => strips.reduce((sum, { width }) => sum + width, 0);
+const total = (widths: readonly number[]) => widths.reduce((sum, width) => sum + width, 0);
 
-function badPanel({ length, thickness, strips, name }: Panel) {
-  const bad =
-    badNumber('length', `The length of ${name}`, length, 'mm', { above: 0, most: 12000 }) ??
-    badNumber('thickness', `The thickness of ${name}`, thickness, 'mm', { above: 0, most: 500 });
-  if (bad) return bad;
-  if (strips.length === 0) return problem('strips', `${name} has no strips. Add them.`);
-  for (const [index, { width }] of strips.entries()) {
-    const nth = badNumber(`strips.${index}.width`, `The width of strip ${index + 1}`, width, 'mm', {
-      above: 0,
-      most: 2000,
-    });
-    if (nth) return nth;
-  }
-  return undefined;
+function badPanel({ length, thickness, strips, name }: Panel, groups: readonly number[]) {
+  return (
+    firstBad([
+      ['length', `The length of ${name}`, length, 'mm', { above: 0, most: 12000 }],
+      ['thickness', `The thickness of ${name}`, thickness, 'mm', { above: 0, most: 500 }],
+      ['strips', `The number of strips of ${name}`, strips.length, 'count', { above: 0 }],
+    ]) ??
+    firstBad(
+      strips.map((width, at) => [
+        `strips.${at}`,
+        `The width of strip ${at + 1}`,
+        width,
+        'mm',
+        { above: 0, most: 2000 },
+      ]),
+    ) ??
+    firstBad(
+      groups.map((size, at) => [`groups.${at}`, 'The number of strips', size, 'count', { least: 1, whole: true }]),
+    ) ??
+    (total(groups) === strips.length
+      ? undefined
+      : problem('groups', `The sub-panels of ${name} must hold each of its strips once.`))
+  );
 }
 
 /**
  * The glue-ups of one panel: each sub-panel of several strips, then the panel from the sub-panels.
  *
- * @param panel sizes in mm, strips in the order in which they lie
+ * @param panel sizes in mm
  * @param groups how many neighbouring strips make each sub-panel, in order; they add up to all strips
  * @returns stages with their seams (length by thickness, mm) and what each needs; none when the panel is one strip
  *
@@ -60,92 +62,34 @@ function badPanel({ length, thickness, strips, name }: Panel) {
  * Source: common practice.
  */
 export function panelStages(panel: Panel, groups: readonly number[]): Outcome<readonly GlueStage[]> {
-  const bad = badPanel(panel);
+  const bad = badPanel(panel, groups);
   if (bad) return bad;
   const { id, name, length, thickness, strips } = panel;
-  for (const [index, size] of groups.entries()) {
-    const wrong = badNumber(`groups.${index}`, 'The number of strips', size, 'count', { least: 1, whole: true });
-    if (wrong) return wrong;
-  }
-  if (groups.reduce((sum, size) => sum + size, 0) !== strips.length)
-    return problem('groups', `The sub-panels of ${name} must hold each of its strips once.`);
-
-  const parts: Strip[][] = [];
-  let next = 0;
-  for (const size of groups) {
-    parts.push(strips.slice(next, next + size));
-    next += size;
-  }
-  const seams = (number: number): Seam[] => Array.from({ length: number }, () => ({ length, width: thickness }));
-  const stage = (
-    stageId: string,
-    stageName: string,
-    boards: readonly number[],
-    needs: readonly string[],
-  ): GlueStage => ({
-    id: stageId,
-    name: stageName,
+  const stage = (id: string, name: string, boards: readonly number[], needs: readonly string[] = []): GlueStage => ({
+    id,
+    name,
     needs,
-    seams: seams(boards.length - 1),
-    width: boards.reduce((sum, width) => sum + width, 0),
-    outerBoard: Math.min(boards[0] ?? 0, boards.at(-1) ?? 0),
+    seams: boards.slice(1).map(() => ({ length, width: thickness })),
+    width: total(boards),
+    outerBoard: Math.min(boards[0] as number, boards.at(-1) as number),
   });
+  if (strips.length === 1) return [];
+  if (groups.length === 1) return [stage(id, name, strips)];
 
-  if (parts.length === 1) {
-    const boards = strips.map(({ width }) => width);
-    return boards.length === 1 ? [] : [stage(id, name, boards, [])];
-  }
-  const subPanels = parts.flatMap((part, index) =>
-    part.length === 1
-      ? []
-      : [
-          stage(
-            `${id}/${index + 1}`,
-            `${name}, sub-panel ${index + 1}`,
-            part.map(({ width }) => width),
-            [],
-          ),
-        ],
+  const subPanels = groups.map((size, at) => {
+    const before = total(groups.slice(0, at));
+    return strips.slice(before, before + size);
+  });
+  const glued = subPanels.flatMap((boards, at) =>
+    boards.length > 1 ? [stage(`${id}/${at + 1}`, `${name}, sub-panel ${at + 1}`, boards)] : [],
   );
   return [
-    ...subPanels,
+    ...glued,
     stage(
       id,
       name,
-      parts.map(total),
-      subPanels.map((sub) => sub.id),
+      subPanels.map(total),
+      glued.map((sub) => sub.id),
     ),
   ];
-}
-
-/**
- * Sub-panels that each still pass the planer: as few as can be, filled from one side.
- *
- * Takes a panel and the planer's width, mm; returns how many strips make each sub-panel. A strip wider than the planer
- * is a problem at `strips.N.width`. Example: strips of 100, 100, 100 and 100 mm, planer 260 mm: 2 and 2.
- */
-export function subPanelGroups(panel: Panel, planerWidth: number): Outcome<readonly number[]> {
-  const bad = badPanel(panel) ?? badNumber('planerWidth', "The planer's width", planerWidth, 'mm', { above: 0 });
-  if (bad) return bad;
-  const groups: number[] = [];
-  let filled = Number.POSITIVE_INFINITY;
-  for (const [index, { width }] of panel.strips.entries()) {
-    if (width > planerWidth)
-      return problem(
-        `strips.${index}.width`,
-        `Strip ${index + 1} is {wide} wide and the planer takes {planer}. Rip it.`,
-        {
-          wide: mm(width),
-          planer: mm(planerWidth),
-        },
-      );
-    if (filled + width > planerWidth) {
-      groups.push(1);
-      filled = width;
-    } else {
-      groups.push((groups.pop() ?? 0) + 1);
-      filled += width;
-    }
-  }
-  return groups;
 }

@@ -44,13 +44,9 @@ export function phaseAt<T extends Timed>(phases: readonly T[], now: number): Out
   const [first] = phases;
   if (!first) return problem('phases', 'There is nothing to wait for.');
   if (now < first.from)
-    return problem(
-      'now',
-      'The clock shows {before} before the start: it was set back. Set it right, then look again.',
-      {
-        before: seconds((first.from - now) / 1000),
-      },
-    );
+    return problem('now', 'The clock shows {before} before the start: set it right.', {
+      before: seconds((first.from - now) / 1000),
+    });
 
   const phase = phases.find(
     ({ over, endedBy, until }, index) => !over && !(endedBy === 'clock' && now >= until && phases[index + 1]),
@@ -58,9 +54,8 @@ export function phaseAt<T extends Timed>(phases: readonly T[], now: number): Out
   if (!phase) return { phase: undefined, remainingSeconds: 0, overdueSeconds: 0, said: phrase('All done.') };
   const remainingSeconds = Math.max(0, (phase.until - now) / 1000);
   const overdueSeconds = Math.max(0, (now - phase.until) / 1000);
-  const said =
-    overdueSeconds > 0
-      ? phrase(`${phase.title}: ended {ago} ago.`, { ago: seconds(overdueSeconds) })
-      : phrase(`${phase.title}: {left} left.`, { left: seconds(remainingSeconds) });
+  const said = phrase(`${phase.title}: ${overdueSeconds > 0 ? 'ended {time} ago' : '{time} left'}.`, {
+    time: seconds(overdueSeconds || remainingSeconds),
+  });
   return { phase, remainingSeconds, overdueSeconds, said };
 }

@@ -1,4 +1,4 @@
-import { badNumber } from '../answer/bad-number.ts';
+import { firstBad } from '../answer/bad-number.ts';
 import { type Problem, problem } from '../answer/problem.ts';
 
 /** A glued joint, flat and rectangular: an edge joint is the panel's length by its thickness. */
@@ -10,7 +10,7 @@ export interface Seam {
 }
 
 /** Longest seam taken as meant, mm: 12 m. */
-const longest = 12000;
+const limits = { above: 0, most: 12000 };
 
 /** Area of one seam, m2. */
 export const seamArea = ({ length, width }: Seam): number => (length * width) / 1e6;
@@ -20,13 +20,11 @@ export const seamsArea = (seams: readonly Seam[]): number => seams.reduce((sum, 
 
 /** Why these seams can't be glued: there are none, or one lacks a size. */
 export function badSeams(seams: readonly Seam[]): Problem | undefined {
-  if (seams.length === 0) return problem('seams', 'There is no seam to glue. Add one.');
-  for (const [index, { length, width }] of seams.entries()) {
-    const nth = `of seam ${index + 1}`;
-    const bad =
-      badNumber(`seams.${index}.length`, `The length ${nth}`, length, 'mm', { above: 0, most: longest }) ??
-      badNumber(`seams.${index}.width`, `The width ${nth}`, width, 'mm', { above: 0, most: longest });
-    if (bad) return bad;
-  }
-  return undefined;
+  if (seams.length === 0) return problem('seams', 'Add a seam.');
+  return firstBad(
+    seams.flatMap(({ length, width }, at) => [
+      [`seams.${at}.length`, 'The length of a seam', length, 'mm', limits],
+      [`seams.${at}.width`, 'The thickness at a seam', width, 'mm', limits],
+    ]),
+  );
 }

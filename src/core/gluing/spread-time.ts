@@ -1,4 +1,4 @@
-import { badNumber } from '../answer/bad-number.ts';
+import { firstBad } from '../answer/bad-number.ts';
 import { phrase } from '../answer/phrase.ts';
 import type { Outcome } from '../answer/problem.ts';
 import { count, m2, seconds } from '../answer/quantity.ts';
@@ -43,11 +43,13 @@ function badWork({ seams, clamps, pace, hands = 1 }: SpreadWork) {
   const limits = { above: 0, most: 86400 };
   return (
     badSeams(seams) ??
-    badNumber('clamps', 'The number of clamps', clamps, 'count', { least: 0, most: 500, whole: true }) ??
-    badNumber('hands', 'The number of people', hands, 'count', { least: 1, most: 4, whole: true }) ??
-    badNumber('pace.secondsPerM2', 'The time to spread', pace.secondsPerM2, 'seconds', limits) ??
-    badNumber('pace.secondsPerSeam', 'The time to close a seam', pace.secondsPerSeam, 'seconds', limits) ??
-    badNumber('pace.secondsPerClamp', 'The time to set a clamp', pace.secondsPerClamp, 'seconds', limits)
+    firstBad([
+      ['clamps', 'The number of clamps', clamps, 'count', { least: 0, most: 500, whole: true }],
+      ['hands', 'The number of people', hands, 'count', { least: 1, most: 4, whole: true }],
+      ['pace.secondsPerM2', 'The time to spread', pace.secondsPerM2, 'seconds', limits],
+      ['pace.secondsPerSeam', 'The time to close a seam', pace.secondsPerSeam, 'seconds', limits],
+      ['pace.secondsPerClamp', 'The time to set a clamp', pace.secondsPerClamp, 'seconds', limits],
+    ])
   );
 }
 
@@ -74,7 +76,7 @@ export function spreadTime(work: SpreadWork, times: WorkingTimes): Outcome<Worke
       steps: [
         {
           finds: 'time to spread and close',
-          by: phrase('{area} at {spread} each, {seams} seams at {close} each, {hands} at work; open time is {open}.', {
+          by: phrase('{area} at {spread} each, {seams} seams at {close}, {hands} at work; open time {open}.', {
             area: m2(seamsArea(seams)),
             spread: seconds(pace.secondsPerM2),
             seams: count(seams.length),
@@ -86,7 +88,7 @@ export function spreadTime(work: SpreadWork, times: WorkingTimes): Outcome<Worke
         },
         {
           finds: 'time to clamp',
-          by: phrase('{clamps} clamps at {each}; closed time is {closed}.', {
+          by: phrase('{clamps} clamps at {each}; closed time {closed}.', {
             clamps: count(clamps),
             each: seconds(pace.secondsPerClamp),
             closed: seconds(times.closed.least),
@@ -94,7 +96,7 @@ export function spreadTime(work: SpreadWork, times: WorkingTimes): Outcome<Worke
           gives: seconds(needed.closedSeconds),
         },
       ],
-      holds: phrase('The first seam spread waits for the last. A dry run tells your own pace.'),
+      holds: phrase('The first seam spread waits for the last. A dry run shows your pace.'),
       sources: ['assumption'],
     },
   };

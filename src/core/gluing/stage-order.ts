@@ -21,13 +21,9 @@ export interface Needing {
 export function stageOrder<T extends Needing>(stages: readonly T[]): Outcome<readonly T[]> {
   const byId = new Map(stages.map((stage) => [stage.id, stage]));
   for (const [index, { id, name, needs }] of stages.entries()) {
-    if (byId.get(id) !== stages[index])
-      return problem(`stages.${index}.id`, `There are two stages with the id of ${name}.`);
+    if (byId.get(id) !== stages[index]) return problem(`stages.${index}.id`, `Two stages have the id of ${name}.`);
     if (needs.some((needed) => !byId.has(needed)))
-      return problem(
-        `stages.${index}.needs`,
-        `${name} waits for a stage that isn't there. Take that out or add the stage.`,
-      );
+      return problem(`stages.${index}.needs`, `${name} waits for a stage that isn't there. Add it, or don't wait.`);
   }
   const order: T[] = [];
   const done = new Set<string>();
@@ -53,5 +49,5 @@ function waitingForEachOther(waiting: readonly Needing[], done: ReadonlySet<stri
   }
   const ring = at ? trail.slice(trail.indexOf(at)) : trail;
   const names = ring.map(({ name }) => name).join(', ');
-  return problem('stages', `These wait for each other, so none can begin: ${names}. Take out one of the waits.`);
+  return problem('stages', `These wait for each other: ${names}. Take out one of the waits.`);
 }

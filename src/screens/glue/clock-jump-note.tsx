@@ -8,7 +8,7 @@ export function ClockJumpNote() {
   return (
     <div class="answer now" role="alert">
       <p>
-        <Say phrase={jump.said} />
+        <Say phrase={jump} />
       </p>
       <button type="button" class="button" onClick={putAside}>
         Seen

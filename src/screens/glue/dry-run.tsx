@@ -3,9 +3,11 @@ import { notify, offerUndo } from '../../app/notices.ts';
 import { useNow } from '../../app/now.ts';
 import { isProblem } from '../../core/answer/problem.ts';
 import { seconds } from '../../core/answer/quantity.ts';
+import type { Shop } from '../../store/records/shop.ts';
+import { withOptional } from '../../store/records/with-optional.ts';
 import { changeShop } from '../../store/shop.ts';
 import { Amount } from '../../ui/amount.tsx';
-import { dryRunOf, type Laps, lapNames, nextLap } from './dry-run-laps.ts';
+import { type Laps, lapNames, nextLap } from './dry-run-laps.ts';
 import { withDryRun } from './glue-pace.ts';
 import type { GluePlan } from './plan-glue-up.ts';
 
@@ -24,10 +26,7 @@ export function DryRunCard(props: Props) {
     <section class="card" aria-label="Dry run">
       {laps.length === 0 ? (
         <>
-          <p>
-            Do it once without glue: go through the strokes of spreading, close every seam, set every clamp. The times
-            of later glue-ups are then yours.
-          </p>
+          <p>Once without glue: spread, close every seam, set every clamp. Later glue-ups are timed at your pace.</p>
           <button type="button" class="button big" onClick={() => draft.set([Date.now()])}>
             Start a dry run
           </button>
@@ -53,17 +52,16 @@ function Running({ plan, seams, areaM2, laps, onLaps, onOver }: RunningProps) {
   const take = async () => {
     const taken = [...laps, Date.now()];
     if (nextLap(taken)) return onLaps(taken);
-    const run = dryRunOf(taken, { areaM2, seams, clamps });
+    const done = { spread: areaM2, close: seams, clamp: clamps };
     try {
-      let before: Parameters<typeof withDryRun>[0];
+      let before: Shop['pace'];
       await changeShop((shop) => {
         before = shop.pace;
-        const pace = withDryRun(shop.pace, run);
-        return isProblem(pace) ? shop : { ...shop, pace };
+        return { ...shop, pace: withDryRun(before, taken, done) };
       });
       onOver();
       offerUndo('Your pace is learnt from this run.', async () => {
-        await changeShop(({ pace: _, ...shop }) => (before ? { ...shop, pace: before } : shop));
+        await changeShop((shop) => withOptional(shop, 'pace', before));
       });
     } catch {
       notify('The run is not kept yet.');
@@ -72,7 +70,7 @@ function Running({ plan, seams, areaM2, laps, onLaps, onOver }: RunningProps) {
 
   return (
     <>
-      <p class="soft">{lap ? `${lapNames[lap].doing}…` : ''}</p>
+      <p class="soft">{lap && lapNames[lap].doing}</p>
       <p class="figure countdown" role="timer">
         <Amount of={seconds(Math.max(0, now - (laps.at(-1) ?? now)) / 1000)} />
       </p>

@@ -1,53 +1,43 @@
-import { isProblem, type Outcome } from '../../core/answer/problem.ts';
-import { type DryRun, learnPace, type Pace, usualPace } from '../../core/gluing/pace.ts';
+import { isProblem } from '../../core/answer/problem.ts';
+import { type Lap, learnPace, type Pace, usualPace } from '../../core/gluing/pace.ts';
 import type { Shop } from '../../store/records/shop.ts';
+import { type Laps, lapOrder } from './dry-run-laps.ts';
 
 type Learnt = NonNullable<Shop['pace']>;
 
-/** Under which names the shop keeps the pace at the glue: all seconds so far, and all cm2, seams and clamps done in them. */
-const kept = {
-  spread: 'glue-spread',
-  close: 'glue-close',
-  clamp: 'glue-clamp',
-} as const;
+/** Under which name the shop keeps a lap: all seconds so far, and all cm2, seams or clamps done in them. */
+const nameOf = (lap: Lap) => `glue-${lap}`;
 
 const cm2PerM2 = 1e4;
 
-/** All dry runs so far as one. */
-function soFar(pace: Learnt = {}): DryRun {
-  const { [kept.spread]: spread, [kept.close]: close, [kept.clamp]: clamp } = pace;
-  return {
-    areaM2: (spread?.count ?? 0) / cm2PerM2,
-    seams: close?.count ?? 0,
-    clamps: clamp?.count ?? 0,
-    ...(spread && spread.count > 0 && { spreadSeconds: spread.seconds }),
-    ...(close && close.count > 0 && { closeSeconds: close.seconds }),
-    ...(clamp && clamp.count > 0 && { clampSeconds: clamp.seconds }),
-  };
-}
+/** A lap longer than this is a stopwatch that was forgotten. */
+const longestSeconds = 86_400;
 
 /** The maker's own pace where dry runs have shown it, the usual one elsewhere. */
-export function paceOf({ pace }: Pick<Shop, 'pace'>): Pace {
-  const learnt = learnPace([soFar(pace)]);
+export function paceOf({ pace = {} }: Pick<Shop, 'pace'>): Pace {
+  const timed = lapOrder.flatMap((lap) => {
+    const { seconds = 0, count = 0 } = pace[nameOf(lap)] ?? {};
+    return count > 0 ? [[lap, { seconds, count: lap === 'spread' ? count / cm2PerM2 : count }]] : [];
+  });
+  const learnt = learnPace(Object.fromEntries(timed));
   return isProblem(learnt) ? usualPace : learnt;
 }
 
 /** Whether any dry run has been timed. */
 export const hasLearnt = ({ pace = {} }: Pick<Shop, 'pace'>): boolean =>
-  Object.values(kept).some((name) => pace[name] !== undefined);
+  lapOrder.some((lap) => pace[nameOf(lap)] !== undefined);
 
-/** What the shop keeps once one more dry run is timed. */
-export function withDryRun(pace: Learnt | undefined, run: DryRun): Outcome<Learnt> {
-  const checked = learnPace([run]);
-  if (isProblem(checked)) return checked;
-  const add = (name: string, seconds: number | undefined, count: number): Learnt => {
-    const before = pace?.[name] ?? { seconds: 0, count: 0 };
-    return seconds === undefined ? {} : { [name]: { seconds: before.seconds + seconds, count: before.count + count } };
-  };
-  return {
-    ...pace,
-    ...add(kept.spread, run.spreadSeconds, Math.max(1, Math.round(run.areaM2 * cm2PerM2))),
-    ...add(kept.close, run.closeSeconds, run.seams),
-    ...add(kept.clamp, run.clampSeconds, run.clamps),
-  };
+/**
+ * What the shop keeps once one more dry run is timed: m2, seams and clamps done. A lap of no time or without end, or in
+ * which nothing was done, tells nothing and is left out.
+ */
+export function withDryRun(pace: Learnt | undefined, laps: Laps, done: Readonly<Record<Lap, number>>): Learnt {
+  const added = lapOrder.flatMap((lap, at) => {
+    const seconds = ((laps[at + 1] ?? 0) - (laps[at] ?? 0)) / 1000;
+    const count = lap === 'spread' ? Math.round(done.spread * cm2PerM2) : done[lap];
+    if (seconds <= 0 || seconds > longestSeconds || count === 0) return [];
+    const before = pace?.[nameOf(lap)] ?? { seconds: 0, count: 0 };
+    return [[nameOf(lap), { seconds: before.seconds + seconds, count: before.count + count }]];
+  });
+  return { ...pace, ...Object.fromEntries(added) };
 }

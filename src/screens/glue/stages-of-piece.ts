@@ -70,7 +70,7 @@ function stagesOfPanel(part: Part, unit: number, plan: Plan | undefined, shop: S
       name: part.quantity > 1 ? `${part.name} ${unit}` : part.name,
       length: part.length + laid.extra,
       thickness: part.thickness,
-      strips: laid.widths.map((width, at) => ({ id: String(at), width })),
+      strips: laid.widths,
     },
     laid.groups,
   );

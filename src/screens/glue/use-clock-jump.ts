@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { useNow } from '../../app/now.ts';
-import { type ClockJump, type ClockReading, clockJump } from '../../core/gluing/clock-jump.ts';
+import type { Phrase } from '../../core/answer/phrase.ts';
+import { type ClockReading, clockJump } from '../../core/gluing/clock-jump.ts';
 import { readDraft, writeDraft } from '../../store/drafts.ts';
 
 const key = 'clock-1';
@@ -18,9 +19,9 @@ let last: ClockReading | undefined;
 let keptAt = Number.NEGATIVE_INFINITY;
 
 /** Whether the phone's clock was set since it was last looked at, be it before a restart; and the way to put that aside. */
-export function useClockJump(): readonly [ClockJump | undefined, () => void] {
+export function useClockJump(): readonly [Phrase | undefined, () => void] {
   const now = useNow();
-  const [jump, setJump] = useState<ClockJump>();
+  const [jump, setJump] = useState<Phrase>();
   const [ready, setReady] = useState(last !== undefined);
   useEffect(() => {
     if (last) return;

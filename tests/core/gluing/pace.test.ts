@@ -2,30 +2,25 @@ import { describe, expect, it } from 'vitest';
 import { learnPace, usualPace } from '../../../src/core/gluing/pace.ts';
 
 describe('learnPace', () => {
-  it('weighs a large run more than a small one', () => {
-    const runs = [
-      { areaM2: 0.1, seams: 2, clamps: 5, spreadSeconds: 120, closeSeconds: 60 },
-      { areaM2: 0.3, seams: 4, clamps: 5, spreadSeconds: 480, closeSeconds: 60 },
-    ];
-    const pace = learnPace(runs);
-    expect(pace).toEqual({ secondsPerM2: 1500, secondsPerSeam: 20, secondsPerClamp: usualPace.secondsPerClamp });
+  it('is all seconds over all that was done in them', () => {
+    const timed = { spread: { seconds: 120 + 480, count: 0.1 + 0.3 }, close: { seconds: 120, count: 6 } };
+    const { secondsPerM2, ...others } = learnPace(timed) as typeof usualPace;
+    // Doubles: 0.1 + 0.3 is rounded.
+    expect(secondsPerM2).toBeCloseTo(1500, 9);
+    expect(others).toEqual({ secondsPerSeam: 20, secondsPerClamp: usualPace.secondsPerClamp });
   });
 
-  it('keeps the pace before where nothing was timed', () => {
-    expect(learnPace([])).toEqual(usualPace);
-    const before = { secondsPerM2: 1, secondsPerSeam: 2, secondsPerClamp: 3 };
-    expect(learnPace([{ areaM2: 1, seams: 1, clamps: 2, clampSeconds: 80 }], before)).toEqual({
-      ...before,
-      secondsPerClamp: 40,
-    });
+  it('keeps the usual pace where nothing was timed', () => {
+    expect(learnPace({})).toEqual(usualPace);
+    expect(learnPace({ clamp: { seconds: 80, count: 2 } })).toEqual({ ...usualPace, secondsPerClamp: 40 });
   });
 
   it.each([
-    [{ areaM2: 0, seams: 1, clamps: 1, spreadSeconds: 5 }, 'runs.0.areaM2'],
-    [{ areaM2: 1, seams: -1, clamps: 1, closeSeconds: 5 }, 'runs.0.seams'],
-    [{ areaM2: 1, seams: 1, clamps: 1, clampSeconds: -5 }, 'runs.0.clampSeconds'],
-    [{ areaM2: 1, seams: 1, clamps: 1, spreadSeconds: Number.NaN }, 'runs.0.spreadSeconds'],
-  ])('refuses %j', (run, field) => {
-    expect(learnPace([run])).toMatchObject({ kind: 'problem', field });
+    [{ spread: { seconds: 5, count: 0 } }, 'spread.count'],
+    [{ close: { seconds: 5, count: -1 } }, 'close.count'],
+    [{ clamp: { seconds: -5, count: 1 } }, 'clamp.seconds'],
+    [{ spread: { seconds: Number.NaN, count: 1 } }, 'spread.seconds'],
+  ])('refuses %j', (timed, field) => {
+    expect(learnPace(timed)).toMatchObject({ kind: 'problem', field });
   });
 });

@@ -1,12 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { isProblem } from '../../../src/core/answer/problem.ts';
-import { panelStages, subPanelGroups } from '../../../src/core/gluing/panel-stages.ts';
+import { panelStages } from '../../../src/core/gluing/panel-stages.ts';
 import { stageOrder } from '../../../src/core/gluing/stage-order.ts';
 import { solved } from './helpers.ts';
 
-const strips = (...widths: number[]) => widths.map((width, index) => ({ id: `${index}`, width }));
-const lid = { id: 'lid', name: 'Lid', length: 1000, thickness: 22, strips: strips(90, 110, 100, 120) };
+const lid = { id: 'lid', name: 'Lid', length: 1000, thickness: 22, strips: [90, 110, 100, 120] };
 
 describe('panelStages', () => {
   it('glues a lid in two sub-panels, then joins them', () => {
@@ -19,7 +18,7 @@ describe('panelStages', () => {
     ]);
   });
   it('needs no stage for one strip, one for one group, and none for a group of one', () => {
-    expect(panelStages({ ...lid, strips: strips(300) }, [1])).toEqual([]);
+    expect(panelStages({ ...lid, strips: [300] }, [1])).toEqual([]);
     expect(solved(panelStages(lid, [4]))).toMatchObject([{ id: 'lid', needs: [], seams: [{}, {}, {}] }]);
     expect(solved(panelStages(lid, [1, 3]))).toMatchObject([
       { id: 'lid/2' },
@@ -30,7 +29,7 @@ describe('panelStages', () => {
     fc.assert(
       fc.property(fc.array(fc.integer({ min: 1, max: 4 }), { minLength: 1, maxLength: 6 }), (groups) => {
         const number = groups.reduce((sum, size) => sum + size, 0);
-        const stages = solved(panelStages({ ...lid, strips: strips(...Array(number).fill(80)) }, groups));
+        const stages = solved(panelStages({ ...lid, strips: Array<number>(number).fill(80) }, groups));
         return stages.flatMap(({ seams }) => seams).length === number - 1 && !isProblem(stageOrder(stages));
       }),
     );
@@ -39,22 +38,10 @@ describe('panelStages', () => {
     [{ thickness: 0 }, [2, 2], 'thickness'],
     [{ length: Number.NaN }, [2, 2], 'length'],
     [{ strips: [] }, [], 'strips'],
-    [{ strips: strips(90, -1) }, [2], 'strips.1.width'],
+    [{ strips: [90, -1] }, [2], 'strips.1'],
     [{}, [2, 1], 'groups'],
     [{}, [4, 0], 'groups.1'],
   ])('refuses %j in groups %j', (wrong, groups, field) => {
     expect(panelStages({ ...lid, ...wrong }, groups)).toMatchObject({ kind: 'problem', field });
-  });
-});
-
-describe('subPanelGroups', () => {
-  it('keeps each sub-panel within the planer', () => {
-    expect(subPanelGroups(lid, 260)).toEqual([2, 2]);
-    expect(subPanelGroups(lid, 420)).toEqual([4]);
-    expect(subPanelGroups(lid, 120)).toEqual([1, 1, 1, 1]);
-  });
-  it('names a strip that is too wide', () => {
-    expect(subPanelGroups(lid, 105)).toMatchObject({ kind: 'problem', field: 'strips.1.width' });
-    expect(subPanelGroups(lid, 0)).toMatchObject({ kind: 'problem', field: 'planerWidth' });
   });
 });
