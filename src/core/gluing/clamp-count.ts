@@ -26,7 +26,7 @@ export interface ClampWork {
   /** Newtons one clamp gives. */
   readonly clampForce: number;
   /** mm from the clamp's pad to the nearest seam: width of the outer board. Left out: spread of pressure is not looked at. */
-  readonly outerBoard?: number;
+  readonly outerBoard?: number | undefined;
   /** mm of caul between pad and board, measured the same way. */
   readonly caul?: number;
 }

@@ -9,10 +9,10 @@ export interface GlueUpEvents {
   /** First glue spread. */
   readonly startedAt: number;
   /** All seams together. */
-  readonly closedAt?: number;
+  readonly closedAt?: number | undefined;
   /** All clamps tight. */
-  readonly clampedAt?: number;
-  readonly unclampedAt?: number;
+  readonly clampedAt?: number | undefined;
+  readonly unclampedAt?: number | undefined;
 }
 
 /** A stretch of a glue-up. In `open` and `closed` the maker hurries, in the others he waits. */

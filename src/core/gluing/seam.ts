@@ -1,4 +1,4 @@
-import { firstBad } from '../answer/bad-number.ts';
+import { badNumber } from '../answer/bad-number.ts';
 import { type Problem, problem } from '../answer/problem.ts';
 
 /** A glued joint, flat and rectangular: an edge joint is the panel's length by its thickness. */
@@ -18,13 +18,22 @@ export const seamArea = ({ length, width }: Seam): number => (length * width) / 
 /** Area of all seams together, m2. */
 export const seamsArea = (seams: readonly Seam[]): number => seams.reduce((sum, seam) => sum + seamArea(seam), 0);
 
+const names: Readonly<Record<keyof Seam, string>> = {
+  length: 'The length of a seam',
+  width: 'The thickness at a seam',
+};
+
+/** Why a seam can't have this length or width, mm. */
+export const badSeamSize = (size: keyof Seam, value: number, field: string = size): Problem | undefined =>
+  badNumber(field, names[size], value, 'mm', limits);
+
 /** Why these seams can't be glued: there are none, or one lacks a size. */
-export function badSeams(seams: readonly Seam[]): Problem | undefined {
-  if (seams.length === 0) return problem('seams', 'Add a seam.');
-  return firstBad(
-    seams.flatMap(({ length, width }, at) => [
-      [`seams.${at}.length`, 'The length of a seam', length, 'mm', limits],
-      [`seams.${at}.width`, 'The thickness at a seam', width, 'mm', limits],
-    ]),
-  );
-}
+export const badSeams = (seams: readonly Seam[]): Problem | undefined =>
+  seams.length === 0
+    ? problem('seams', 'Add a seam.')
+    : seams
+        .flatMap(({ length, width }, at) => [
+          badSeamSize('length', length, `seams.${at}.length`),
+          badSeamSize('width', width, `seams.${at}.width`),
+        ])
+        .find((bad) => bad !== undefined);

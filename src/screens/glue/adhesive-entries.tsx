@@ -3,28 +3,21 @@ import { adhesives } from '../../tables/adhesives.ts';
 import { NumberField, Pick } from '../../ui/fields.tsx';
 import { degreesSign } from '../../ui/temperature.ts';
 import { withAdhesive } from './glue-form.ts';
-import { lastLabel } from './label-times.ts';
 import type { FormProps } from './setup-form.tsx';
 
 const options = adhesives.map(({ id, name }) => ({ value: id, label: name }));
 
 /** Which kind of glue, and how warm the shop is. */
-export function AdhesiveEntries({ form, change, trouble, glueups }: FormProps & { glueups: readonly Glueup[] }) {
+export function AdhesiveEntries({ form, change, entry, glueups }: FormProps & { glueups: readonly Glueup[] }) {
   return (
     <div class="fields">
       <Pick
         label="Adhesive"
         value={form.adhesive}
         options={options}
-        onInput={(kind) => change(withAdhesive(form, kind, lastLabel(glueups, kind)))}
+        onInput={(kind) => change(withAdhesive(form, kind, glueups))}
       />
-      <NumberField
-        label="Temperature"
-        hint={degreesSign()}
-        value={form.temperature}
-        problem={trouble('temperature')}
-        onInput={(temperature) => change({ temperature })}
-      />
+      <NumberField label="Temperature" hint={degreesSign()} {...entry('temperature')} />
     </div>
   );
 }

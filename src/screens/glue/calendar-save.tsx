@@ -13,14 +13,11 @@ export function CalendarSave({ glueup, now }: { glueup: Glueup; now: number }) {
     const text = calendarFile(timers, Date.now());
     if (isProblem(text)) return notify(text.message.text);
     const how = await saveFile('glue-up.ics', 'text/calendar', text);
-    if (how === 'saved') notify('Saved. Open the file to put its alarms in your calendar.');
+    if (how === 'saved') notify('Saved. Open the file to put them in your calendar.');
   };
   return (
     <>
-      <p class="soft">
-        This app rings while it is open. A web app can’t wake a locked phone: for what comes later, let your calendar
-        ring.
-      </p>
+      <p class="soft">This app rings while it is open. A web app can’t wake a locked phone, but your calendar can.</p>
       <button type="button" class="button" onClick={() => void save()}>
         Alarms for the calendar
       </button>

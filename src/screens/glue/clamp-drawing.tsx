@@ -23,13 +23,12 @@ export function ClampDrawing({ length, clamps, across }: Props) {
   const height = Math.min(150, Math.max(36, (across ?? length / 4) * scale));
   const places = clampPlaces(length, clamps);
   const write = (mm: number) => `${formatLength(mm, units.value)} ${units.value.unit}`;
-  const [first] = places;
   return (
     <Drawing
       name="Clamps"
       width={width}
       height={height + 40}
-      alternative={`${clamps} clamps along ${write(length)}: the first ${write(first?.at ?? 0)} from the end and below, then above and below by turns, ${write(length / clamps)} apart.`}
+      alternative={`${clamps} clamps along ${write(length)}: the first below, ${write(length / clamps / 2)} from the end, the next above and so on, ${write(length / clamps)} apart.`}
     >
       {(hatch) => (
         <>
@@ -47,7 +46,7 @@ export function ClampDrawing({ length, clamps, across }: Props) {
             );
           })}
           <text x={margin} y={height + 36} font-size="12">
-            Dashed: below. Whole: above.
+            Dashed: below.
           </text>
         </>
       )}

@@ -21,16 +21,14 @@ export function ClampTrouble({ short, twice, owned, now }: Props) {
     <section class="card" aria-label="Clamps">
       {worst && (
         <p>
-          You have {owned} clamps. Begun as soon as they may, {worst.stages.slice(0, 2).join(' and ')}
-          {worst.stages.length > 2 && ` and ${worst.stages.length - 2} more`} would take {worst.clamps} at once, from{' '}
-          {clockTime(worst.from, now)}. Above, each waits until clamps are free.
+          You have {owned} clamps. At once, {worst.stages.slice(0, 2).join(' and ')}
+          {worst.stages.length > 2 && ` and ${worst.stages.length - 2} more`} would take {worst.clamps} from{' '}
+          {clockTime(worst.from, now)}: each waits until clamps are free.
         </p>
       )}
       {short.length > 0 && (
         <details>
-          <summary>
-            {short.length} {short.length === 1 ? 'takes' : 'take'} more clamps than you have
-          </summary>
+          <summary>More clamps than you have: {short.length}</summary>
           <ul class="rows">
             {short.map(({ name, clamps }) => (
               <li>

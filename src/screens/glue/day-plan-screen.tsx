@@ -5,7 +5,6 @@ import { routeTo } from '../../app/routes.ts';
 import { shop } from '../../app/shop.ts';
 import { badNumber } from '../../core/answer/bad-number.ts';
 import { isProblem } from '../../core/answer/problem.ts';
-import { tableCelsius } from '../../core/gluing/adhesive-times.ts';
 import { dayPlan } from '../../core/gluing/day-plan.ts';
 import { doubleBookings } from '../../core/gluing/double-bookings.ts';
 import { glueups } from '../../store/glueups.ts';
@@ -39,17 +38,17 @@ export function DayPlanScreen() {
   const now = Math.floor(useNow() / minute) * minute;
   if (!read || !hours.value) return null;
   const { from, until } = hours.value;
-  const newest = [...read.glueups].sort((a, b) => b.created - a.created)[0];
   const owned = clampsOwned(shop.value);
   const { stages, running, short } = dayStages({
     ...read,
     shop: shop.value,
-    celsius: airNow(shop.value, now)?.celsius ?? newest?.celsius ?? tableCelsius,
+    celsius: airNow(shop.value, now)?.celsius,
     now,
   });
-  const plan = dayPlan({ stages, start: now, clampsOwned: owned, windows: shopHours(now, from, until) });
+  const day = { stages, start: now, windows: shopHours(now, from, until) };
+  const plan = dayPlan({ ...day, clampsOwned: owned });
   // Without a limit on clamps: what would be spoken for twice.
-  const rushed = dayPlan({ stages, start: now, clampsOwned: 1000, windows: shopHours(now, from, until) });
+  const rushed = dayPlan({ ...day, clampsOwned: 1000 });
   const twice = isProblem(rushed) ? [] : doubleBookings(rushed, owned);
   const hour = (label: string, value: number, least: number, most: number, accept: (value: number) => void) => (
     <SettledNumber
@@ -73,7 +72,7 @@ export function DayPlanScreen() {
       {stages.length === 0 ? (
         <p class="answer">
           <span class="figure words">Nothing to glue</span>
-          <span>List a piece with panels or joints, and its glue-ups come here in their order.</span>
+          <span>Glue-ups of your pieces come here in their order.</span>
         </p>
       ) : isProblem(plan) ? (
         <p class="answer now">
@@ -89,8 +88,7 @@ export function DayPlanScreen() {
         {hour('Until', until, from + 1, 24, (value) => hours.set({ from, until: value }))}
       </div>
       <p class="soft small">
-        With the glue of your last glue-up, in the air there is, alone, at your pace. Glue sets and rests outside these
-        hours as well.
+        With the glue of your last glue-up, in the air there is, alone, at your pace. Glue sets outside these hours too.
       </p>
     </Screen>
   );

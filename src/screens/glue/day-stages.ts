@@ -1,4 +1,5 @@
 import { isProblem } from '../../core/answer/problem.ts';
+import type { AdhesivePhase } from '../../core/gluing/adhesive.ts';
 import type { PlannedStage, Window } from '../../core/gluing/day-plan.ts';
 import type { Glueup } from '../../store/records/glueup.ts';
 import type { Piece } from '../../store/records/piece.ts';
@@ -14,8 +15,8 @@ interface Records {
   readonly plans: readonly Plan[];
   readonly glueups: readonly Glueup[];
   readonly shop: Shop;
-  /** Degrees Celsius in the shop. */
-  readonly celsius: number;
+  /** Degrees Celsius in the shop; as at the last glue-up where it isn't known. */
+  readonly celsius: number | undefined;
   readonly now: number;
 }
 
@@ -33,74 +34,61 @@ export const clampsOwned = ({ clamps }: Pick<Shop, 'clamps'>): number =>
 /** Glue-ups of all unfinished pieces as the day's plan takes them: what runs, with what is left of it, and what is to come. */
 export function dayStages({ pieces, plans, glueups, shop, celsius, now }: Records): DayStages {
   const owned = clampsOwned(shop);
-  const short: { name: string; clamps: number }[] = [];
-  const open = pieces.filter(({ finishedAt }) => finishedAt === undefined);
-  const idOf = (glueup: Glueup) => (glueup.pieceId ? `${glueup.pieceId}:${glueup.stage}` : glueup.id);
-
-  const held = glueups
-    .filter((glueup) => isHeld(glueup, now))
-    .map((glueup) => heldStage(glueup, idOf(glueup), owned, now));
+  const held = glueups.flatMap((glueup) => heldStage(glueup, owned, now));
   const running = new Set(held.map(({ id }) => id));
-  const toCome = open.flatMap((piece) => {
-    const stages = stagesOfPiece(piece, planOf(plans.filter(({ pieceId }) => pieceId === piece.id)), shop);
-    const { begun } = progressOf(
-      stages,
-      glueups.filter(({ pieceId }) => pieceId === piece.id),
-      now,
-    );
-    return stages
-      .filter(({ id }) => !begun.has(id))
-      .map((stage): PlannedStage => {
-        const { clamps, ...times } = stageTimes(stage, { glueups, shop, celsius });
-        const name = `${piece.name}: ${stage.name}`;
-        if (clamps > owned) short.push({ name, clamps });
-        return {
-          id: `${piece.id}:${stage.id}`,
-          name,
-          needs: stage.needs
-            .filter((id) => !begun.has(id) || running.has(`${piece.id}:${id}`))
-            .map((id) => `${piece.id}:${id}`),
-          clamps: Math.min(clamps, owned),
-          ...times,
-        };
-      });
-  });
-  return { stages: [...held, ...toCome], running, short };
-}
-
-/** In the clamps, or at rest. */
-function isHeld(glueup: Glueup, now: number): boolean {
-  if (glueup.restedAt !== undefined) return false;
-  const run = runOf(glueup);
-  return !isProblem(run) && (run.phases.find(({ id }) => id === 'rest')?.until ?? 0) > now;
-}
-
-function heldStage(glueup: Glueup, id: string, owned: number, now: number): PlannedStage {
-  const run = runOf(glueup);
-  const left = (phase: 'clamp' | 'rest') =>
-    isProblem(run) ? 0 : Math.max(0, ((run.phases.find((one) => one.id === phase)?.until ?? now) - now) / 1000);
-  const clamped = glueup.unclampedAt === undefined;
+  const toCome = pieces
+    .filter(({ finishedAt }) => finishedAt === undefined)
+    .flatMap((piece) => {
+      const ofPiece = <R extends { readonly pieceId?: string }>(records: readonly R[]) =>
+        records.filter(({ pieceId }) => pieceId === piece.id);
+      const idOf = (stage: string) => `${piece.id}:${stage}`;
+      const stages = stagesOfPiece(piece, planOf(ofPiece(plans)), shop);
+      const { begun } = progressOf(stages, ofPiece(glueups), now);
+      return stages
+        .filter(({ id }) => !begun.has(id))
+        .map((stage): PlannedStage => {
+          const needs = stage.needs.filter((id) => !begun.has(id) || running.has(idOf(id))).map(idOf);
+          const name = `${piece.name}: ${stage.name}`;
+          return { id: idOf(stage.id), name, needs, ...stageTimes(stage, { glueups, shop, celsius }) };
+        });
+    });
   return {
-    id,
-    name: glueup.name,
-    needs: [],
-    handSeconds: 0,
-    clampSeconds: clamped ? left('clamp') : 0,
-    restSeconds: Math.max(0, left('rest') - (clamped ? left('clamp') : 0)),
-    clamps: clamped ? Math.min(glueup.clamps ?? 0, owned) : 0,
+    stages: [...held, ...toCome.map((stage) => ({ ...stage, clamps: Math.min(stage.clamps, owned) }))],
+    running,
+    short: toCome.filter(({ clamps }) => clamps > owned),
   };
 }
 
+/** What is in the clamps or at rest, with what is left of that; nothing for a glue-up that is through. */
+function heldStage(glueup: Glueup, owned: number, now: number): PlannedStage[] {
+  const run = runOf(glueup);
+  if (isProblem(run) || glueup.restedAt !== undefined) return [];
+  const left = (phase: AdhesivePhase) =>
+    Math.max(0, (run.phases.find(({ id }) => id === phase)?.until ?? 0) - now) / 1000;
+  if (left('rest') === 0) return [];
+  const clamped = glueup.unclampedAt === undefined;
+  const clampSeconds = clamped ? left('clamp') : 0;
+  return [
+    {
+      id: glueup.pieceId ? `${glueup.pieceId}:${glueup.stage}` : glueup.id,
+      name: glueup.name,
+      needs: [],
+      handSeconds: 0,
+      clampSeconds,
+      restSeconds: left('rest') - clampSeconds,
+      clamps: clamped ? Math.min(glueup.clamps ?? 0, owned) : 0,
+    },
+  ];
+}
+
 function stageTimes(stage: PieceStage, { glueups, shop, celsius }: Pick<Records, 'glueups' | 'shop' | 'celsius'>) {
-  const { times, time, clamps } = planStage(stage, usualGlue(glueups, celsius), shop);
-  const needed = clamps && !isProblem(clamps) ? clamps.needed.value.clamps : 0;
-  if (isProblem(times) || isProblem(time)) return { handSeconds: 0, clampSeconds: 0, restSeconds: 0, clamps: needed };
-  const { openSeconds, closedSeconds } = time.spread.value;
+  const { times, time, setting } = planStage(stage, usualGlue(glueups, celsius), shop);
+  const isKnown = !isProblem(times) && !isProblem(time);
   return {
-    handSeconds: openSeconds + closedSeconds,
-    clampSeconds: times.value.clamp.most,
-    restSeconds: times.value.rest.most,
-    clamps: needed,
+    handSeconds: isKnown ? time.spread.value.openSeconds + time.spread.value.closedSeconds : 0,
+    clampSeconds: isKnown ? times.value.clamp.most : 0,
+    restSeconds: isKnown ? times.value.rest.most : 0,
+    clamps: setting,
   };
 }
 

@@ -1,7 +1,6 @@
 import { useDraft } from '../../app/draft.ts';
 import { notify, offerUndo } from '../../app/notices.ts';
 import { useNow } from '../../app/now.ts';
-import { isProblem } from '../../core/answer/problem.ts';
 import { seconds } from '../../core/answer/quantity.ts';
 import type { Shop } from '../../store/records/shop.ts';
 import { withOptional } from '../../store/records/with-optional.ts';
@@ -44,15 +43,14 @@ interface RunningProps extends Props {
   onOver(): void;
 }
 
-function Running({ plan, seams, areaM2, laps, onLaps, onOver }: RunningProps) {
+function Running({ plan: { setting }, seams, areaM2, laps, onLaps, onOver }: RunningProps) {
   const now = useNow();
   const lap = nextLap(laps);
-  const clamps = plan.clamps && !isProblem(plan.clamps) ? plan.clamps.needed.value.clamps : 0;
 
   const take = async () => {
     const taken = [...laps, Date.now()];
     if (nextLap(taken)) return onLaps(taken);
-    const done = { spread: areaM2, close: seams, clamp: clamps };
+    const done = { spread: areaM2, close: seams, clamp: setting };
     try {
       let before: Shop['pace'];
       await changeShop((shop) => {

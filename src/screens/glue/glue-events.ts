@@ -1,7 +1,13 @@
 import { isProblem, type Outcome } from '../../core/answer/problem.ts';
 import { range } from '../../core/answer/range.ts';
 import { sayPhrase } from '../../core/answer/say-phrase.ts';
-import type { AdhesivePhase, AdhesiveTimes } from '../../core/gluing/adhesive.ts';
+import {
+  type AdhesivePhase,
+  type AdhesiveTimes,
+  adhesivePhases,
+  isHurry,
+  timesBy,
+} from '../../core/gluing/adhesive.ts';
 import { adhesiveTimes } from '../../core/gluing/adhesive-times.ts';
 import { type GluePhase, type GlueUp, type GlueUpEvents, glueUp } from '../../core/gluing/glue-up.ts';
 import type { Glueup } from '../../store/records/glueup.ts';
@@ -12,48 +18,32 @@ import { units } from '../../ui/units.ts';
 /** What the maker says has happened. */
 export type GlueEvent = 'closed' | 'clamped' | 'unclamped' | 'rested';
 
-const begunBy: Readonly<Record<'closed' | 'clamped' | 'unclamped', AdhesivePhase>> = {
-  closed: 'closed',
-  clamped: 'clamp',
-  unclamped: 'rest',
-};
-
-const said: Readonly<Record<GlueEvent, string>> = {
-  closed: 'All closed.',
-  clamped: 'All clamped.',
-  unclamped: 'Unclamped.',
-  rested: 'Rest is over.',
-};
-
-export const phasesOf = (times: AdhesiveTimes): { readonly name: AdhesivePhase; readonly seconds: number }[] => [
-  { name: 'open', seconds: times.open.least },
-  { name: 'closed', seconds: times.closed.least },
-  { name: 'clamp', seconds: times.clamp.most },
-  { name: 'rest', seconds: times.rest.most },
-  { name: 'cure', seconds: times.cure.most },
+/** What the maker says, in order, with the phase that begins by it. */
+export const glueEvents: readonly {
+  readonly event: GlueEvent;
+  readonly label: string;
+  readonly begins?: AdhesivePhase;
+}[] = [
+  { event: 'closed', label: 'All closed', begins: 'closed' },
+  { event: 'clamped', label: 'All clamped', begins: 'clamp' },
+  { event: 'unclamped', label: 'Unclamped', begins: 'rest' },
+  { event: 'rested', label: 'Rest is over' },
 ];
+
+export const phasesOf = (times: AdhesiveTimes) =>
+  adhesivePhases.map((name) => ({ name, seconds: isHurry(name) ? times[name].least : times[name].most }));
 
 /** The adhesive's times at this glue-up; of a kind that isn't known here, those that were kept with it. */
 export function timesOf({ adhesive, celsius, label, phases }: Glueup): AdhesiveTimes {
   const known = findAdhesive(adhesive);
   const times = known && adhesiveTimes(known, celsius, label);
   if (times && !isProblem(times)) return times.value;
-  const kept = (name: AdhesivePhase) => range(phases.find((phase) => phase.name === name)?.seconds ?? 0);
-  return { open: kept('open'), closed: kept('closed'), clamp: kept('clamp'), rest: kept('rest'), cure: kept('cure') };
+  return timesBy((name) => range(phases.find((phase) => phase.name === name)?.seconds ?? 0));
 }
 
-const begunAt = ({ phases }: Glueup, name: AdhesivePhase) => phases.find((phase) => phase.name === name)?.startedAt;
-
-export function eventsOf(glueup: Glueup): GlueUpEvents {
-  const closedAt = begunAt(glueup, 'closed');
-  const clampedAt = begunAt(glueup, 'clamp');
-  const { startedAt = glueup.created, unclampedAt } = glueup;
-  return {
-    startedAt,
-    ...(closedAt !== undefined && { closedAt }),
-    ...(clampedAt !== undefined && { clampedAt }),
-    ...(unclampedAt !== undefined && { unclampedAt }),
-  };
+export function eventsOf({ phases, created, startedAt = created, unclampedAt }: Glueup): GlueUpEvents {
+  const begunAt = (name: AdhesivePhase) => phases.find((phase) => phase.name === name)?.startedAt;
+  return { startedAt, closedAt: begunAt('closed'), clampedAt: begunAt('clamp'), unclampedAt };
 }
 
 /** The glue-up along the clock. Its rest stays on view past its end, until the maker has seen it. */
@@ -84,14 +74,10 @@ export function timerOf(glueup: Glueup, phases: readonly GluePhase[], at: number
   };
 }
 
-const order: readonly GlueEvent[] = ['closed', 'clamped', 'unclamped', 'rested'];
-
-/** How far the glue-up is, as a place in the order of events; 0 when only spread. */
+/** How far the glue-up is: how many of the events are behind it. */
 export function stepOf(glueup: Glueup): number {
-  if (glueup.restedAt !== undefined) return 4;
-  if (glueup.unclampedAt !== undefined) return 3;
-  if (begunAt(glueup, 'clamp') !== undefined) return 2;
-  return begunAt(glueup, 'closed') === undefined ? 0 : 1;
+  const { closedAt, clampedAt, unclampedAt } = eventsOf(glueup);
+  return [closedAt, clampedAt, unclampedAt, glueup.restedAt].findLastIndex((at) => at !== undefined) + 1;
 }
 
 /**
@@ -99,19 +85,18 @@ export function stepOf(glueup: Glueup): number {
  * written in its log. A clock that was set back never puts an event before the one it follows.
  */
 export function withEvent(glueup: Glueup, event: GlueEvent, now: number): Glueup {
-  if (stepOf(glueup) > order.indexOf(event)) return glueup;
-  const { startedAt, closedAt = 0, clampedAt = 0, unclampedAt = 0 } = eventsOf(glueup);
-  const last = Math.max(startedAt, closedAt, clampedAt, unclampedAt);
+  const told = glueEvents.slice(stepOf(glueup)).find((one) => one.event === event);
+  if (!told) return glueup;
+  const last = Math.max(...Object.values(eventsOf(glueup)).filter((at) => at !== undefined));
   const at = Math.max(now, last);
-  const begins = event === 'rested' ? undefined : begunBy[event];
   const next: Glueup = {
     ...glueup,
-    phases: glueup.phases.map((phase) => (phase.name === begins ? { ...phase, startedAt: at } : phase)),
+    phases: glueup.phases.map((phase) => (phase.name === told.begins ? { ...phase, startedAt: at } : phase)),
     ...(event === 'unclamped' && { unclampedAt: at }),
     ...(event === 'rested' && { restedAt: at }),
   };
   const texts = [
-    said[event],
+    `${told.label}.`,
     ...(now < last ? ['The clock was set back before this: the time is not sure.'] : []),
     ...newRemarks(glueup, next),
   ];

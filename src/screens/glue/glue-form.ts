@@ -1,11 +1,12 @@
-import type { AdhesivePhase } from '../../core/gluing/adhesive.ts';
-import { type AdhesiveLabel, tableCelsius } from '../../core/gluing/adhesive-times.ts';
+import type { Adhesive, AdhesivePhase } from '../../core/gluing/adhesive.ts';
+import { tableCelsius } from '../../core/gluing/adhesive-times.ts';
 import type { GlueTool } from '../../core/gluing/glue-amount.ts';
 import { formatLength } from '../../core/length/format-length.ts';
-import { adhesives } from '../../tables/adhesives.ts';
+import type { Glueup } from '../../store/records/glueup.ts';
+import { adhesives, findAdhesive } from '../../tables/adhesives.ts';
 import { fromCelsius } from '../../ui/temperature.ts';
 import { units } from '../../ui/units.ts';
-import { labelTexts } from './label-times.ts';
+import { labelTexts, lastLabel } from './label-times.ts';
 import type { PieceStage } from './stages-of-piece.ts';
 
 /** Seams of one size, as typed. */
@@ -39,6 +40,9 @@ export interface GlueForm {
   readonly label: LabelTexts;
 }
 
+/** The kind of that id, or the first where it isn't known here. */
+export const adhesiveOf = (id = ''): Adhesive => findAdhesive(id) ?? (adhesives[0] as Adhesive);
+
 export const emptySeam: SeamTexts = { count: '1', length: '', width: '' };
 
 const shownDegrees = (celsius: number) => String(Math.round(fromCelsius(celsius) * 10) / 10);
@@ -53,7 +57,7 @@ export function emptyForm(species: string, celsius = tableCelsius): GlueForm {
     outerBoard: '',
     caul: '',
     species,
-    adhesive: adhesives[0]?.id ?? '',
+    adhesive: adhesiveOf().id,
     temperature: shownDegrees(celsius),
     tool: 'brush',
     hands: '1',
@@ -63,26 +67,28 @@ export function emptyForm(species: string, celsius = tableCelsius): GlueForm {
 
 /** The form with a stage of the piece in it; the adhesive and the air stay as they were. */
 export function withStage(form: GlueForm, stage: PieceStage): GlueForm {
-  const length = (mm: number) => formatLength(mm, units.value);
-  const alike = new Map<string, { count: number; length: string; width: string }>();
+  const text = (mm: number | undefined) => (mm ? formatLength(mm, units.value) : '');
+  const alike = new Map<string, SeamTexts>();
   for (const seam of stage.seams) {
-    const texts = { length: length(seam.length), width: length(seam.width) };
-    const key = `${texts.length} ${texts.width}`;
-    alike.set(key, { ...texts, count: (alike.get(key)?.count ?? 0) + 1 });
+    const [length, width] = [text(seam.length), text(seam.width)];
+    const key = `${length} ${width}`;
+    alike.set(key, { length, width, count: `${Number(alike.get(key)?.count ?? 0) + 1}` });
   }
   return {
     ...form,
     stage: stage.id,
     name: stage.name,
-    seams: alike.size > 0 ? [...alike.values()].map((row) => ({ ...row, count: String(row.count) })) : [emptySeam],
+    seams: [...alike.values()],
     meets: stage.meets,
-    across: stage.width ? length(stage.width) : '',
-    outerBoard: stage.outerBoard ? length(stage.outerBoard) : '',
+    across: text(stage.width),
+    outerBoard: text(stage.outerBoard),
     species: stage.species,
   };
 }
 
 /** The form with another adhesive, and what its label said last time. */
-export function withAdhesive(form: GlueForm, adhesive: string, label: AdhesiveLabel | undefined): GlueForm {
-  return { ...form, adhesive, label: label ? labelTexts(label) : {} };
-}
+export const withAdhesive = (form: GlueForm, adhesive: string, glueups: readonly Glueup[]): GlueForm => ({
+  ...form,
+  adhesive,
+  label: labelTexts(lastLabel(glueups, adhesive)),
+});

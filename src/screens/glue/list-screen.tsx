@@ -48,7 +48,7 @@ export function ListScreen() {
       {running.length === 0 && (
         <p class="answer">
           <span class="figure words">Nothing</span>
-          <span>A glue-up keeps its seams, its glue and its timers here, from the first glue to full strength.</span>
+          <span>Glue-ups run here, from the first glue to full strength.</span>
         </p>
       )}
       <ul class="starts">

@@ -1,4 +1,4 @@
-import { count, seconds } from '../../core/answer/quantity.ts';
+import { seconds } from '../../core/answer/quantity.ts';
 import type { GluePhase } from '../../core/gluing/glue-up.ts';
 import { sunkenSeams } from '../../core/gluing/glue-up.ts';
 import type { PhaseAt } from '../../core/gluing/phase-at.ts';
@@ -45,20 +45,13 @@ function advice({ id, until, other }: GluePhase, { seams, clamps, adhesive }: Gl
       return (
         <>
           {seams.length > 1 ? `All ${seams.length} seams` : 'The seam'} together by {by(until)}; past {by(other)} the
-          glue has surely skinned over.
+          glue has skinned over.
         </>
       );
     case 'closed':
       return (
         <>
-          {clamps ? (
-            <>
-              All <Amount of={count(clamps)} /> clamps
-            </>
-          ) : (
-            'All clamps'
-          )}{' '}
-          tight by {by(until)}.
+          All {clamps} clamps tight by {by(until)}.
         </>
       );
     case 'clamp': {
@@ -81,6 +74,6 @@ function advice({ id, until, other }: GluePhase, { seams, clamps, adhesive }: Gl
         </>
       );
     case 'cure':
-      return <>Full strength at {by(until)}: load it only then.</>;
+      return <>Load it only from {by(until)}.</>;
   }
 }

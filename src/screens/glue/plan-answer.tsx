@@ -1,8 +1,11 @@
 import { isProblem } from '../../core/answer/problem.ts';
-import { m2, mm, seconds } from '../../core/answer/quantity.ts';
+import { count, m2, mm, seconds } from '../../core/answer/quantity.ts';
+import type { Range } from '../../core/answer/range.ts';
 import { Amount } from '../../ui/amount.tsx';
+import { Facts } from '../../ui/facts.tsx';
 import { Say } from '../../ui/say.tsx';
 import type { GluePlan } from './plan-glue-up.ts';
+import { TimeRange } from './time-range.tsx';
 
 const fits = { fits: 'Enough time', tight: 'Tight', late: 'Too slow for this glue' } as const;
 
@@ -22,44 +25,44 @@ export function PlanAnswer({ plan: { times, amount, clamps, time } }: { plan: Gl
       </div>
     );
   }
+  const { open, closed } = times.value;
   if (isProblem(amount) || isProblem(time)) {
     return (
       <div class="answer" aria-live="polite">
         <p class="figure words">
-          <Amount of={seconds(times.value.open.least)} /> open
+          <Amount of={seconds(open.least)} /> open
         </p>
-        <p>Start the clock as it is, or type in the seams for glue and clamps.</p>
+        <p>Start the clock as it is, or type in the seams.</p>
       </div>
     );
   }
-  const { fit, openSeconds } = time.spread.value;
-  const count = clamps && !isProblem(clamps) ? clamps.needed.value : undefined;
+  const { fit, openSeconds, closedSeconds } = time.spread.value;
+  const { likelyGrams, likelyMillilitres, areaM2 } = amount.value;
+  const needed = clamps && !isProblem(clamps) ? clamps.needed.value : undefined;
   return (
     <div class={fit === 'fits' ? 'answer' : 'answer now'} aria-live="polite">
-      <p>
-        <span class="figure words">{fits[fit]}</span>
-        <br />
-        <Amount of={seconds(openSeconds)} /> to spread and close; the glue stays open{' '}
-        <Amount of={seconds(times.value.open.least)} /> to <Amount of={seconds(times.value.open.most)} />.
-      </p>
-      <dl class="facts">
-        <dt>Glue to pour out</dt>
-        <dd>
-          {weighed(amount.value.likelyGrams, 'g')} · {weighed(amount.value.likelyMillilitres, 'ml')}
-        </dd>
-        <dt>Joint area</dt>
-        <dd>
-          <Amount of={m2(amount.value.areaM2)} />
-        </dd>
-        {count && (
-          <>
-            <dt>Clamps</dt>
-            <dd>
-              {count.clamps}, every <Amount of={mm(count.spacing)} />
-            </dd>
-          </>
-        )}
-      </dl>
+      <p class="figure words">{fits[fit]}</p>
+      <Facts
+        rows={[
+          [within('Spread and close', open), seconds(openSeconds)],
+          [within('Set the clamps', closed), seconds(closedSeconds)],
+          ['Glue to pour out', `${weighed(likelyGrams, 'g')} · ${weighed(likelyMillilitres, 'ml')}`],
+          ['Joint area', m2(areaM2)],
+          ...(needed ? ([[every(needed.spacing), count(needed.clamps)]] as const) : []),
+        ]}
+      />
     </div>
   );
 }
+
+const within = (does: string, time: Range) => (
+  <>
+    {does}; the glue gives <TimeRange of={time} />
+  </>
+);
+
+const every = (spacing: number) => (
+  <>
+    Clamps, every <Amount of={mm(spacing)} />
+  </>
+);

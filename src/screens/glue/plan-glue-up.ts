@@ -33,10 +33,14 @@ export interface GluePlan {
   readonly amount: Outcome<Worked<GlueAmount>>;
   /** Undefined for mitres, which are pressed otherwise, and for a wood whose density isn't known. */
   readonly clamps: Outcome<ClampPlan> | undefined;
+  /** How many clamps there are to set; 0 where that can't be told. */
+  readonly setting: number;
   readonly time: Outcome<TimePlan>;
 }
 
-type Asked = Pick<ReadGlue, 'seams' | 'across' | 'outerBoard' | 'caul' | 'adhesive' | 'celsius' | 'hands' | 'label'> & {
+type Asked = Pick<ReadGlue, 'seams' | 'caul' | 'adhesive' | 'celsius' | 'hands' | 'label'> & {
+  readonly across?: number | undefined;
+  readonly outerBoard?: number | undefined;
   readonly tool: GlueTool;
   readonly meets: Meets;
   readonly species: string;
@@ -51,6 +55,7 @@ export function planGlueUp(asked: Asked, shop: Pick<Shop, 'clamps' | 'pace'>): G
   const setting = clamps && !isProblem(clamps) ? clamps.needed.value.clamps : 0;
   return {
     times,
+    setting,
     amount: glueAmount({ seams, gramsPerM2, kgPerM3, loss: glueLoss[tool], source }),
     clamps,
     time: isProblem(times) ? times : timePlan(asked, setting, times.value, shop),
@@ -64,9 +69,8 @@ function clampPlan({ seams, meets, species, adhesive, across, outerBoard, caul }
   if (isProblem(pressure)) return pressure;
   const owned = ownedClamps(shop.clamps);
   const clampForce = clampForceFor(owned, across);
-  const asked = { kPa: pressure.value, clampForce, caul, ...(outerBoard !== undefined && { outerBoard }) };
   // Joints other than parallel seams are pressed one by one: the longest tells the clamps for each.
-  const needed = clampCount({ seams, ...asked });
+  const needed = clampCount({ seams, kPa: pressure.value, clampForce, outerBoard, caul });
   if (isProblem(needed)) return needed;
   // A width that isn't known shuts out no clamp.
   const compared = compareClamps(needed.value, across ?? 1, owned);

@@ -1,15 +1,15 @@
 import { badNumber } from '../../core/answer/bad-number.ts';
 import { parseNumber } from '../../core/answer/parse-number.ts';
-import { isProblem, type Outcome, type Problem, problem } from '../../core/answer/problem.ts';
+import { isProblem, type Outcome, type Problem } from '../../core/answer/problem.ts';
 import type { Adhesive } from '../../core/gluing/adhesive.ts';
 import { type AdhesiveLabel, tableCelsius } from '../../core/gluing/adhesive-times.ts';
-import type { Seam } from '../../core/gluing/seam.ts';
+import { badSeamSize, type Seam } from '../../core/gluing/seam.ts';
 import { parseLength } from '../../core/length/parse-length.ts';
-import { adhesives, findAdhesive } from '../../tables/adhesives.ts';
 import { toCelsius } from '../../ui/temperature.ts';
 import { units } from '../../ui/units.ts';
-import type { GlueForm } from './glue-form.ts';
+import { adhesiveOf, type GlueForm } from './glue-form.ts';
 import { readLabel } from './label-times.ts';
+import type { GluePlan } from './plan-glue-up.ts';
 
 export interface ReadGlue {
   readonly seams: readonly Seam[];
@@ -38,31 +38,27 @@ export function readGlueForm(form: GlueForm): ReadGlue {
     problems.set(field, outcome);
     return undefined;
   };
-  const length = (field: string, name: string, text: string, most: number) => {
-    if (text.trim() === '') return undefined;
-    const mm = take(field, parseLength(text, units.value.unit));
-    return mm === undefined ? undefined : take(field, badNumber(field, name, mm, 'mm', { above: 0, most }) ?? mm);
-  };
-  const whole = (field: string, name: string, text: string, most: number) => {
-    const read = take(field, parseNumber(text));
-    return read === undefined
-      ? undefined
-      : take(field, badNumber(field, name, read, 'count', { least: 1, most, whole: true }) ?? read);
-  };
+  const length = (field: string, text: string) =>
+    text.trim() === '' ? undefined : take(field, parseLength(text, units.value.unit));
+  const checked = (field: string, value: number | undefined, check: (value: number) => Problem | undefined) =>
+    value === undefined ? undefined : take(field, check(value) ?? value);
 
   const seams = form.seams.flatMap((row, at) => {
-    const long = length(`seams.${at}.length`, 'The length of a seam', row.length, 12000);
-    const wide = length(`seams.${at}.width`, 'The thickness at a seam', row.width, 1000);
-    const count = whole(`seams.${at}.count`, 'The number of seams', row.count, mostAlike);
     // A row left empty is none; without any the clock alone is wanted.
     if (row.length.trim() === '' && row.width.trim() === '') return [];
-    if (row.length.trim() === '')
-      missing.set(`seams.${at}.length`, problem('', 'How long is the seam? Measure along it.'));
-    if (row.width.trim() === '')
-      missing.set(`seams.${at}.width`, problem('', 'How thick is the wood at the seam? Type it in.'));
-    return long !== undefined && wide !== undefined && count !== undefined
-      ? Array.from({ length: count }, () => ({ length: long, width: wide }))
-      : [];
+    const side = (name: keyof Seam) => {
+      const field = `seams.${at}.${name}`;
+      if (row[name].trim() === '') missing.set(field, badSeamSize(name, Number.NaN) as Problem);
+      return checked(field, length(field, row[name]), (mm) => badSeamSize(name, mm));
+    };
+    const seam = { length: side('length'), width: side('width') };
+    const field = `seams.${at}.count`;
+    const count = checked(field, take(field, parseNumber(row.count)), (value) =>
+      badNumber(field, 'The number of seams', value, 'count', { least: 1, most: mostAlike, whole: true }),
+    );
+    return Object.values(seam).includes(undefined) || count === undefined
+      ? []
+      : Array.from({ length: count }, () => seam as Seam);
   });
 
   const degrees = take('temperature', parseNumber(form.temperature));
@@ -70,14 +66,28 @@ export function readGlueForm(form: GlueForm): ReadGlue {
   for (const [entry, trouble] of label.problems) problems.set(`label.${entry}`, trouble);
   return {
     seams,
-    across: length('across', 'The width across', form.across, 5000),
-    outerBoard: length('outerBoard', 'The width of the outer board', form.outerBoard, 2000),
-    caul: length('caul', 'The caul', form.caul, 500) ?? 0,
-    adhesive: findAdhesive(form.adhesive) ?? (adhesives[0] as Adhesive),
+    across: length('across', form.across),
+    outerBoard: length('outerBoard', form.outerBoard),
+    caul: length('caul', form.caul) ?? 0,
+    adhesive: adhesiveOf(form.adhesive),
     celsius: degrees === undefined ? tableCelsius : toCelsius(degrees),
-    hands: whole('hands', 'The number of people', form.hands, 4) ?? 1,
+    hands: Number(form.hands),
     label: label.label,
     problems,
     missing,
   };
 }
+
+/** What the core calls otherwise than the form does. */
+const entries: Readonly<Record<string, string>> = { celsius: 'temperature', panelWidth: 'across' };
+const judgedByCore = /^(temperature|across|outerBoard|caul|label)/;
+
+/** What is wrong with the plan itself, at the entry that it comes from. */
+export const planProblems = ({ times, clamps }: Pick<GluePlan, 'times' | 'clamps'>): Map<string, Problem> =>
+  new Map(
+    [clamps, times].filter(isProblem).flatMap((found) => {
+      const entry =
+        entries[found.field] ?? found.field.replace('label.seconds', 'label').replace(/\.(least|most)$/, '');
+      return judgedByCore.test(entry) ? [[entry, found]] : [];
+    }),
+  );

@@ -12,18 +12,13 @@ import { Screen } from '../../ui/screen.tsx';
 import { AlsoRunning } from './also-running.tsx';
 import { CalendarSave } from './calendar-save.tsx';
 import { ClockJumpNote } from './clock-jump-note.tsx';
-import { type GlueEvent, runOf, stepOf } from './glue-events.ts';
+import { glueEvents, runOf, stepOf } from './glue-events.ts';
 import { PhaseList } from './phase-list.tsx';
 import { PhaseNow } from './phase-now.tsx';
 import { RunLog } from './run-log.tsx';
 import { storeEvent } from './write-glue-up.ts';
 
-const nextEvents: readonly { readonly event: GlueEvent; readonly label: string }[] = [
-  { event: 'closed', label: 'All closed' },
-  { event: 'clamped', label: 'All clamped' },
-  { event: 'unclamped', label: 'Unclamped' },
-  { event: 'rested', label: 'Rest is over' },
-];
+type Told = (typeof glueEvents)[number];
 
 /** One glue-up while it runs: how long is left, large, and the one thing to say next. */
 export function RunScreen({ glueup }: { glueup: Glueup }) {
@@ -33,20 +28,20 @@ export function RunScreen({ glueup }: { glueup: Glueup }) {
   useWakeLock(step < 2);
   const run = runOf(glueup);
   const at = isProblem(run) ? run : phaseAt(run.phases, now);
-  const next = nextEvents[step];
+  const next = glueEvents[step];
 
-  const tell = async (event: GlueEvent, label: string) => {
+  const tell = async ({ event, label }: Told) => {
     try {
       const undo = await storeEvent(glueup, event, Date.now());
       offerUndo(`${label}: noted.`, undo);
     } catch (error) {
       // Told in another tab already: what is stored comes up by itself. A failed write is kept and shown by the shell.
-      if (error instanceof Stale) notify('This was noted already.');
+      if (error instanceof Stale) notify('Noted already.');
     }
   };
-  const button = ({ event, label }: (typeof nextEvents)[number], now: boolean) => (
-    <button type="button" class={now ? 'button big now' : 'button big'} onClick={() => void tell(event, label)}>
-      {label}
+  const button = (told: Told, now: boolean) => (
+    <button type="button" class={now ? 'button big now' : 'button big'} onClick={() => void tell(told)}>
+      {told.label}
     </button>
   );
   const early = !isProblem(at) && at.phase?.kind === 'wait' && now < at.phase.other;
@@ -76,10 +71,10 @@ export function RunScreen({ glueup }: { glueup: Glueup }) {
       ) : (
         <PhaseNow glueup={glueup} at={at} now={now} />
       )}
-      {step === 0 && nextEvents[1] && button(nextEvents[1], false)}
+      {step === 0 && glueEvents[1] && button(glueEvents[1], false)}
       {!isProblem(run) && <PhaseList phases={run.phases} now={now} glueup={glueup} />}
       <CalendarSave glueup={glueup} now={now} />
-      <AlsoRunning but={glueup.id} now={now} />
+      <AlsoRunning but={glueup.id} />
       <RunLog glueup={glueup} now={now} />
     </Screen>
   );

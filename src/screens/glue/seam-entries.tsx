@@ -1,51 +1,35 @@
-import { Choice, NumberField } from '../../ui/fields.tsx';
+import { Choice, NumberField, optionsOf } from '../../ui/fields.tsx';
 import { LengthField } from '../../ui/pad/length-field.tsx';
 import { emptySeam, type Meets, type SeamTexts } from './glue-form.ts';
 import type { FormProps } from './setup-form.tsx';
 
-const meets: readonly { value: Meets; label: string }[] = [
-  { value: 'edge', label: 'Edges of a panel' },
-  { value: 'mitre-frame', label: 'Mitred frame' },
-  { value: 'mitre-case', label: 'Mitred case' },
-  { value: 'other', label: 'Other joints' },
-];
+const meets = optionsOf<Meets>({
+  edge: 'Edges of a panel',
+  'mitre-frame': 'Mitred frame',
+  'mitre-case': 'Mitred case',
+  other: 'Other joints',
+});
 
 /** The seams of this stage: alike ones in one row. */
 export function SeamEntries({ form, change, trouble }: FormProps) {
   const { seams } = form;
-  const replace = (at: number, part: Partial<SeamTexts>) =>
-    change({ seams: seams.map((row, index) => (index === at ? { ...row, ...part } : row)) });
+  const entry = (at: number, name: keyof SeamTexts) => ({
+    value: seams[at]?.[name] ?? '',
+    problem: trouble(`seams.${at}.${name}`),
+    onInput: (text: string) => change({ seams: seams.with(at, { ...(seams[at] ?? emptySeam), [name]: text }) }),
+  });
   return (
     <>
-      {seams.map((row, at) => (
+      {seams.map((_, at) => (
         <fieldset class="card">
           <legend class="hidden-visually">Seams {at + 1}</legend>
           <div class="fields">
-            <LengthField
-              label="Seam length"
-              value={row.length}
-              problem={trouble(`seams.${at}.length`)}
-              onInput={(length) => replace(at, { length })}
-            />
-            <LengthField
-              label="Seam thickness"
-              value={row.width}
-              problem={trouble(`seams.${at}.width`)}
-              onInput={(width) => replace(at, { width })}
-            />
-            <NumberField
-              label="How many alike"
-              value={row.count}
-              problem={trouble(`seams.${at}.count`)}
-              onInput={(count) => replace(at, { count })}
-            />
+            <LengthField label="Seam length" {...entry(at, 'length')} />
+            <LengthField label="Seam thickness" {...entry(at, 'width')} />
+            <NumberField label="How many alike" {...entry(at, 'count')} />
           </div>
           {seams.length > 1 && (
-            <button
-              type="button"
-              class="button"
-              onClick={() => change({ seams: seams.filter((_, index) => index !== at) })}
-            >
+            <button type="button" class="button" onClick={() => change({ seams: seams.toSpliced(at, 1) })}>
               Leave these out
             </button>
           )}

@@ -6,15 +6,15 @@ import { shop } from '../../app/shop.ts';
 import { isProblem, type Problem } from '../../core/answer/problem.ts';
 import type { Glueup } from '../../store/records/glueup.ts';
 import type { Piece } from '../../store/records/piece.ts';
-import { Say } from '../../ui/say.tsx';
 import { Screen } from '../../ui/screen.tsx';
+import { Trouble } from '../../ui/trouble.tsx';
 import { questions } from '../questions.ts';
 import { AdhesiveEntries } from './adhesive-entries.tsx';
 import type { GlueForm } from './glue-form.ts';
 import { PlanAnswer } from './plan-answer.tsx';
 import { PlanDetails } from './plan-details.tsx';
 import { planGlueUp } from './plan-glue-up.ts';
-import { readGlueForm } from './read-glue-form.ts';
+import { planProblems, readGlueForm } from './read-glue-form.ts';
 import { SeamEntries } from './seam-entries.tsx';
 import { StagePick } from './stage-pick.tsx';
 import type { Progress } from './stage-progress.ts';
@@ -26,7 +26,13 @@ export interface FormProps {
   readonly form: GlueForm;
   change(part: Partial<GlueForm>): void;
   /** What is wrong with one entry, by its path. */
-  trouble(field: string): Problem | undefined;
+  trouble(entry: string): Problem | undefined;
+  /** What an entry for words or a number needs. */
+  entry(name: 'temperature' | 'across' | 'outerBoard' | 'caul' | 'name'): {
+    readonly value: string;
+    readonly problem: Problem | undefined;
+    onInput(text: string): void;
+  };
 }
 
 interface Props {
@@ -45,17 +51,13 @@ export function SetupForm({ piece, stages, progress, glueups, initial }: Props) 
   if (!form) return null;
   const read = readGlueForm(form);
   const plan = planGlueUp({ ...read, tool: form.tool, meets: form.meets, species: form.species }, shop.value);
-  const troubles = new Map([...(tried ? read.missing : []), ...read.problems]);
-  if (isProblem(plan.times)) {
-    const { field } = plan.times;
-    const entry =
-      field === 'celsius' ? 'temperature' : field.replace('label.seconds.', 'label.').replace(/\.(least|most)$/, '');
-    if (!troubles.has(entry)) troubles.set(entry, plan.times);
-  }
+  const problems = new Map([...planProblems(plan), ...read.problems]);
+  const troubles = new Map([...(tried ? read.missing : []), ...problems]);
+  const [first] = troubles.values();
 
   const start = async () => {
     setTried(true);
-    if (read.problems.size + read.missing.size > 0) return;
+    if (problems.size + read.missing.size > 0) return;
     const glueup = startedGlueUp(form, read, plan, piece, Date.now());
     if (isProblem(glueup)) return;
     void askToNotify();
@@ -68,10 +70,13 @@ export function SetupForm({ piece, stages, progress, glueups, initial }: Props) 
     }
   };
 
+  const change = (part: Partial<GlueForm>) => draft.set({ ...form, ...part });
+  const trouble = (entry: string) => troubles.get(entry);
   const props: FormProps = {
     form,
-    change: (part) => draft.set({ ...form, ...part }),
-    trouble: (field) => troubles.get(field),
+    change,
+    trouble,
+    entry: (name) => ({ value: form[name], problem: trouble(name), onInput: (text) => change({ [name]: text }) }),
   };
   return (
     <Screen
@@ -84,11 +89,7 @@ export function SetupForm({ piece, stages, progress, glueups, initial }: Props) 
       }
     >
       <PlanAnswer plan={plan} />
-      {tried && troubles.size > 0 && (
-        <p class="trouble" role="alert">
-          <Say phrase={([...troubles.values()][0] as Problem).message} />
-        </p>
-      )}
+      {tried && <Trouble of={first} />}
       <StagePick {...props} piece={piece} stages={stages} progress={progress} glueups={glueups} />
       <SeamEntries {...props} />
       <AdhesiveEntries {...props} glueups={glueups} />

@@ -7,7 +7,6 @@ import { airNow } from '../../store/records/air-now.ts';
 import { newest } from '../../store/records/newest.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import { emptyForm, withAdhesive, withStage } from './glue-form.ts';
-import { lastLabel } from './label-times.ts';
 import { SetupForm } from './setup-form.tsx';
 import { progressOf } from './stage-progress.ts';
 import { planOf, stagesOfPiece } from './stages-of-piece.ts';
@@ -29,9 +28,8 @@ export function SetupScreen({ piece }: { piece: Piece | undefined }) {
   const own = piece ? all.filter(({ pieceId }) => pieceId === piece.id) : [];
   const progress = progressOf(stages, own, Date.now(), run);
   const [next] = progress.now;
-  const latest = newest(all);
   const empty = emptyForm(piece?.parts[0]?.species ?? '', airNow(shop.value, Date.now())?.celsius);
-  const usual = latest ? withAdhesive(empty, latest.adhesive, lastLabel(all, latest.adhesive)) : empty;
+  const usual = withAdhesive(empty, newest(all)?.adhesive ?? empty.adhesive, all);
   return (
     <SetupForm
       piece={piece}

@@ -15,7 +15,7 @@ interface Props extends FormProps {
 }
 
 /** Which stage is glued: those of the piece in their order, or one by another name. */
-export function StagePick({ form, change, piece, stages, progress, glueups }: Props) {
+export function StagePick({ form, change, entry, piece, stages, progress, glueups }: Props) {
   const chosen = stages.find(({ id }) => id === form.stage);
   const waitsFor = (stage: PieceStage) =>
     stages.filter(({ id }) => stage.needs.includes(id) && !progress.ready.has(id)).map(({ name }) => name);
@@ -53,13 +53,11 @@ export function StagePick({ form, change, piece, stages, progress, glueups }: Pr
           }}
         />
       )}
-      {chosen && waitsFor(chosen).length > 0 && (
-        <p class="soft">Waits for {waitsFor(chosen).join(', ')}: glued, rested and planed first.</p>
-      )}
+      {chosen && waitsFor(chosen).length > 0 && <p class="soft">Waits for {waitsFor(chosen).join(', ')}.</p>}
       {chosen?.guessed && (
-        <p class="soft">There is no breakdown plan yet: the strips are taken as wide as your shop rips them.</p>
+        <p class="soft">No breakdown plan yet: the strips are taken as wide as your shop rips them.</p>
       )}
-      {!chosen && <TextField label="Name of the glue-up" value={form.name} onInput={(name) => change({ name })} />}
+      {!chosen && <TextField label="Name of the glue-up" {...entry('name')} />}
     </>
   );
 }

@@ -14,7 +14,7 @@ export function startedGlueUp(
   piece: Piece | undefined,
   now: number,
 ): Outcome<Glueup> {
-  const { times, amount, clamps } = plan;
+  const { times, amount, setting } = plan;
   if (isProblem(times)) return times;
   // Without seams it is for the clock alone.
   if (isProblem(amount) && read.seams.length > 0) return amount;
@@ -32,7 +32,7 @@ export function startedGlueUp(
     celsius: read.celsius,
     seams: read.seams,
     ...(Object.keys(label).length > 0 && { label }),
-    ...(clamps && !isProblem(clamps) && { clamps: clamps.needed.value.clamps }),
+    ...(setting > 0 && { clamps: setting }),
     startedAt: now,
     phases: phasesOf(times.value).map((phase) => (phase.name === 'open' ? { ...phase, startedAt: now } : phase)),
     log: [{ at: now, text: 'Spreading begun.' }],

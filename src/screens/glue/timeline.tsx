@@ -31,7 +31,7 @@ export function Timeline({ times, running, now }: Props) {
       )}
       <Events events={events.slice(0, shownFirst)} now={now} />
       <details class="card">
-        <summary>All of it, drawn along the clock</summary>
+        <summary>All, along the clock</summary>
         <Bars times={times} now={now} />
         <Events events={events.slice(shownFirst)} now={now} />
       </details>
@@ -86,7 +86,7 @@ function Bars({ times, now }: Pick<Props, 'times' | 'now'>) {
             );
           })}
           <text x="0" y={times.length * row * 2 + 12} font-size="12">
-            Hatched: in the clamps. Open: rest.
+            Hatched: in the clamps.
           </text>
         </>
       )}

@@ -1,8 +1,8 @@
 import { afterEach, describe, expect, test } from 'vitest';
 import { emptyForm, emptySeam } from '../../../src/screens/glue/glue-form.ts';
-import { readGlueForm } from '../../../src/screens/glue/read-glue-form.ts';
+import { planProblems, readGlueForm } from '../../../src/screens/glue/read-glue-form.ts';
 import { units } from '../../../src/ui/units.ts';
-import { typed } from './samples.ts';
+import { planned, typed } from './samples.ts';
 
 afterEach(() => {
   units.value = { unit: 'mm', nearest: 16 };
@@ -42,12 +42,33 @@ describe('a glue-up as it is typed', () => {
     ['temperature', { temperature: 'warm' }],
     ['temperature', { temperature: '' }],
     ['across', { across: '-5' }],
-    ['hands', { hands: '9' }],
     ['label.open', { label: { open: '10-5' } }],
     ['label.atCelsius', { label: { atCelsius: 'x' } }],
   ])('what is wrong stands at %s', (field, change) => {
     const read = readGlueForm(typed(change));
     expect([...read.problems.keys()]).toEqual([field]);
     expect(JSON.stringify(read.seams)).not.toContain('null');
+  });
+
+  test.each([
+    ['across', { across: '90 m' }],
+    ['outerBoard', { outerBoard: '0' }],
+    ['caul', { caul: '2 m' }],
+    ['temperature', { temperature: '40' }],
+    ['label.open', { label: { open: '0' } }],
+    ['label.clamp', { label: { clamp: '0-5' } }],
+    ['label.leastCelsius', { label: { leastCelsius: '90' } }],
+  ])('what the core refuses stands at %s', (entry, change) => {
+    const { plan } = planned(typed(change));
+    expect([...planProblems(plan).keys()]).toEqual([entry]);
+  });
+
+  test('a good form has no problem; no seams and clamps too weak are none of an entry', () => {
+    expect(planProblems(planned(typed({ seams: [emptySeam] })).plan).size).toBe(0);
+    expect(planProblems(planned(typed()).plan).size).toBe(0);
+    const form = typed({ seams: [{ count: '1', length: '12000', width: '12000' }] });
+    const { plan } = planned(form);
+    expect(plan.clamps).toMatchObject({ kind: 'problem', field: 'clampForce' });
+    expect(planProblems(plan).size).toBe(0);
   });
 });
