@@ -292,7 +292,6 @@ describe('before the glue', () => {
     await says('Your pace is learnt from this run.');
     await says('At the pace of your dry runs.');
     // A minute to spread and half a minute to close, and the seconds that the test takes.
-    await page().locator('dl.facts div, dl.facts dt', { hasText: 'Spread and close' }).first().waitFor();
     await says(/^1 min (3|4|5)\d s$/);
   });
 

@@ -28,10 +28,7 @@ export function BackupState() {
           </>
         )}
       </p>
-      <p>
-        {changed === 0 ? 'Nothing new since.' : `${changed} ${changed === 1 ? 'record' : 'records'} changed since.`} All
-        of it lies on this phone alone.
-      </p>
+      <p>{changed === 0 ? 'Nothing' : changed} new or changed since. It lies on this phone alone.</p>
     </div>
   );
 }

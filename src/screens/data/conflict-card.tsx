@@ -1,11 +1,12 @@
 import type { ComponentChild } from 'preact';
 import type { MergeEntry } from '../../store/backup/merge.ts';
-import { Choice } from '../../ui/fields.tsx';
+import { Choice, optionsOf } from '../../ui/fields.tsx';
 import { recordDifferences } from './record-differences.ts';
 import { recordName } from './record-name.ts';
 import { SideValue } from './side-value.tsx';
 
 const mostShown = 12;
+const sides = optionsOf({ mine: 'The one here', theirs: 'The file’s' });
 
 interface Props {
   entry: MergeEntry;
@@ -40,15 +41,7 @@ export function ConflictCard({ entry, side, onChoose }: Props) {
         </Row>
       </table>
       {differences.length > mostShown && <p class="small soft">And {differences.length - mostShown} more.</p>}
-      <Choice
-        label={`${name}: which one stays?`}
-        value={side}
-        options={[
-          { value: 'mine', label: 'The one here' },
-          { value: 'theirs', label: 'The file’s' },
-        ]}
-        onInput={onChoose}
-      />
+      <Choice label={`${name}: which one stays?`} value={side} options={sides} onInput={onChoose} />
     </li>
   );
 }

@@ -3,6 +3,7 @@ import { useLive } from '../../app/live.ts';
 import { notify } from '../../app/notices.ts';
 import { saveBackup } from '../../app/save-backup.ts';
 import { kinds } from '../../store/records/kinds.ts';
+import { Button } from '../../ui/button.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { questions } from '../questions.ts';
 import { BackupState } from './backup-state.tsx';
@@ -30,9 +31,9 @@ export default function DataScreen() {
       question={questions.data}
       kicker="Records"
       action={
-        <button type="button" class="button big now" disabled={busy} onClick={() => void backUp()}>
+        <Button look="big now" disabled={busy} onClick={backUp}>
           Take a backup
-        </button>
+        </Button>
       }
     >
       <BackupState />
@@ -55,7 +56,7 @@ function Demo() {
     try {
       const demo = await import('../../store/demo/demo-shop.ts');
       await (loaded ? demo.unloadDemo() : demo.loadDemo());
-      notify(loaded ? 'The demo shop is gone; your own records are as they were.' : 'The demo shop is loaded.');
+      notify(loaded ? 'The demo shop is gone.' : 'The demo shop is loaded.');
     } catch {
       // The shell shows what the phone did not take.
     } finally {
@@ -65,10 +66,10 @@ function Demo() {
   return (
     <section class="card" aria-label="Demo shop">
       <h2>Demo shop</h2>
-      <p>A hanging tool cabinet and a blanket chest in black cherry and soft maple, with invented boards and prices.</p>
-      <button type="button" class="button" disabled={busy} onClick={() => void swap()}>
+      <p>A hanging tool cabinet and a blanket chest in cherry and maple, with invented boards and prices.</p>
+      <Button disabled={busy} onClick={swap}>
         {loaded ? 'Remove the demo shop' : 'Load the demo shop'}
-      </button>
+      </Button>
     </section>
   );
 }

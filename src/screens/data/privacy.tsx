@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import { saveBackup } from '../../app/save-backup.ts';
+import { Button } from '../../ui/button.tsx';
 
 /** What is stored, where, and how it is taken out and erased. */
 export function Privacy() {
@@ -13,27 +14,20 @@ export function Privacy() {
     <section class="card" aria-label="Privacy">
       <h2>What is kept, and where</h2>
       <p>
-        Your shop, boards, deliveries, pieces, plans, runs, checks and timers are kept in this browser’s storage on this
-        phone. There is no account and no server: after the app is loaded, nothing leaves the phone unless you share a
-        file.
+        All you enter is kept in this browser’s storage on this phone. There is no account and no server: nothing leaves
+        the phone unless you share a file.
       </p>
-      <p>A backup holds all of it as one JSON file that any text editor opens.</p>
+      <p>A backup is one JSON file with all of it.</p>
       {sure ? (
         <div class="buttons">
-          <button type="button" class="button" onClick={() => void saveBackup()}>
-            Back up first
-          </button>
-          <button type="button" class="button now" onClick={() => void erase()}>
+          <Button onClick={saveBackup}>Back up first</Button>
+          <Button look="now" onClick={erase}>
             Erase all records
-          </button>
-          <button type="button" class="button" onClick={() => setSure(false)}>
-            Keep them
-          </button>
+          </Button>
+          <Button onClick={() => setSure(false)}>Keep them</Button>
         </div>
       ) : (
-        <button type="button" class="button" onClick={() => setSure(true)}>
-          Erase everything…
-        </button>
+        <Button onClick={() => setSure(true)}>Erase everything…</Button>
       )}
     </section>
   );

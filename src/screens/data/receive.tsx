@@ -1,5 +1,6 @@
 import { useEffect, useId, useState } from 'preact/hooks';
 import type { ReadOutcome } from '../../store/backup/read-backup.ts';
+import { Button } from '../../ui/button.tsx';
 import { Fold } from '../../ui/fold.tsx';
 import { onIncomingFile } from './incoming-file.ts';
 import { Received } from './received.tsx';
@@ -28,7 +29,7 @@ export function Receive() {
   return (
     <section class="card" aria-label="Bring records in">
       <h2>Bring records in</h2>
-      <p>A backup, or what another phone has sent. You see what would change before anything does.</p>
+      <p>A backup, or what another phone has sent. You see first what would change.</p>
       <div class="field">
         <label for={id}>File</label>
         <input
@@ -48,18 +49,15 @@ export function Receive() {
             onInput={(event) => setPasted(event.currentTarget.value)}
           />
         </div>
-        <button type="button" class="button" onClick={() => void open(pasted.trim())}>
-          Look at it
-        </button>
+        <Button onClick={() => open(pasted.trim())}>Look at it</Button>
       </Fold>
       <div class="received" aria-live="polite">
-        {outcome?.kind === 'unread' && (
-          <p class="trouble">The phone does not let the app read this. Nothing has changed.</p>
-        )}
-        {outcome && outcome.kind !== 'unread' && outcome.kind !== 'read' && (
-          <p class="trouble">{refusals[outcome.kind]} Nothing has changed.</p>
-        )}
-        {outcome?.kind === 'read' && <Received read={outcome} onDone={() => setOutcome(undefined)} />}
+        {outcome &&
+          (outcome.kind === 'read' ? (
+            <Received read={outcome} onDone={() => setOutcome(undefined)} />
+          ) : (
+            <p class="trouble">{refusals[outcome.kind]} Nothing has changed.</p>
+          ))}
       </div>
     </section>
   );

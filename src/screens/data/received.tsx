@@ -3,7 +3,8 @@ import { notify } from '../../app/notices.ts';
 import type { MergeEntry } from '../../store/backup/merge.ts';
 import type { ApplyMode, Preview } from '../../store/backup/preview-backup.ts';
 import type { ReadOutcome } from '../../store/backup/read-backup.ts';
-import { Choice } from '../../ui/fields.tsx';
+import { Button } from '../../ui/button.tsx';
+import { Choice, optionsOf } from '../../ui/fields.tsx';
 import { Changes } from './changes.tsx';
 import { ConflictCard } from './conflict-card.tsx';
 import { DamagedList } from './damaged-list.tsx';
@@ -46,7 +47,7 @@ export function Received({ read, onDone }: Props) {
     setFailed(outcome.kind === 'failed');
     if (outcome.kind === 'failed') return;
     onDone();
-    notify('The records are in. How it was before is kept as a snapshot.');
+    notify('The records are in. A snapshot keeps how it was.');
   };
 
   return (
@@ -55,16 +56,13 @@ export function Received({ read, onDone }: Props) {
         {only === undefined ? 'A whole shop' : only}, taken out {new Date(madeAt).toLocaleString()}.{' '}
         {Object.values(contents.kinds).flat().length} records.
       </p>
-      {altered && <p class="trouble">This file was changed after the app made it. Look closely at what it brings.</p>}
+      {altered && <p class="trouble">This file was changed after the app made it. Look closely.</p>}
       <DamagedList of={damaged} />
       {only === undefined && (
         <Choice<ApplyMode>
           label="How?"
           value={mode}
-          options={[
-            { value: 'merge', label: 'Merge: keep the newest of each' },
-            { value: 'replace', label: 'Replace everything' },
-          ]}
+          options={optionsOf<ApplyMode>({ merge: 'Merge: keep the newest of each', replace: 'Replace everything' })}
           onInput={setMode}
         />
       )}
@@ -85,9 +83,9 @@ export function Received({ read, onDone }: Props) {
         </>
       )}
       {failed && <p class="trouble">The phone did not take it. Nothing has changed.</p>}
-      <button type="button" class="button big now" disabled={busy || !previews} onClick={() => void apply()}>
+      <Button look="big now" disabled={busy || !previews} onClick={apply}>
         {mode === 'merge' ? 'Merge it in' : 'Replace everything with it'}
-      </button>
+      </Button>
     </>
   );
 }

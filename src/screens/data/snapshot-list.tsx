@@ -3,6 +3,7 @@ import { useLive } from '../../app/live.ts';
 import { notify } from '../../app/notices.ts';
 import type { SnapshotReason } from '../../store/backup/snapshots.ts';
 import { kinds } from '../../store/records/kinds.ts';
+import { Button } from '../../ui/button.tsx';
 
 const reasons: Readonly<Record<SnapshotReason, string>> = {
   automatic: 'kept by itself',
@@ -21,9 +22,7 @@ export function SnapshotList() {
     const { restoreSnapshot } = await import('../../store/backup/restore-snapshot.ts');
     const outcome = await restoreSnapshot(id);
     notify(
-      outcome.kind === 'applied'
-        ? 'The snapshot is back in place.'
-        : 'The snapshot could not be put back; nothing has changed.',
+      outcome.kind === 'applied' ? 'The snapshot is back in place.' : 'The phone did not take it. Nothing has changed.',
     );
     setBusy(false);
   };
@@ -31,22 +30,20 @@ export function SnapshotList() {
     <section>
       <h2>Snapshots on this phone</h2>
       <ul class="rows">
-        {[...snapshots]
-          .sort((a, b) => b.at - a.at)
-          .map((snapshot) => (
-            <li key={snapshot.id}>
-              <span>
-                {new Date(snapshot.at).toLocaleString()}
-                <br />
-                <span class="soft small">
-                  {reasons[snapshot.reason]}, {Object.values(snapshot.counts).reduce((a, b) => a + b, 0)} records
-                </span>
+        {snapshots.map((snapshot) => (
+          <li key={snapshot.id}>
+            <span>
+              {new Date(snapshot.at).toLocaleString()}
+              <br />
+              <span class="soft small">
+                {reasons[snapshot.reason]}, {Object.values(snapshot.counts).reduce((a, b) => a + b, 0)} records
               </span>
-              <button type="button" class="button" disabled={busy} onClick={() => void restore(snapshot.id)}>
-                Put back
-              </button>
-            </li>
-          ))}
+            </span>
+            <Button disabled={busy} onClick={() => restore(snapshot.id)}>
+              Put back
+            </Button>
+          </li>
+        ))}
       </ul>
     </section>
   );

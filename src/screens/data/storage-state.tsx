@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import { formatDecimals } from '../../core/answer/format-number.ts';
+import { Button } from '../../ui/button.tsx';
 
 interface Storage {
   readonly persisted: boolean;
@@ -29,20 +30,14 @@ export function StorageState() {
       <h2>Room on this phone</h2>
       <p>
         {storage.megabytes !== undefined && `App and records take ${formatDecimals(storage.megabytes, 1)} MB. `}
-        {storage.persisted
-          ? 'The browser keeps them until you clear them.'
-          : 'When the phone runs short of room, the browser may clear them.'}
+        {storage.persisted ? 'The browser keeps them.' : 'Short of room, the browser may clear them.'}
       </p>
       <div aria-live="polite">
         {refused && !storage.persisted && (
-          <p>It did not agree yet. It often does once the app is on the home screen; until then, back up often.</p>
+          <p>Not yet: it often agrees once the app is on the home screen. Until then, back up often.</p>
         )}
       </div>
-      {!storage.persisted && (
-        <button type="button" class="button" onClick={() => void ask()}>
-          Ask it to keep them
-        </button>
-      )}
+      {!storage.persisted && <Button onClick={ask}>Ask it to keep them</Button>}
     </section>
   );
 }

@@ -2,6 +2,7 @@ import { notify } from '../../app/notices.ts';
 import { isProblem } from '../../core/answer/problem.ts';
 import { calendarFile } from '../../core/calendar/calendar-file.ts';
 import type { Glueup } from '../../store/records/glueup.ts';
+import { Button } from '../../ui/button.tsx';
 import { saveFile } from '../../ui/save-file.ts';
 import { calendarTimers } from './calendar-timers.ts';
 
@@ -18,9 +19,7 @@ export function CalendarSave({ glueup, now }: { glueup: Glueup; now: number }) {
   return (
     <>
       <p class="soft">This app rings while it is open. A web app can’t wake a locked phone, but your calendar can.</p>
-      <button type="button" class="button" onClick={() => void save()}>
-        Alarms for the calendar
-      </button>
+      <Button onClick={save}>Alarms for the calendar</Button>
     </>
   );
 }

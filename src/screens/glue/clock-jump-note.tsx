@@ -1,3 +1,4 @@
+import { Button } from '../../ui/button.tsx';
 import { Say } from '../../ui/say.tsx';
 import { useClockJump } from './use-clock-jump.ts';
 
@@ -10,9 +11,7 @@ export function ClockJumpNote() {
       <p>
         <Say phrase={jump} />
       </p>
-      <button type="button" class="button" onClick={putAside}>
-        Seen
-      </button>
+      <Button onClick={putAside}>Seen</Button>
     </div>
   );
 }

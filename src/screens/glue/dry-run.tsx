@@ -6,6 +6,7 @@ import type { Shop } from '../../store/records/shop.ts';
 import { withOptional } from '../../store/records/with-optional.ts';
 import { changeShop } from '../../store/shop.ts';
 import { Amount } from '../../ui/amount.tsx';
+import { Button } from '../../ui/button.tsx';
 import { type Laps, lapNames, nextLap } from './dry-run-laps.ts';
 import { withDryRun } from './glue-pace.ts';
 import type { GluePlan } from './plan-glue-up.ts';
@@ -26,9 +27,9 @@ export function DryRunCard(props: Props) {
       {laps.length === 0 ? (
         <>
           <p>Once without glue: spread, close every seam, set every clamp. Later glue-ups are timed at your pace.</p>
-          <button type="button" class="button big" onClick={() => draft.set([Date.now()])}>
+          <Button look="big" onClick={() => draft.set([Date.now()])}>
             Start a dry run
-          </button>
+          </Button>
         </>
       ) : (
         <Running {...props} laps={laps} onLaps={draft.set} onOver={() => draft.clear([])} />
@@ -73,12 +74,12 @@ function Running({ plan: { setting }, seams, areaM2, laps, onLaps, onOver }: Run
         <Amount of={seconds(Math.max(0, now - (laps.at(-1) ?? now)) / 1000)} />
       </p>
       <div class="buttons">
-        <button type="button" class="button big now" onClick={() => void take()}>
+        <Button look="big now" onClick={take}>
           {lap && lapNames[lap].done}
-        </button>
-        <button type="button" class="button big" onClick={onOver}>
+        </Button>
+        <Button look="big" onClick={onOver}>
           Drop this run
-        </button>
+        </Button>
       </div>
     </>
   );

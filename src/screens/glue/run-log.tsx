@@ -5,6 +5,7 @@ import { glueups } from '../../store/glueups.ts';
 import type { Glueup } from '../../store/records/glueup.ts';
 import { remove } from '../../store/remove.ts';
 import { timers } from '../../store/timers.ts';
+import { Button } from '../../ui/button.tsx';
 import { clockTime } from '../../ui/clock-time.ts';
 import { TextField } from '../../ui/fields.tsx';
 
@@ -46,12 +47,12 @@ export function RunLog({ glueup, now }: { glueup: Glueup; now: number }) {
       </ol>
       <TextField label="Note, such as how it held" value={draft.value ?? ''} onInput={draft.set} />
       <div class="buttons">
-        <button type="button" class="button" disabled={text === ''} onClick={() => void add()}>
+        <Button disabled={text === ''} onClick={add}>
           Add to the log
-        </button>
-        <button type="button" class="button plain" onClick={() => void drop()}>
+        </Button>
+        <Button look="plain" onClick={drop}>
           Delete this glue-up
-        </button>
+        </Button>
       </div>
     </section>
   );

@@ -7,6 +7,7 @@ import { isProblem } from '../../core/answer/problem.ts';
 import { phaseAt } from '../../core/gluing/phase-at.ts';
 import { Stale } from '../../store/commit.ts';
 import type { Glueup } from '../../store/records/glueup.ts';
+import { Button } from '../../ui/button.tsx';
 import { Say } from '../../ui/say.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { AlsoRunning } from './also-running.tsx';
@@ -40,9 +41,9 @@ export function RunScreen({ glueup }: { glueup: Glueup }) {
     }
   };
   const button = (told: Told, now: boolean) => (
-    <button type="button" class={now ? 'button big now' : 'button big'} onClick={() => void tell(told)}>
+    <Button look={now ? 'big now' : 'big'} onClick={() => tell(told)}>
       {told.label}
-    </button>
+    </Button>
   );
   const early = !isProblem(at) && at.phase?.kind === 'wait' && now < at.phase.other;
 

@@ -1,3 +1,4 @@
+import { Button } from '../../ui/button.tsx';
 import { Choice, NumberField, optionsOf } from '../../ui/fields.tsx';
 import { LengthField } from '../../ui/pad/length-field.tsx';
 import { emptySeam, type Meets, type SeamTexts } from './glue-form.ts';
@@ -29,15 +30,11 @@ export function SeamEntries({ form, change, trouble }: FormProps) {
             <NumberField label="How many alike" {...entry(at, 'count')} />
           </div>
           {seams.length > 1 && (
-            <button type="button" class="button" onClick={() => change({ seams: seams.toSpliced(at, 1) })}>
-              Leave these out
-            </button>
+            <Button onClick={() => change({ seams: seams.toSpliced(at, 1) })}>Leave these out</Button>
           )}
         </fieldset>
       ))}
-      <button type="button" class="button" onClick={() => change({ seams: [...seams, emptySeam] })}>
-        Seams of another size
-      </button>
+      <Button onClick={() => change({ seams: [...seams, emptySeam] })}>Seams of another size</Button>
       <Choice label="How they meet" value={form.meets} options={meets} onInput={(value) => change({ meets: value })} />
     </>
   );

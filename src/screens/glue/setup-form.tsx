@@ -6,6 +6,7 @@ import { shop } from '../../app/shop.ts';
 import { isProblem, type Problem } from '../../core/answer/problem.ts';
 import type { Glueup } from '../../store/records/glueup.ts';
 import type { Piece } from '../../store/records/piece.ts';
+import { Button } from '../../ui/button.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { Trouble } from '../../ui/trouble.tsx';
 import { questions } from '../questions.ts';
@@ -83,9 +84,9 @@ export function SetupForm({ piece, stages, progress, glueups, initial }: Props) 
       question={questions.glue}
       kicker={piece ? `Glue-up · ${piece.name}` : 'Glue-up'}
       action={
-        <button type="button" class="button big now" disabled={isProblem(plan.times)} onClick={() => void start()}>
+        <Button look="big now" disabled={isProblem(plan.times)} onClick={start}>
           Start spreading
-        </button>
+        </Button>
       }
     >
       <PlanAnswer plan={plan} />

@@ -4,6 +4,7 @@ import { routeTo } from '../../app/routes.ts';
 import { badPartName } from '../../core/lumber/check-part.ts';
 import { takeInHand } from '../../store/piece-in-hand.ts';
 import { pieces } from '../../store/pieces.ts';
+import { Button } from '../../ui/button.tsx';
 import { TextField } from '../../ui/fields.tsx';
 import { Screen } from '../../ui/screen.tsx';
 
@@ -31,9 +32,9 @@ export function NewPiece() {
       question="What will you make?"
       kicker="New piece"
       action={
-        <button type="button" class="button big now" onClick={() => void begin()}>
+        <Button look="big now" onClick={begin}>
           List its parts
-        </button>
+        </Button>
       }
     >
       <TextField

@@ -2,6 +2,7 @@ import { offerUndo } from '../../app/notices.ts';
 import { badPartSize, type PartSize } from '../../core/lumber/check-part.ts';
 import { pieces } from '../../store/pieces.ts';
 import type { Part, Piece } from '../../store/records/piece.ts';
+import { Button } from '../../ui/button.tsx';
 import { SettledLength, SettledNumber } from '../../ui/settled.tsx';
 import { SpeciesPick } from '../../ui/species-pick.tsx';
 import { CutChoice, KindChoice } from './part-choices.tsx';
@@ -44,9 +45,7 @@ export function PartEditor({ piece, part, common, onOpen }: Props) {
       <h2>What gets the finish</h2>
       <SidePicks piece={piece} part={part} />
       <div class="buttons">
-        <button
-          type="button"
-          class="button"
+        <Button
           onClick={() => {
             const id = crypto.randomUUID();
             const name = nextName(
@@ -60,10 +59,8 @@ export function PartEditor({ piece, part, common, onOpen }: Props) {
           }}
         >
           Duplicate
-        </button>
-        <button
-          type="button"
-          class="button"
+        </Button>
+        <Button
           onClick={() => {
             edit(
               (now) => withoutPart(now, part.id),
@@ -72,7 +69,7 @@ export function PartEditor({ piece, part, common, onOpen }: Props) {
           }}
         >
           Take off the list
-        </button>
+        </Button>
       </div>
     </div>
   );

@@ -3,6 +3,7 @@ import { useDraft } from '../../app/draft.ts';
 import { formatLength } from '../../core/length/format-length.ts';
 import { pieces } from '../../store/pieces.ts';
 import type { Part, Piece } from '../../store/records/piece.ts';
+import { Button } from '../../ui/button.tsx';
 import { NumberField, TextField } from '../../ui/fields.tsx';
 import { LengthField } from '../../ui/pad/length-field.tsx';
 import { SpeciesPick } from '../../ui/species-pick.tsx';
@@ -68,13 +69,9 @@ export function PartEntry({ piece, common }: { piece: Piece; common: readonly st
         <LengthField label="Thickness" {...field('thickness')} done={{ label: 'Add part', run: () => void add() }} />
       </div>
       <PartDoubts part={part} />
-      <button
-        type="button"
-        class={piece.parts.length === 0 ? 'button big now' : 'button big'}
-        onClick={() => void add()}
-      >
+      <Button look={piece.parts.length === 0 ? 'big now' : 'big'} onClick={add}>
         Add part
-      </button>
+      </Button>
       <p role="status" class="soft small">
         {added}
       </p>

@@ -3,6 +3,7 @@ import { go, routeTo } from '../../app/routes.ts';
 import { pieces } from '../../store/pieces.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import { removePiece } from '../../store/remove-piece.ts';
+import { Button } from '../../ui/button.tsx';
 import { SettledText } from './settled-text.tsx';
 
 /** The piece as a whole: its name, whether it is finished, and the way to be rid of it. */
@@ -29,20 +30,14 @@ export function ThisPiece({ piece }: { piece: Piece }) {
       {piece.finishedAt !== undefined && <p>Finished on {new Date(piece.finishedAt).toLocaleDateString()}.</p>}
       <div class="buttons">
         {piece.finishedAt === undefined ? (
-          <button type="button" class="button" onClick={() => edit((now) => ({ ...now, finishedAt: Date.now() }))}>
-            It is finished
-          </button>
+          <Button onClick={() => edit((now) => ({ ...now, finishedAt: Date.now() }))}>It is finished</Button>
         ) : (
-          <button type="button" class="button" onClick={() => edit(({ finishedAt: _, ...now }) => now)}>
-            Not finished after all
-          </button>
+          <Button onClick={() => edit(({ finishedAt: _, ...now }) => now)}>Not finished after all</Button>
         )}
         <a class="button" href={routeTo('piece')}>
           Other pieces
         </a>
-        <button type="button" class="button" onClick={() => void remove()}>
-          Delete the piece
-        </button>
+        <Button onClick={remove}>Delete the piece</Button>
       </div>
     </section>
   );
