@@ -21,6 +21,8 @@ export interface Repository<K extends Kind> {
   putMany(records: readonly Kinds[K][]): Promise<Kinds[K][]>;
   /** Edits the record as it is stored now, so that two tabs don't undo each other. Undefined when it is gone. */
   change(id: string, edit: (record: Kinds[K]) => Kinds[K]): Promise<Kinds[K] | undefined>;
+  /** As `change`, where nobody waits for it: a write that fails is kept and shown by the shell. */
+  edit(id: string, edit: (record: Kinds[K]) => Kinds[K]): void;
   remove(id: string): Promise<Undo>;
 }
 
@@ -60,6 +62,9 @@ export function repository<K extends Kind>(kind: K): Repository<K> {
     }
   }
 
+  // One after the other, so that the last edit of this tab is the one that stays; another tab's is met by trying again.
+  const change = (id: string, edit: (record: R) => R) => inTurn(`${kind}/${id}`, () => editStored(id, edit));
+
   return {
     kind,
     get,
@@ -79,8 +84,8 @@ export function repository<K extends Kind>(kind: K): Repository<K> {
             .getAll(value as IDBValidKey | IDBKeyRange) as Promise<R[]>,
       ),
     add: async (fields) => (await addMany([fields]))[0] as R,
-    // One after the other, so that the last edit of this tab is the one that stays; another tab's is met by trying again.
-    change: (id, edit) => inTurn(`${kind}/${id}`, () => editStored(id, edit)),
+    change,
+    edit: (id, edit) => void change(id, edit).catch(() => {}),
     remove: (id) => remove([{ kind, id }]),
   };
 }

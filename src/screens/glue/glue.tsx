@@ -32,7 +32,7 @@ export default function GlueScreen({ id }: { id: string }) {
         </a>
       }
     >
-      <p>It was deleted, or is on another phone.</p>
+      <p>It was deleted, here or in another tab.</p>
     </Screen>
   );
 }

@@ -1,34 +1,14 @@
 import type { Cut } from '../../store/records/piece.ts';
-import { Choice } from '../../ui/fields.tsx';
+import { Choice, optionsOf } from '../../ui/fields.tsx';
 
 interface Props<V> {
   value: V;
   onInput(value: V): void;
 }
 
-export function KindChoice(props: Props<'panel' | 'solid'>) {
-  return (
-    <Choice
-      label="Made as"
-      options={[
-        { value: 'panel', label: 'Panel, glued up' },
-        { value: 'solid', label: 'Solid' },
-      ]}
-      {...props}
-    />
-  );
-}
+const made = optionsOf({ panel: 'Panel, glued up', solid: 'Solid' });
+const sawn = optionsOf<Cut>({ flat: 'Flat', rift: 'Rift', quarter: 'Quarter' });
 
-export function CutChoice(props: Props<Cut>) {
-  return (
-    <Choice
-      label="Sawn"
-      options={[
-        { value: 'flat', label: 'Flat' },
-        { value: 'rift', label: 'Rift' },
-        { value: 'quarter', label: 'Quarter' },
-      ]}
-      {...props}
-    />
-  );
-}
+export const KindChoice = (props: Props<'panel' | 'solid'>) => <Choice label="Made as" options={made} {...props} />;
+
+export const CutChoice = (props: Props<Cut>) => <Choice label="Sawn" options={sawn} {...props} />;

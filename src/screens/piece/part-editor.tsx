@@ -61,12 +61,12 @@ export function PartEditor({ piece, part, common, onOpen }: Props) {
           Duplicate
         </Button>
         <Button
-          onClick={() => {
+          onClick={() =>
             edit(
               (now) => withoutPart(now, part.id),
               () => offerUndo(`${part.name} is off the list.`, () => edit((now) => putBack(now, piece, part.id))),
-            );
-          }}
+            )
+          }
         >
           Take off the list
         </Button>

@@ -20,7 +20,7 @@ export function PieceList({ screen = 'piece', kicker = 'Pieces' }: { screen?: st
         </a>
       }
     >
-      {sorted.length === 0 && <p>What you make stands here, each piece with its parts. None is begun yet.</p>}
+      {sorted.length === 0 && <p>What you make stands here. None is begun yet.</p>}
       <ul class="rows">
         {sorted.map(({ id, name, parts, finishedAt }) => (
           <li>

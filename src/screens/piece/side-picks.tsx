@@ -4,9 +4,9 @@ import { Pick } from '../../ui/fields.tsx';
 import { changeSides } from './piece-edits.ts';
 import { pairOf, sideKinds, sidePairs } from './side-pairs.ts';
 
-/** What a part's sides get, kept with the piece. A write that fails is kept and shown by the shell. */
+/** What a part's sides get, kept with the piece. */
 export const keepSides = (piece: Piece, partId: string, sides: Part['surfaces']) =>
-  void pieces.change(piece.id, (now) => changeSides(now, partId, sides)).catch(() => {});
+  pieces.edit(piece.id, (now) => changeSides(now, partId, sides));
 
 /** What a part's faces, edges and ends get, one choice for each pair. */
 export function SidePicks({ piece, part }: { piece: Piece; part: Part }) {

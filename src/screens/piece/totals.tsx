@@ -2,23 +2,24 @@ import { boardFeet, m3 } from '../../core/answer/quantity.ts';
 import { partsVolume } from '../../core/lumber/parts-volume.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import { Amount } from '../../ui/amount.tsx';
-import { ShowWorking } from '../../ui/show-working.tsx';
+import { Answer } from '../../ui/answer.tsx';
 import { units } from '../../ui/units.ts';
 
 /** How much finished wood the parts hold. */
 export function Totals({ piece }: { piece: Piece }) {
   const volume = partsVolume(piece.parts);
   const count = piece.parts.reduce((sum, { quantity }) => sum + quantity, 0);
-  const amounts = [<Amount of={boardFeet(volume.boardFeet.value)} />, <Amount of={m3(volume.cubicMetres.value)} />];
-  const [first, second] = units.value.unit === 'in' ? amounts : amounts.reverse();
+  const amounts = [boardFeet(volume.boardFeet.value), m3(volume.cubicMetres.value)] as const;
+  const [first, second] = units.value.unit === 'in' ? amounts : [amounts[1], amounts[0]];
   return (
-    <div class="answer" aria-live="polite">
+    <Answer
+      label={`Finished wood in ${count} ${count === 1 ? 'part' : 'parts'}`}
+      of={first}
+      working={volume.boardFeet.working}
+    >
       <span class="soft">
-        Finished wood in {count} {count === 1 ? 'part' : 'parts'}
+        <Amount of={second} />; the rough wood for it is more
       </span>
-      <span class="figure">{first}</span>
-      <span class="soft">{second}; the rough wood for it is more</span>
-      <ShowWorking of={volume.boardFeet.working} />
-    </div>
+    </Answer>
   );
 }

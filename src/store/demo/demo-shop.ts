@@ -18,25 +18,20 @@ export async function isDemoLoaded(): Promise<boolean> {
 export async function loadDemo(now = Date.now()): Promise<void> {
   const stamps = (id: string) => ({ id, created: now, updated: now, revision: 0, demo: true });
   const put = (kind: Kind, id: string, fields: object): Change => ({ kind, put: { ...fields, ...stamps(id) } });
-  const day = new Date(now).toISOString().slice(0, 10);
+  const delivery = (wood: string, amount: number, freight: number, invoiceBoardFeet: number) =>
+    put('delivery', `demo-delivery-${wood}`, {
+      supplier: 'Yard at the mill pond',
+      date: new Date(now).toISOString().slice(0, 10),
+      price: { per: 'boardFoot', amount },
+      freight,
+      invoiceBoardFeet,
+    });
   const ownShop = (await readShop()).revision > 0;
   await write(
     [
       ...(ownShop ? [] : [put('shop', shopId, defaultShop(now))]),
-      put('delivery', 'demo-delivery-cherry', {
-        supplier: 'Yard at the mill pond',
-        date: day,
-        price: { per: 'boardFoot', amount: 9.8 },
-        freight: 35,
-        invoiceBoardFeet: 52,
-      }),
-      put('delivery', 'demo-delivery-maple', {
-        supplier: 'Yard at the mill pond',
-        date: day,
-        price: { per: 'boardFoot', amount: 5.6 },
-        freight: 0,
-        invoiceBoardFeet: 27,
-      }),
+      delivery('cherry', 9.8, 35, 52),
+      delivery('maple', 5.6, 0, 27),
       ...demoBoards(now).map(({ id, fields }) => put('board', id, fields)),
       ...demoPieces.map(({ id, fields }) => put('piece', id, fields)),
     ],
@@ -65,17 +60,8 @@ export async function unloadDemo(now = Date.now()): Promise<void> {
   );
 }
 
-/** Whether a record means nothing without one that goes. */
+/** Whether a record means nothing without one that goes: a board without its parent, all else without its piece or run. */
 function hangsOn(kind: Kind, record: StoredRecord, going: ReadonlySet<string>): boolean {
-  const {
-    pieceId,
-    parentId,
-    for: of,
-  } = record as StoredRecord & {
-    pieceId?: string;
-    parentId?: string;
-    for?: { id: string };
-  };
-  if (kind === 'board') return parentId !== undefined && going.has(parentId);
-  return (pieceId !== undefined && going.has(pieceId)) || (of !== undefined && going.has(of.id));
+  const its = record as StoredRecord & { pieceId?: string; parentId?: string; for?: { id: string } };
+  return [kind === 'board' ? its.parentId : its.pieceId, its.for?.id].some((id) => id !== undefined && going.has(id));
 }
