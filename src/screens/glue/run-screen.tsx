@@ -75,7 +75,7 @@ export function RunScreen({ glueup }: { glueup: Glueup }) {
       {step === 0 && glueEvents[1] && button(glueEvents[1], false)}
       {!isProblem(run) && <PhaseList phases={run.phases} now={now} glueup={glueup} />}
       <CalendarSave glueup={glueup} now={now} />
-      <AlsoRunning but={glueup.id} />
+      <AlsoRunning but={glueup.id} now={now} />
       <RunLog glueup={glueup} now={now} />
     </Screen>
   );
