@@ -1,129 +1,116 @@
+import type { ComponentChildren } from 'preact';
 import { shop } from '../../app/shop.ts';
 import { badNumber, type Limits } from '../../core/answer/bad-number.ts';
-import type { Shop } from '../../store/records/shop.ts';
+import type { Machine, Shop } from '../../store/records/shop.ts';
+import { withOptional } from '../../store/records/with-optional.ts';
 import { editShop } from '../../store/shop.ts';
-import { Choice, Tick } from '../../ui/fields.tsx';
+import { Choice, optionsOf, Tick } from '../../ui/fields.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { SettledLength, SettledNumber } from '../../ui/settled.tsx';
 import { questions } from '../questions.ts';
 import { ClampList } from './clamp-list.tsx';
 
-type Machines = Shop['machines'];
+const unitNames = optionsOf({ in: 'Inches', mm: 'Millimetres' });
+const fractions = optionsOf({ 8: '1/8', 16: '1/16', 32: '1/32', 64: '1/64' });
+const lights = optionsOf({ auto: 'As the phone', light: 'Day', dark: 'Evening', contrast: 'More contrast' });
+const thumbs = optionsOf({ left: 'Left', right: 'Right' });
 
 const within = (name: string, limits: Limits) => (value: number) => badNumber('', name, value, 'mm', limits);
 const machineWidth = within('The width', { least: 50, most: 1500 });
 const kerf = within('The kerf', { least: 0, most: 12 });
 
-function changeMachine<M extends keyof Machines>(machine: M, part: Partial<Machines[M]>): void {
-  editShop((now) => ({
+/** What comes off, and the most of it that is no slip, mm. */
+const allowances = [
+  ['edge', 'Jointing both edges of a strip', 25],
+  ['length', 'Extra length on every part', 300],
+  ['face', 'Cleaning one face', 10],
+] as const;
+
+/** Changes some of a group of the shop's settings; the others stay as they are stored. */
+const change = <G extends 'units' | 'allowances' | 'strips'>(group: G, part: Partial<Shop[G]>) =>
+  editShop((now) => ({ ...now, [group]: { ...now[group], ...part } }));
+
+const changeMachine = <M extends Machine>(machine: M, part: Partial<Shop['machines'][M]>) =>
+  editShop(({ machines, ...now }) => ({
     ...now,
-    machines: { ...now.machines, [machine]: { ...now.machines[machine], ...part } },
+    machines: { ...machines, [machine]: { ...machines[machine], ...part } },
   }));
+
+/** Whether there is such a machine, and what else to know of it when there is. */
+function Owned({ machine, label, children }: { machine: Machine; label: string; children?: ComponentChildren }) {
+  const { owned } = shop.value.machines[machine];
+  return (
+    <div class="card">
+      <Tick label={label} checked={owned} onInput={(owned) => changeMachine(machine, { owned })} />
+      {owned && children}
+    </div>
+  );
 }
+
+const Width = ({ machine, label }: { machine: 'jointer' | 'planer'; label: string }) => (
+  <SettledLength
+    label={label}
+    value={shop.value.machines[machine].width}
+    check={machineWidth}
+    onAccept={(width) => changeMachine(machine, { width })}
+  />
+);
+
+const Saw = ({ machine, label }: { machine: 'tableSaw' | 'guidedSaw' | 'mitreSaw'; label: string }) => (
+  <Owned machine={machine} label={label}>
+    <SettledLength
+      label="Kerf"
+      value={shop.value.machines[machine].kerf}
+      check={kerf}
+      onAccept={(value) => changeMachine(machine, { kerf: value })}
+    />
+  </Owned>
+);
 
 /** The shop's machines and their limits: what every plan and every step keeps to. */
 export default function ShopScreen() {
-  const { machines, units, allowances, strips, tapePrecision, theme, hand } = shop.value;
-  const saw = (machine: 'tableSaw' | 'guidedSaw' | 'mitreSaw', name: string) => (
-    <div class="card">
-      <Tick label={name} checked={machines[machine].owned} onInput={(owned) => changeMachine(machine, { owned })} />
-      {machines[machine].owned && (
-        <SettledLength
-          label="Kerf"
-          value={machines[machine].kerf}
-          check={kerf}
-          onAccept={(value) => changeMachine(machine, { kerf: value })}
-        />
-      )}
-    </div>
-  );
+  const { machines, units, strips, clamps, tapePrecision, theme, hand } = shop.value;
   return (
     <Screen question={questions.shop} kicker="Shop">
       <p class="soft">Kept as you type. Plans and milling steps stay within these limits.</p>
-      <Choice
-        label="Units"
-        value={units.unit}
-        options={[
-          { value: 'in', label: 'Inches' },
-          { value: 'mm', label: 'Millimetres' },
-        ]}
-        onInput={(unit) => editShop((now) => ({ ...now, units: { ...now.units, unit } }))}
-      />
+      <Choice label="Units" value={units.unit} options={unitNames} onInput={(unit) => change('units', { unit })} />
       {units.unit === 'in' && (
         <Choice
           label="Finest fraction"
-          value={String(units.nearest)}
-          options={['8', '16', '32', '64'].map((value) => ({ value, label: `1/${value}` }))}
-          onInput={(nearest) => editShop((now) => ({ ...now, units: { ...now.units, nearest: Number(nearest) } }))}
+          value={`${units.nearest}`}
+          options={fractions}
+          onInput={(nearest) => change('units', { nearest: Number(nearest) })}
         />
       )}
 
       <h2>Machines</h2>
-      <div class="card">
+      <Owned machine="jointer" label="Jointer">
+        <Width machine="jointer" label="Widest board it flattens" />
+      </Owned>
+      <Owned machine="planer" label="Planer">
+        <Width machine="planer" label="Widest board it takes" />
         <Tick
-          label="Jointer"
-          checked={machines.jointer.owned}
-          onInput={(owned) => changeMachine('jointer', { owned })}
+          label="With a flattening sled"
+          checked={machines.planer.sled}
+          onInput={(sled) => changeMachine('planer', { sled })}
         />
-        {machines.jointer.owned && (
-          <SettledLength
-            label="Widest board it flattens"
-            value={machines.jointer.width}
-            check={machineWidth}
-            onAccept={(width) => changeMachine('jointer', { width })}
-          />
-        )}
-      </div>
-      <div class="card">
-        <Tick label="Planer" checked={machines.planer.owned} onInput={(owned) => changeMachine('planer', { owned })} />
-        {machines.planer.owned && (
-          <>
-            <SettledLength
-              label="Widest board it takes"
-              value={machines.planer.width}
-              check={machineWidth}
-              onAccept={(width) => changeMachine('planer', { width })}
-            />
-            <Tick
-              label="With a flattening sled"
-              checked={machines.planer.sled}
-              onInput={(sled) => changeMachine('planer', { sled })}
-            />
-          </>
-        )}
-      </div>
-      {saw('tableSaw', 'Table saw')}
-      {saw('guidedSaw', 'Guided circular saw')}
-      {saw('mitreSaw', 'Mitre saw')}
-      <div class="card">
-        <Tick label="Router" checked={machines.router.owned} onInput={(owned) => changeMachine('router', { owned })} />
-        <Tick
-          label="Hand planes"
-          checked={machines.handPlanes.owned}
-          onInput={(owned) => changeMachine('handPlanes', { owned })}
-        />
-      </div>
+      </Owned>
+      <Saw machine="tableSaw" label="Table saw" />
+      <Saw machine="guidedSaw" label="Guided circular saw" />
+      <Saw machine="mitreSaw" label="Mitre saw" />
+      <Owned machine="router" label="Router" />
+      <Owned machine="handPlanes" label="Hand planes" />
 
       <h2>What comes off</h2>
       <div class="fields">
-        <SettledLength
-          label="Jointing both edges of a strip"
-          value={allowances.edge}
-          check={within('This allowance', { least: 0, most: 25 })}
-          onAccept={(edge) => editShop((now) => ({ ...now, allowances: { ...now.allowances, edge } }))}
-        />
-        <SettledLength
-          label="Extra length on every part"
-          value={allowances.length}
-          check={within('This allowance', { least: 0, most: 300 })}
-          onAccept={(length) => editShop((now) => ({ ...now, allowances: { ...now.allowances, length } }))}
-        />
-        <SettledLength
-          label="Cleaning one face"
-          value={allowances.face}
-          check={within('This allowance', { least: 0, most: 10 })}
-          onAccept={(face) => editShop((now) => ({ ...now, allowances: { ...now.allowances, face } }))}
-        />
+        {allowances.map(([name, label, most]) => (
+          <SettledLength
+            label={label}
+            value={shop.value.allowances[name]}
+            check={within('This allowance', { least: 0, most })}
+            onAccept={(value) => change('allowances', { [name]: value })}
+          />
+        ))}
       </div>
 
       <h2>Strips for panels</h2>
@@ -132,17 +119,17 @@ export default function ShopScreen() {
           label="Narrowest"
           value={strips.min}
           check={within('The narrowest strip', { least: 10, most: strips.max })}
-          onAccept={(min) => editShop((now) => ({ ...now, strips: { ...now.strips, min } }))}
+          onAccept={(min) => change('strips', { min })}
         />
         <SettledLength
           label="Widest"
           value={strips.max}
           check={within('The widest strip', { least: strips.min, most: 600 })}
-          onAccept={(max) => editShop((now) => ({ ...now, strips: { ...now.strips, max } }))}
+          onAccept={(max) => change('strips', { max })}
         />
       </div>
 
-      <ClampList clamps={shop.value.clamps} onChange={(clamps) => editShop((now) => ({ ...now, clamps }))} />
+      <ClampList clamps={clamps} onChange={(clamps) => editShop((now) => ({ ...now, clamps }))} />
 
       <a class="button" href="#/wood">
         Woods of your own
@@ -161,21 +148,13 @@ export default function ShopScreen() {
       <Choice
         label="Light"
         value={theme ?? 'auto'}
-        options={[
-          { value: 'auto', label: 'As the phone' },
-          { value: 'light', label: 'Day' },
-          { value: 'dark', label: 'Evening' },
-          { value: 'contrast', label: 'More contrast' },
-        ]}
-        onInput={(next) => editShop(({ theme: _, ...now }) => (next === 'auto' ? now : { ...now, theme: next }))}
+        options={lights}
+        onInput={(next) => editShop((now) => withOptional(now, 'theme', next === 'auto' ? undefined : next))}
       />
       <Choice
         label="Thumb"
         value={hand ?? 'right'}
-        options={[
-          { value: 'left', label: 'Left' },
-          { value: 'right', label: 'Right' },
-        ]}
+        options={thumbs}
         onInput={(next) => editShop((now) => ({ ...now, hand: next }))}
       />
     </Screen>
