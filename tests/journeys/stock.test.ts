@@ -457,6 +457,21 @@ test('the rack list goes out as CSV and comes in as it was; broken files are tol
     await choose('wrong.csv', content);
     await page.getByRole('alert').getByText(says).waitFor();
   }
+  // Fifty thousand lines, and a file of two bytes a letter, are refused whole; one in another encoding that begins
+  // like ours is told at the line that it spoils.
+  const fifty = `species,thickness (quarters),width (in),length (in)\r\n${'black cherry,4,6,96\r\n'.repeat(50_000)}`;
+  const before = performance.now();
+  await choose('many.csv', fifty);
+  await page.getByRole('alert').getByText('50000 boards').waitFor();
+  console.log(`50,000 lines refused after ${Math.round(performance.now() - before)} ms`);
+  await choose('two-bytes.csv', Buffer.from(text, 'utf16le'));
+  await page.getByRole('alert').getByText('UTF-8').waitFor();
+  const oneByte = 'species,thickness (quarters),width (in),length (in),note\r\nblack cherry,4,6,96,für Türen';
+  await choose('one-byte.csv', Buffer.from(oneByte, 'latin1'));
+  await page.getByText('0 boards can come in').waitFor();
+  expect(await page.getByRole('list', { name: 'Problems' }).locator('li').allTextContents()).toEqual([
+    expect.stringMatching(/^Line 2: .*UTF-8/),
+  ]);
   await choose(
     'half.csv',
     [
@@ -506,6 +521,12 @@ test('the rack list goes out as CSV and comes in as it was; broken files are tol
   await page.evaluate(() => {
     window.print = () => {};
   });
+  await page.getByRole('button', { name: 'Print the list' }).click();
+  await page.emulateMedia({ media: 'print' });
+  await page.getByRole('table', { name: /^Rack list/ }).waitFor();
+  expect(await page.getByRole('rowheader').allTextContents()).toEqual(expect.arrayContaining(['=C1', 'C2']));
+  expect(await page.getByRole('button').first().isVisible()).toBe(false);
+  await page.emulateMedia({ media: 'screen' });
   await page.getByRole('button', { name: 'Print end labels' }).click();
   await page.emulateMedia({ media: 'print' });
   expect(await page.locator('.labels li').allTextContents()).toHaveLength(2);

@@ -37,6 +37,9 @@ export function DeliveriesList() {
         <a class="button" href={routeTo('stock', 'list')}>
           List out and in
         </a>
+        <a class="button" href={routeTo('stock', 'air')}>
+          Air in the shop
+        </a>
       </div>
     </section>
   );

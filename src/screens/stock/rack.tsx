@@ -19,8 +19,12 @@ export function Rack() {
   return all ? <Boards all={all} /> : null;
 }
 
+/** A board is looked at and left again: the list is still as it was searched. */
+let lastFilter = wholeRack;
+
 function Boards({ all }: { all: readonly Board[] }) {
-  const [filter, setFilter] = useState(wholeRack);
+  const [filter, setFilter] = useState(lastFilter);
+  lastFilter = filter;
   const shown = useMemo(() => filterRack(all, filter), [all, filter]);
   const [sums, setSums] = useState<Sums>();
   // Once the boards are drawn: adding up thousands doesn't hold them up.

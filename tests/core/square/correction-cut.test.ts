@@ -49,6 +49,29 @@ it('is the slide when the front end stays', () => {
   );
 });
 
+/** Gauss's shoelace formula. */
+const area = ({ A, B, C, D }: Quadrilateral) =>
+  [A, B, C, D].reduce((sum, p, n, all) => {
+    const q = all[(n + 1) % 4] ?? A;
+    return sum + (p.x * q.y - q.x * p.y) / 2;
+  }, 0);
+
+it('loses the least wood that a square cut of a sawn edge can', () => {
+  fc.assert(
+    fc.property(crooked, fc.double({ min: -1, max: 1, noNaN: true }), (panel, part) => {
+      const { after, lost } = correctionCut(panel, 'right', 'sawn').value;
+      // Any other square cut, somewhere about the end: what needs wood that is not there can't be sawn.
+      const at = (panel.B.x + panel.C.x) / 2 + part * 0.05 * panel.B.x;
+      if (at > Math.min(panel.B.x, panel.C.x)) return;
+      const along = (at - panel.D.x) / (panel.C.x - panel.D.x);
+      const other = { x: at, y: panel.D.y + along * (panel.C.y - panel.D.y) };
+      // Rounding, of areas up to 36 square metres.
+      expect(area(after)).toBeGreaterThanOrEqual(area({ ...panel, B: { x: at, y: 0 }, C: other }) - 1e-3);
+      expect(lost).toBeGreaterThanOrEqual(Math.abs(panel.B.x - panel.C.x) - 1e-6);
+    }),
+  );
+});
+
 const leaning: Quadrilateral = { ...rectangleOf(1800, 800), C: { x: 1802, y: 800 } };
 
 it('says which end of the guide, which way and how far', () => {
