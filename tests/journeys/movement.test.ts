@@ -127,5 +127,9 @@ test('impossible air and moisture, a screw that would come through, gaps and the
 
   await page.getByLabel('Year').check();
   await page.getByRole('img', { name: /^Width of lid from January to December/ }).waitFor();
+  // Every part moves both ways; a tap shows its year.
+  expect(await page.getByRole('button', { name: /shrinks .* swells/ }).count()).toBe(2);
+  await page.getByRole('button', { name: /^cleat/ }).click();
+  await page.getByRole('img', { name: /^Width of cleat/ }).waitFor();
   expect(phone.errors).toEqual([]);
 });

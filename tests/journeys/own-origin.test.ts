@@ -72,6 +72,7 @@ describe('the app asks its own origin alone', () => {
       'finish',
       'movement',
       'sheet',
+      'wood',
       'shop',
       'data',
     ]) {

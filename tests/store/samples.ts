@@ -94,6 +94,7 @@ export const oneOfEach: { readonly [K in keyof Kinds]: Kinds[K] } = {
       },
     ],
     stages: [{ id: 's1', name: 'Lid panel', parts: ['lid'], doneAt: 1_700_000_000_000 }],
+    climate: { dry: { celsius: 21, humidity: 20 }, damp: { celsius: 26, humidity: 40 } },
     finishedAt: 1_700_000_000_000,
     note: 'for the hall',
   },

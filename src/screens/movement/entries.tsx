@@ -2,9 +2,9 @@ import { useDraft } from '../../app/draft.ts';
 import { isProblem, type Outcome } from '../../core/answer/problem.ts';
 import { formatLength } from '../../core/length/format-length.ts';
 import { LengthField } from '../../ui/pad/length-field.tsx';
-import { Trouble } from '../../ui/trouble.tsx';
 import { units } from '../../ui/units.ts';
 import { type Lengths, readLengths } from './read-lengths.ts';
+import { WoodTrouble } from './wood-trouble.tsx';
 
 /**
  * A few lengths to ask the core with, kept as typed through a killed tab; each with its label and what it is at first, mm.
@@ -42,7 +42,7 @@ export function useEntries<K extends string>(
               />
             ))}
           </div>
-          {trouble && !(trouble.field in entries) && <Trouble of={trouble} />}
+          {trouble && !(trouble.field in entries) && <WoodTrouble of={trouble} />}
         </>
       );
     },

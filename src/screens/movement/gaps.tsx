@@ -4,7 +4,7 @@ import type { Seasons } from '../../core/movement/seasons.ts';
 import type { Part } from '../../store/records/piece.ts';
 import { GrooveTask } from './groove-task.tsx';
 import { LengthTask } from './length-task.tsx';
-import { PartPick, widestOf } from './part-pick.tsx';
+import { PartNote, PartPick, widestOf } from './part-pick.tsx';
 import { woodOfPart } from './wood-of-part.ts';
 
 interface Props {
@@ -21,6 +21,7 @@ export function Gaps({ parts, seasons }: Props) {
   return (
     <>
       <PartPick parts={parts} value={part.id} onInput={choose} />
+      <PartNote part={part} />
       <GrooveTask key={`groove-${part.id}`} part={part} seasons={seasons} />
       <LengthTask
         key={`opening-${part.id}`}

@@ -2,14 +2,14 @@ import { isProblem, type Outcome } from '../../core/answer/problem.ts';
 import { FiguresNote } from '../../ui/figures-note.tsx';
 import { Say } from '../../ui/say.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
-import { Trouble } from '../../ui/trouble.tsx';
 import { JointDrawing } from './joint-drawing.tsx';
 import type { Judged } from './read-joint.ts';
 import { verdictWords } from './verdict-words.ts';
+import { WoodTrouble } from './wood-trouble.tsx';
 
 /** May a joint be glued, and why. */
 export function JointFound({ of }: { of: Outcome<Judged> }) {
-  if (isProblem(of)) return <Trouble of={of} />;
+  if (isProblem(of)) return <WoodTrouble of={of} />;
   const { value, working } = of.verdict;
   return (
     <>

@@ -53,7 +53,12 @@ export function Joints({ piece, seasons }: { piece: Piece; seasons: Seasons }) {
 
 function InShort({ of }: { of: Outcome<Judged> | undefined }) {
   if (!of) return null;
-  if (isProblem(of)) return <Say phrase={of.message} />;
+  if (isProblem(of))
+    return (
+      <span>
+        <Say phrase={of.message} />
+      </span>
+    );
   const { value } = of.verdict;
   return <span>{`${value.moves ? '↔ ' : ''}${verdictWords(value)}`}</span>;
 }

@@ -11,18 +11,16 @@ interface Props {
   onInput(partId: string): void;
 }
 
-/** Which part it is about, and what its movement rests on where that is not the handbook. */
 export function PartPick({ parts, ...rest }: Props) {
-  const part = parts.find(({ id }) => id === rest.value);
-  const wood = part && woodOfPart(part);
+  return <Pick label="Part" options={parts.map(({ id, name }) => ({ value: id, label: name }))} {...rest} />;
+}
+
+/** What a part's movement rests on, where that is not the handbook. */
+export function PartNote({ part }: { part: Part }) {
+  const { figures, cut } = woodOfPart(part);
   // Any two moistures: a figure is a guess, or the maker's own, whatever they are.
-  const rate = wood && movementRate(wood.figures, wood.cut, 8, 12);
-  return (
-    <>
-      <Pick label="Part" options={parts.map(({ id, name }) => ({ value: id, label: name }))} {...rest} />
-      {rate && !isProblem(rate) && <FiguresNote {...rate} />}
-    </>
-  );
+  const rate = movementRate(figures, cut, 8, 12);
+  return isProblem(rate) ? null : <FiguresNote {...rate} />;
 }
 
 /** The part that moves most is the one to look at first: the widest. */

@@ -6,12 +6,13 @@ export function ScrewDepth({ pieceId }: { pieceId: string }) {
   return (
     <LengthTask
       title="Screw or insert"
-      name={`screw-depth-1-${pieceId}`}
+      name={`screw-depth-2-${pieceId}`}
       entries={{
         length: ['Length under the head', 32],
         through: ['Goes through', 19, '0 for an insert'],
         counterbore: ['Counterbore', 0],
         thickness: ['Into a part this thick', 22],
+        remain: ['Wood to leave under it', 3],
       }}
       find={(lengths) => fastenerDepth(lengths)}
       show={({ depthStop, reach, hole, remaining }) => [

@@ -6,14 +6,14 @@ import type { Air } from '../../core/moisture/equilibrium-moisture.ts';
 import { moistureProblem } from '../../core/moisture/moisture-problem.ts';
 import { pieces } from '../../store/pieces.ts';
 import type { Piece } from '../../store/records/piece.ts';
-import { changeShop } from '../../store/shop.ts';
+import { editShop } from '../../store/shop.ts';
 import { climates } from '../../tables/climates.ts';
 import { Pick } from '../../ui/fields.tsx';
 import { SettledNumber } from '../../ui/settled.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
 import { degreesSign, fromCelsius, toCelsius } from '../../ui/temperature.ts';
 import { Trouble } from '../../ui/trouble.tsx';
-import { climateOfShop, presetOf } from './climate-of-shop.ts';
+import { climateOf, presetOf } from './climate-of.ts';
 import { SeasonFacts } from './season-facts.tsx';
 import type { PieceSeasons } from './seasons-of-piece.ts';
 
@@ -24,14 +24,17 @@ interface Props {
 
 /** Where the piece will live, and what its wood reads today: what every verdict rests on. */
 export function SeasonsCard({ piece, seasons }: Props) {
-  const climate = climateOfShop(shop.value);
+  const climate = climateOf(piece, shop.value);
   const preset = presetOf(climate);
   // A write that fails is kept and shown by the shell.
-  const setClimate = (part: { dry?: Partial<Air>; wet?: Partial<Air> }) =>
-    void changeShop((now) => {
-      const { dry, wet } = climateOfShop(now);
+  const setClimate = async (part: { dry?: Partial<Air>; wet?: Partial<Air> }) => {
+    const changed = (now: Piece): Piece => {
+      const { dry, wet } = climateOf(now, shop.value);
       return { ...now, climate: { dry: { ...dry, ...part.dry }, damp: { ...wet, ...part.wet } } };
-    }).catch(() => {});
+    };
+    const climate = (await pieces.change(piece.id, changed).catch(() => undefined))?.climate;
+    if (climate) editShop((now) => ({ ...now, climate }));
+  };
   const setReading = (reading: number) =>
     void pieces.change(piece.id, (now) => ({ ...now, reading: { at: Date.now(), percent: reading } })).catch(() => {});
   const today = isProblem(seasons) ? (piece.reading?.percent ?? 8) : seasons.value.today;
@@ -64,18 +67,18 @@ export function SeasonsCard({ piece, seasons }: Props) {
         ]}
         onInput={(id) => {
           const chosen = climates.find((one) => one.id === id);
-          if (chosen) setClimate(chosen);
+          if (chosen) void setClimate(chosen);
         }}
       />
+      <p class="soft small">The places are assumptions. A year of hygrometer readings is better.</p>
       <details class="working">
         <summary>The air there</summary>
-        <p class="soft small">The places are assumptions. A year of hygrometer readings is better.</p>
         <div class="fields">
           {(['dry', 'wet'] as const).map((season) => (
             <AirFields
               name={season === 'dry' ? 'Dry season' : 'Damp season'}
               air={climate[season]}
-              onChange={(air) => setClimate({ [season]: air })}
+              onChange={(air) => void setClimate({ [season]: air })}
             />
           ))}
         </div>

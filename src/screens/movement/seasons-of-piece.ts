@@ -6,7 +6,7 @@ import type { Seasons } from '../../core/movement/seasons.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import type { Shop } from '../../store/records/shop.ts';
 import { interiorTargets } from '../../tables/interior-targets.ts';
-import { climateOfShop } from './climate-of-shop.ts';
+import { climateOf } from './climate-of.ts';
 import type { StockReading } from './stock-reading.ts';
 
 /** What wood for most rooms should have: taken until the piece, its boards or the shop's air have been read. */
@@ -22,13 +22,14 @@ export interface PieceSeasons extends Seasons {
  * read on its stock, or else what the shop's air holds wood at.
  */
 export function seasonsOfPiece(
-  { reading }: Pick<Piece, 'reading'>,
+  piece: Pick<Piece, 'reading' | 'climate'>,
   shop: Pick<Shop, 'climate' | 'air'>,
   stock?: StockReading | null,
 ): Outcome<Worked<PieceSeasons>> {
-  const moisture = seasonMoisture(climateOfShop(shop));
+  const moisture = seasonMoisture(climateOf(piece, shop));
   if (isProblem(moisture)) return moisture;
   const { value, working } = moisture;
+  const { reading } = piece;
   const read = (percent: number, from: string) => ({ value: { ...value, today: percent, from }, working });
   if (stock && !(reading && reading.at > stock.at)) return read(stock.percent, `${stock.board}, ${day(stock.at)}`);
   if (reading) return read(reading.percent, `as typed, ${day(reading.at)}`);

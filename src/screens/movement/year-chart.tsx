@@ -1,34 +1,64 @@
 import { useState } from 'preact/hooks';
 import { formatQuantity } from '../../core/answer/format-quantity.ts';
-import { isProblem } from '../../core/answer/problem.ts';
+import { phrase } from '../../core/answer/phrase.ts';
+import { isProblem, type Outcome } from '../../core/answer/problem.ts';
 import { mm } from '../../core/answer/quantity.ts';
+import type { Worked } from '../../core/answer/worked.ts';
+import { type PartMovement, partMovement } from '../../core/movement/part-movement.ts';
 import { seasonalWidth } from '../../core/movement/seasonal-width.ts';
 import type { Seasons } from '../../core/movement/seasons.ts';
 import type { Part } from '../../store/records/piece.ts';
 import { Answer } from '../../ui/answer.tsx';
 import { Drawing } from '../../ui/drawing/drawing.tsx';
-import { Trouble } from '../../ui/trouble.tsx';
+import { Say } from '../../ui/say.tsx';
 import { units } from '../../ui/units.ts';
-import { PartPick, widestOf } from './part-pick.tsx';
+import { PartNote, widestOf } from './part-pick.tsx';
 import { woodOfPart } from './wood-of-part.ts';
+import { WoodTrouble } from './wood-trouble.tsx';
 import { dayOfYear, placeInYear } from './year-path.ts';
 
 const size = { width: 320, height: 170 };
 const frame = { left: 10, right: 310, top: 26, bottom: 130 };
 const months = ['J', 'F', 'M', 'A', 'M', 'J', 'J', 'A', 'S', 'O', 'N', 'D'];
 
-/** A part's width through the year, and where it stands today. */
+/** How far every part moves across its grain, both ways from today; a tap shows its year. */
 export function YearChart({ parts, seasons }: { parts: readonly Part[]; seasons: Seasons }) {
-  const [chosen, choose] = useState(widestOf(parts)?.id);
-  const part = parts.find(({ id }) => id === chosen);
-  if (!part) return null;
-  const year = seasonalWidth({ wood: woodOfPart(part), width: part.width, seasons, today: dayOfYear(new Date()) });
+  const [open, setOpen] = useState(widestOf(parts)?.id);
   return (
-    <section class="task" aria-label="Through the year">
-      <PartPick parts={parts} value={part.id} onInput={choose} />
-      {isProblem(year) ? <Trouble of={year} /> : <Chart part={part} year={year} />}
-    </section>
+    <ul class="parts">
+      {parts.map((part) => (
+        <li key={part.id} class="part">
+          <button
+            type="button"
+            aria-expanded={part.id === open}
+            onClick={() => setOpen(part.id === open ? undefined : part.id)}
+          >
+            <span>
+              <b>{part.name}</b>
+              <BothWays of={partMovement(woodOfPart(part), part.width, seasons)} />
+            </span>
+          </button>
+          {part.id === open && <Year part={part} seasons={seasons} />}
+        </li>
+      ))}
+    </ul>
   );
+}
+
+function BothWays({ of }: { of: Outcome<Worked<PartMovement>> }) {
+  const said = isProblem(of)
+    ? of.message
+    : phrase('shrinks {shrink}, swells {swell}', { shrink: mm(of.value.shrink), swell: mm(of.value.swell) });
+  return (
+    <span>
+      <Say phrase={said} />
+    </span>
+  );
+}
+
+function Year({ part, seasons }: { part: Part; seasons: Seasons }) {
+  const year = seasonalWidth({ wood: woodOfPart(part), width: part.width, seasons, today: dayOfYear(new Date()) });
+  return isProblem(year) ? <WoodTrouble of={year} /> : <Chart part={part} year={year} />;
 }
 
 function Chart({ part, year }: { part: Part; year: Exclude<ReturnType<typeof seasonalWidth>, { kind: 'problem' }> }) {
@@ -87,7 +117,11 @@ function Chart({ part, year }: { part: Part; year: Exclude<ReturnType<typeof sea
           </text>,
         ]}
       </Drawing>
-      <p class="soft small">Dampest in mid August, assumed. Heights are stretched to fill the chart.</p>
+      <PartNote part={part} />
+      <p class="soft small">
+        Dampest in mid August, assumed. A finish slows this, and doesn’t stop it. Heights are stretched to fill the
+        chart.
+      </p>
     </>
   );
 }

@@ -19,10 +19,10 @@ import { questions } from '../questions.ts';
 import { emptyForm, figures, formOf, readWood, type WoodForm } from './wood-form.ts';
 
 const labels = {
-  tangential: ['Tangential', '% along the rings, flat-sawn'],
-  radial: ['Radial', '% across the rings, quarter-sawn'],
+  tangential: ['Tangential', '%, flat-sawn'],
+  radial: ['Radial', '%, quarter-sawn'],
   volumetric: ['Volumetric', '%'],
-  gravity: ['Specific gravity', 'at 12%; for weight and clamps'],
+  gravity: ['Specific gravity', 'at 12%'],
 } as const;
 
 const setWoods = (edit: (woods: readonly OwnWood[]) => readonly OwnWood[]) =>
@@ -76,9 +76,11 @@ export default function WoodScreen() {
         <h2>Add a wood</h2>
         <p class="soft">Shrinkage from green to ovendry, off a data sheet. One figure will do; two are better.</p>
         <TextField label="Name" {...field('name')} />
-        {figures.map((name) => (
-          <NumberField label={labels[name][0]} hint={labels[name][1]} {...field(name)} />
-        ))}
+        <div class="fields">
+          {figures.map((name) => (
+            <NumberField label={labels[name][0]} hint={labels[name][1]} {...field(name)} />
+          ))}
+        </div>
         <Tick
           label="Open pores: takes more finish"
           checked={form.openPores}

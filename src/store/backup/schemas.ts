@@ -67,6 +67,8 @@ const air = may(object(airValues));
 const warp = may(object({ cup: may(number), bow: may(number), crook: may(number), twist: may(number) }));
 const warpTool = may(object({ tool: text, error: number, length: amount }));
 
+const climate = may(object({ dry: air, damp: air }));
+
 /** The shape of each kind of record. Unknown properties are allowed: a newer app may have put them there. */
 export const schemas: { readonly [K in Kind]: Schema<Kinds[K]> } = {
   shop: object({
@@ -97,7 +99,7 @@ export const schemas: { readonly [K in Kind]: Schema<Kinds[K]> } = {
     strips: object({ min: amount, max: amount }),
     clamps: list(object({ kind: text, opening: amount, count })),
     pace: may(byName(object({ seconds: amount, count }))),
-    climate: may(object({ dry: air, damp: air })),
+    climate,
     woods: may(
       list(
         object({
@@ -198,6 +200,7 @@ export const schemas: { readonly [K in Kind]: Schema<Kinds[K]> } = {
       }),
     ),
     stages: list(object({ id, name: text, parts: list(id), doneAt: may(instant) })),
+    climate,
     reading: may(reading),
     finishedAt: may(instant),
     note: may(text),

@@ -1,6 +1,7 @@
 import type { AttachmentKind } from '../../core/movement/attachment.ts';
 import type { MoistureReading } from './board.ts';
 import type { Json, StoredRecord } from './record.ts';
+import type { Shop } from './shop.ts';
 
 export type Cut = 'flat' | 'rift' | 'quarter';
 
@@ -79,6 +80,8 @@ export interface Piece extends StoredRecord {
   readonly parts: readonly Part[];
   readonly joints: readonly Joint[];
   readonly stages: readonly Stage[];
+  /** Where it will live; as the shop has it when this is left out. */
+  readonly climate?: Shop['climate'];
   /** What its wood read last. */
   readonly reading?: MoistureReading;
   readonly finishedAt?: number;

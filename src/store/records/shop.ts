@@ -98,7 +98,7 @@ export interface Shop extends StoredRecord {
   readonly clamps: readonly Clamps[];
   /** How long a kind of step takes this maker, learned from ticks. */
   readonly pace?: { readonly [step: string]: { readonly seconds: number; readonly count: number } };
-  /** The air of the driest and of the dampest season. */
+  /** The air of the driest and of the dampest season where the last piece will live: the next one starts from it. */
   readonly climate?: { readonly dry?: Air; readonly damp?: Air };
   readonly woods?: readonly OwnWood[];
   readonly air?: readonly AirReading[];

@@ -63,6 +63,13 @@ test.each([
   expect(isProblem(found) && found.field.replace(/\.\d+$/, '.1')).toBe(field);
 });
 
+test('a slot longer than the part is wide is refused, with both lengths', () => {
+  const short = { ...read('cleat'), contact: { length: 60, breadth: 40 } };
+  const found = jointSlots(short, { count: 1, inset: 5, shank: 12, head: 60, fixed: 0, margin: 1 }, seasons);
+  expect(isProblem(found) && found.field).toBe('slottedWidth');
+  expect(isProblem(found) && found.message.quantities).toMatchObject({ opening: { value: 61 }, width: { value: 60 } });
+});
+
 test('screws lie evenly and symmetrically along the seam', () => {
   fc.assert(
     fc.property(fc.integer({ min: 1, max: 20 }), fc.integer({ min: 100, max: 3000 }), (count, length) => {

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { isProblem } from '../../../src/core/answer/problem.ts';
-import { climateOfShop, presetOf } from '../../../src/screens/movement/climate-of-shop.ts';
+import { climateOf, presetOf } from '../../../src/screens/movement/climate-of.ts';
 import { readLengths } from '../../../src/screens/movement/read-lengths.ts';
 import { seasonsOfPiece } from '../../../src/screens/movement/seasons-of-piece.ts';
 import { dayOfYear, placeInYear } from '../../../src/screens/movement/year-path.ts';
@@ -59,10 +59,14 @@ test('seasons the wrong way round are a problem', () => {
   expect(isProblem(seasonsOfPiece(piece, turned))).toBe(true);
 });
 
-test('the shop starts at the first preset, and knows each again', () => {
-  expect(presetOf(climateOfShop({}))).toBe(climates[0]?.id);
-  for (const { id, dry, wet } of climates) expect(presetOf(climateOfShop({ climate: { dry, damp: wet } }))).toBe(id);
-  expect(presetOf(climateOfShop(shop))).toBe('');
+test('a piece starts at the first preset or the shop’s place, has its own from then on, and each preset is known again', () => {
+  expect(presetOf(climateOf({}, {}))).toBe(climates[0]?.id);
+  for (const { id, dry, wet } of climates) {
+    const climate = { dry, damp: wet };
+    expect(presetOf(climateOf({}, { climate }))).toBe(id);
+    expect(presetOf(climateOf({ climate }, shop))).toBe(id);
+  }
+  expect(presetOf(climateOf({}, shop))).toBe('');
 });
 
 test('lengths are read, or the first that is none is named', () => {

@@ -4,9 +4,12 @@ import { type Climate, climates } from '../../tables/climates.ts';
 
 const first = climates[0] as Climate;
 
-/** The air of both seasons: the shop's, or the first preset until the maker says otherwise. */
-export function climateOfShop({ climate }: Pick<Shop, 'climate'>): { readonly dry: Air; readonly wet: Air } {
-  return { dry: climate?.dry ?? first.dry, wet: climate?.damp ?? first.wet };
+type HasClimate = Pick<Shop, 'climate'>;
+
+/** The air of both seasons where a piece will live: its own, or the shop's, or the first preset until the maker says otherwise. */
+export function climateOf(piece: HasClimate, shop: HasClimate): { readonly dry: Air; readonly wet: Air } {
+  const { dry = first.dry, damp = first.wet } = piece.climate ?? shop.climate ?? {};
+  return { dry, wet: damp };
 }
 
 /** The preset whose air this is; empty when the figures are the maker's own. */
