@@ -115,15 +115,20 @@ describe('the app is put on the home screen', () => {
       };
       dispatchEvent(offer);
     });
+  /** Something worth keeping, and home again. */
+  async function startClock(): Promise<void> {
+    await link(/^Start a glue clock/).click();
+    await button('Start spreading').click();
+    await page().getByRole('timer').waitFor();
+    await page().getByRole('link', { name: 'Bench' }).click();
+  }
   const install = () => button('Put it on the home screen');
 
   test('offered with the reason once there is something to keep, and not before', async () => {
     await offered();
     await page().getByRole('button', { name: 'Load the demo shop' }).waitFor();
     expect(await install().count()).toBe(0);
-    await link(/^Start a glue clock/).click();
-    await button('Start spreading').click();
-    await page().getByRole('link', { name: 'Bench' }).click();
+    await startClock();
     await page().getByText('the phone does not clear its records').waitFor();
     await install().click();
     expect(await page().title()).toBe('asked');
@@ -136,9 +141,7 @@ describe('the app is put on the home screen', () => {
     await page().reload();
     await page().getByText('Before you enter anything').waitFor();
     expect(await axeFindings(page())).toEqual([]);
-    await link(/^Start a glue clock/).click();
-    await button('Start spreading').click();
-    await page().getByRole('link', { name: 'Bench' }).click();
+    await startClock();
     await page().getByText('bring the backup in there').waitFor();
     await button('Take a backup').waitFor();
     expect(await page().getByText('Before you enter anything').count()).toBe(0);

@@ -51,13 +51,13 @@ afterAll(async () => {
 describe('what the bench says at eight', () => {
   test('first the coat that has waited long enough, then the work; what waits and until when; what is missing', async () => {
     await page().getByText('Still drying').waitFor();
-    expect(await first().textContent()).toMatch(/^Rub coat 1 dullLetter box · ended 1 h/);
+    expect(await first().textContent()).toMatch(/^Rub coat 1 dullLetter box · time up 1 h/);
     expect(await answers('Also now')).toEqual([
       expect.stringMatching(/^Crosscut square to .*Blanket chest · at the table saw, 4 ready$/),
     ]);
     expect(await answers('Waiting')).toEqual([
       expect.stringMatching(/^In the clampsTool cabinet: Door panel · until 8:\d\d AM, \d+ min left$/),
-      expect.stringMatching(/^Let the seams dry\S+ · until 10:30 AM, 2 h \d+ min left$/),
+      expect.stringMatching(/^Let the seams dryBlanket chest · until 10:30 AM, 2 h \d+ min left$/),
       // 6.3 days from seven in the morning: the eighth of March.
       expect.stringMatching(/^Still dryingA3 · until about Mar 8$/),
     ]);
@@ -120,6 +120,7 @@ describe('the morning goes on', () => {
       .click();
     for (const name of ['Start spreading', 'All clamped', 'Unclamped', 'Rest is over'])
       await page().getByRole('button', { name, exact: true }).click();
+    await page().getByText('Full strength').first().waitFor();
     await home();
     await link(/^Check it for square\s+Bench/).waitFor();
     for (const name of [/^Plan the cuts/, /^Mill the blanks\s+Bench/, /^List its parts/])

@@ -53,7 +53,10 @@ export async function mondaysBackup(): Promise<string> {
         glueup: [door],
         finish: [finish('box-finish', box.id, ['sand-120', 'sand-180', 'sand-220', 'sample', 'coat-1', 'rags-1'])],
         timer: [
-          timer('milling', milling.id, 'Let the seams dry', eight + 150 * minute, steps[seams]?.id),
+          {
+            ...timer('milling', milling.id, 'Let the seams dry', eight + 150 * minute, steps[seams]?.id),
+            name: chest.name,
+          },
           timer('finish', 'box-finish', 'Before coat 2', eight - hour),
           { ...(inClamps as Timer), id: 'timer-door', revision: 1 },
         ],

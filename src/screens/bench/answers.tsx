@@ -83,7 +83,7 @@ function Where({ of: { machine, ready, until, about }, now }: { of: Answer; now:
   const left = Math.round((until - now) / 1000);
   return left > 0 ? (
     <>
-      until <b>{about ? `about ${day(until)}` : clockTime(until, now)}</b>
+      until <b class="nowrap">{about ? `about ${day(until)}` : clockTime(until, now)}</b>
       {!about && (
         <>
           , <Amount of={seconds(left)} /> left
@@ -92,7 +92,7 @@ function Where({ of: { machine, ready, until, about }, now }: { of: Answer; now:
     </>
   ) : (
     <>
-      ended <Amount of={seconds(-left)} /> ago
+      time up <Amount of={seconds(-left)} /> ago
     </>
   );
 }

@@ -102,8 +102,10 @@ function Thread({ of, boards }: { of: PieceRecords; boards: number }) {
               <span class="station">
                 {stage.state === 'done' ? <DoneMark /> : stage.state === 'begun' ? <WaitMark /> : null}
               </span>
-              <b>{stageNames[stage.name]}</b>
-              <span class="soft small">{stage.next}</span>
+              <span class="stage">
+                <b>{stageNames[stage.name]}</b>
+                <span class="soft small">{stage.next}</span>
+              </span>
             </a>
           </li>
         ))}

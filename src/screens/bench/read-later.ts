@@ -13,7 +13,7 @@ export async function readLater({ pieces }: BenchRead, now: number): Promise<Lat
   const rack = await readInPages('board');
   return {
     gluable: new Map(pieces.flatMap((records) => gluable(records, now))),
-    ...howDry(rack, pieces, shop.value, now),
+    ...(await howDry(rack, pieces, shop.value, now)),
   };
 }
 

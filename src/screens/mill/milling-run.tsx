@@ -2,6 +2,7 @@ import { useMemo } from 'preact/hooks';
 import { useDraft } from '../../app/draft.ts';
 import { useFlow } from '../../app/flow.ts';
 import { useLive } from '../../app/live.ts';
+import { routeTo } from '../../app/routes.ts';
 import { isProblem } from '../../core/answer/problem.ts';
 import type { MillingStep } from '../../core/milling/milling-step.ts';
 import { thicknessBudget } from '../../core/milling/thickness-budget.ts';
@@ -75,6 +76,11 @@ export function MillingRun({ run, piece, plan, onFinished }: Props) {
             {step.waits !== undefined && <RestTimer run={run} piece={piece} step={step} timers={waits} />}
             {step.target && <MeasureEntry key={step.id} run={run} step={step} steps={steps} readings={readings} />}
             {here.length > 0 && <Budgets of={here} />}
+            {step.machine === 'clamps' && (
+              <a class="button" href={routeTo('glue', piece.id)}>
+                Glue, time and clamps
+              </a>
+            )}
             {step.stage === 'crosscut rough' && <StockCard run={run} />}
           </>
         );

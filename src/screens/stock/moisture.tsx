@@ -12,7 +12,7 @@ import { Reason } from '../../ui/reason.tsx';
 import { Say } from '../../ui/say.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
 import { changeBoard } from './change-board.ts';
-import { dryingOf } from './drying-of.ts';
+import { dryingIn } from './drying-in.ts';
 import { MoistureChart } from './moisture-chart.tsx';
 import { moistureTargets } from './moisture-targets.ts';
 import { ReadingEntry } from './reading-entry.tsx';
@@ -28,7 +28,8 @@ const looks: Record<DryingState, readonly [name: string, look: string]> = {
 
 /** Whether the board is dry enough for where the piece will live, from its readings over time. */
 export function Moisture({ board }: { board: Board }) {
-  const { target, holdsAt, readings, found } = dryingOf(board, shop.value, Date.now());
+  const { target, holdsAt, verdict: judge } = dryingIn(shop.value);
+  const { readings, found } = judge(board, Date.now());
   const latest = readings.at(-1);
   const verdict = isProblem(found) ? undefined : found.value;
   const [name, look] = looks[verdict?.state ?? 'ready'];
