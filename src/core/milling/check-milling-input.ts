@@ -3,7 +3,7 @@ import { type Problem, problem, within } from '../answer/problem.ts';
 import type { CutBlank } from '../breakdown/problem-types.ts';
 import { boardProblem } from './flat-thickness.ts';
 import { limitedMachines } from './machine-limits.ts';
-import type { MillingInput } from './milling-input.ts';
+import type { MillingInput, MillingShop } from './milling-input.ts';
 
 type Found = Problem | undefined;
 
@@ -16,26 +16,30 @@ export const checkMillingInput = (input: MillingInput): Found =>
     .flatMap((problemsOf) => problemsOf(input))
     .find((found) => found !== undefined);
 
-/** What comes off at each cut, with the most that isn't a slip of the finger, in mm. */
-const allowances = [
-  ['ripKerf', 'The rip kerf', 25],
-  ['crosscutKerf', 'The crosscut kerf', 25],
-  ['edgeAllowance', 'The edge allowance', 25],
-  ['faceAllowance', 'The face allowance', 25],
-  ['lengthAllowance', 'The length allowance', 500],
-] as const;
+/** `edgeAllowance` as a sentence begins: `The edge allowance`. */
+const named = (field: string) => `The ${field.replace(/[A-Z]/, (letter) => ` ${letter.toLowerCase()}`)}`;
+
+/** Beyond these a figure of the shop is a slip of the finger, in mm. */
+const machineWidth = { least: 50, most: 1500 };
+const allowances = {
+  ripKerf: 25,
+  crosscutKerf: 25,
+  edgeAllowance: 25,
+  faceAllowance: 25,
+  lengthAllowance: 500,
+} satisfies Partial<Record<keyof MillingShop, number>>;
 
 const shopProblems = ({ shop, limits }: MillingInput): Found[] => [
-  ...(['jointer', 'planer'] as const).map((machine) => {
-    const width = shop[`${machine}Width`];
-    return width === null
-      ? undefined
-      : badNumber(`shop.${machine}Width`, `The ${machine}`, width, 'mm', { least: 50, most: 1500 });
+  ...(['jointerWidth', 'planerWidth'] as const).map((field) => {
+    const width = shop[field];
+    return width === null ? undefined : badNumber(`shop.${field}`, named(field), width, 'mm', machineWidth);
   }),
-  ...allowances.map(([field, name, most]) => badNumber(`shop.${field}`, name, shop[field], 'mm', { least: 0, most })),
+  ...Object.entries(allowances).map(([field, most]) =>
+    badNumber(`shop.${field}`, named(field), shop[field as keyof typeof allowances], 'mm', { least: 0, most }),
+  ),
   ...limitedMachines.flatMap((machine) =>
-    Object.entries(limits[machine]).map(([dimension, { mm }]) =>
-      badNumber(`limits.${machine}.${dimension}`, 'The limit', mm, 'mm', { above: 0, most: 3000 }),
+    Object.entries(limits[machine]).map(([field, { mm }]) =>
+      badNumber(`limits.${machine}.${field}`, named(field), mm, 'mm', { above: 0, most: 3000 }),
     ),
   ),
 ];
@@ -54,7 +58,7 @@ const boardProblems = ({ boards }: MillingInput): Found[] =>
 const partProblems = ({ parts }: MillingInput): Found[] =>
   parts.flatMap(({ folds = [], ...part }, index) => [
     ...(['length', 'width', 'thickness', 'quantity'] as const).map((field) =>
-      badNumber(`parts.${index}.${field}`, `The ${field}`, part[field], field === 'quantity' ? 'count' : 'mm', {
+      badNumber(`parts.${index}.${field}`, named(field), part[field], field === 'quantity' ? 'count' : 'mm', {
         above: 0,
         most: 20000,
       }),

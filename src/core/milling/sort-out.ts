@@ -17,10 +17,9 @@ export interface Setback {
 export function setbackOf(piece: Workpiece, ways: Ways, input: MillingInput): Setback | null {
   const { id, label, size, need, reachable, flat } = piece;
   if (reachable < need) {
-    const say = phrase('Reaches {reachable} flat on both faces, needs {need}: {missing} too thin.', {
+    const say = phrase('Reaches {reachable} flat on both faces, needs {need}.', {
       reachable: mm(reachable),
       need: mm(need),
-      missing: mm(need - reachable),
     });
     return { id, label, kind: 'too thin', say };
   }
@@ -49,12 +48,9 @@ export function crookSetback({ id, label, board, length, strips }: BlankWork, in
     id,
     label,
     kind: 'crooked',
-    say: phrase(
-      'Its edge curves: {straight} are straight, the strips take {taken}. Crosscut shorter or rip narrower.',
-      {
-        straight: mm(straight),
-        taken: mm(taken),
-      },
-    ),
+    say: phrase('{straight} are straight, the strips take {taken}. Crosscut shorter or rip narrower.', {
+      straight: mm(straight),
+      taken: mm(taken),
+    }),
   };
 }

@@ -3,6 +3,7 @@ import { phrase } from '../../core/answer/phrase.ts';
 import { celsius, factor, percent } from '../../core/answer/quantity.ts';
 import { scaled } from '../../core/answer/range.ts';
 import { NumberField } from '../../ui/fields.tsx';
+import { Fold } from '../../ui/fold.tsx';
 import { Say } from '../../ui/say.tsx';
 import { degreesSign, fromCelsius } from '../../ui/temperature.ts';
 import type { FormProps } from './form-props.ts';
@@ -30,8 +31,7 @@ export function AirEntries({ form, read, field }: FormProps) {
       {air.humidity > 65 && (finish.id === 'shellac' || finish.id === 'lacquer-brushed') && (
         <p class="caution">It clouds in damp air. Wait for a drier day.</p>
       )}
-      <details class="working">
-        <summary>How the wait is worked out</summary>
+      <Fold label="How the wait is worked out">
         <p>
           <Say
             phrase={phrase(
@@ -46,7 +46,7 @@ export function AirEntries({ form, read, field }: FormProps) {
             )}
           />
         </p>
-      </details>
+      </Fold>
     </section>
   );
 }

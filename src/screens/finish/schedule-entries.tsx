@@ -1,5 +1,6 @@
 import { grits } from '../../tables/abrasives.ts';
 import { Pick, TextField, Tick } from '../../ui/fields.tsx';
+import { Fold } from '../../ui/fold.tsx';
 import { Trouble } from '../../ui/trouble.tsx';
 import type { FormProps } from './form-props.ts';
 import { gritText, kindOf } from './read-finish-form.ts';
@@ -19,8 +20,7 @@ export function ScheduleEntries({ form, at, field, change }: FormProps) {
         onInput={(firstGrit) => change({ firstGrit })}
       />
       <Trouble of={at('owned')} />
-      <details class="working">
-        <summary>Grits on your shelf</summary>
+      <Fold label="Grits on your shelf">
         <div class="grits">
           {onWay.map(({ grit }) => (
             <Tick
@@ -34,7 +34,7 @@ export function ScheduleEntries({ form, at, field, change }: FormProps) {
             />
           ))}
         </div>
-      </details>
+      </Fold>
       <TextField label="Coat one after another" hint="for example: Case, Door, Shelves" {...field('sections')} />
       <Tick
         label="Finish inside corners before assembly"

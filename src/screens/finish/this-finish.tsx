@@ -4,6 +4,7 @@ import type { Finish } from '../../store/records/finish.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import type { Timer } from '../../store/records/timer.ts';
 import { remove } from '../../store/remove.ts';
+import { Fold } from '../../ui/fold.tsx';
 
 interface Props {
   finish: Finish;
@@ -42,13 +43,12 @@ export function ThisFinish({ finish, piece, running, onAgain }: Props) {
           </div>
         </div>
       )}
-      <details class="working">
-        <summary>Start over</summary>
+      <Fold label="Start over">
         <p>The plan stays as typed.</p>
         <button type="button" class="button" onClick={() => void discard()}>
           Throw the schedule away
         </button>
-      </details>
+      </Fold>
     </>
   );
 }

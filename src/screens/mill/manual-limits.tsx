@@ -4,6 +4,7 @@ import { ownLimits } from '../../core/milling/own-limits.ts';
 import type { ManualLimit, Shop } from '../../store/records/shop.ts';
 import { changeShop } from '../../store/shop.ts';
 import { machineLimits } from '../../tables/machine-limits.ts';
+import { Fold } from '../../ui/fold.tsx';
 import { Length } from '../../ui/length.tsx';
 import { OptionalLength } from '../../ui/settled.tsx';
 import { SourceMark } from '../../ui/source-mark.tsx';
@@ -35,8 +36,7 @@ export function ManualLimits({ shop }: { shop: Shop }) {
   };
   if (owned.length === 0) return null;
   return (
-    <details class="working">
-      <summary>Limits of your machines</summary>
+    <Fold label="Limits of your machines">
       <p class="soft">Empty: the usual figure. What the manual says wins.</p>
       {owned.map((machine) => (
         <section class="card" aria-label={machineNames[machine]} key={machine}>
@@ -64,6 +64,6 @@ export function ManualLimits({ shop }: { shop: Shop }) {
           </div>
         </section>
       ))}
-    </details>
+    </Fold>
   );
 }

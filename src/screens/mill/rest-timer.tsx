@@ -15,6 +15,7 @@ import { timers as store } from '../../store/timers.ts';
 import { Amount } from '../../ui/amount.tsx';
 import { clockTime } from '../../ui/clock-time.ts';
 import { NumberField } from '../../ui/fields.tsx';
+import { Fold } from '../../ui/fold.tsx';
 import { TimeLeft } from '../../ui/time-left.tsx';
 import { units } from '../../ui/units.ts';
 
@@ -100,8 +101,7 @@ function ReadyByReading({ piece, onEnd }: { piece: Piece; onEnd(): void }) {
     }
   };
   return (
-    <details class="working">
-      <summary>A reading says it is ready</summary>
+    <Fold label="A reading says it is ready">
       <div class="fields">
         <NumberField
           label="Meter reads"
@@ -114,6 +114,6 @@ function ReadyByReading({ piece, onEnd }: { piece: Piece; onEnd(): void }) {
           End the wait
         </button>
       </div>
-    </details>
+    </Fold>
   );
 }

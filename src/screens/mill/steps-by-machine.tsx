@@ -1,6 +1,7 @@
 import type { MillingStep } from '../../core/milling/milling-step.ts';
 import { readyPieces } from '../../core/milling/ready-pieces.ts';
 import { isSettled, type Ticks, throughOf } from '../../core/steps/progress.ts';
+import { Fold } from '../../ui/fold.tsx';
 import { DoneMark } from '../../ui/marks.tsx';
 import { Say } from '../../ui/say.tsx';
 
@@ -16,8 +17,7 @@ export function StepsByMachine({ steps, ticks, at, onAt }: Props) {
   const ready = readyPieces(steps, ticks);
   const machines = [...new Set(steps.map(({ machine }) => machine))];
   return (
-    <details class="working">
-      <summary>All steps by machine</summary>
+    <Fold label="All steps by machine">
       {machines.map((machine) => (
         <section key={machine}>
           <h2>At the {machine}</h2>
@@ -54,6 +54,6 @@ export function StepsByMachine({ steps, ticks, at, onAt }: Props) {
           </ul>
         </section>
       ))}
-    </details>
+    </Fold>
   );
 }

@@ -321,7 +321,7 @@ describe('what is told before the first cut', () => {
         parts: [part('rail', 2300, 90, 20)],
         blanks: [blank('B1', 0, 2400, [96, 'rail'])],
       });
-    expect(stepsOf(crooked(12))[0]?.todo.text).toContain('Its edge curves');
+    expect(stepsOf(crooked(12))[0]?.todo.text).toContain('are straight');
     expect(stepsOf(crooked(2))[0]?.stage).toBe('mark out');
   });
 
