@@ -1,5 +1,4 @@
-import type { CutBlank } from '../breakdown/problem-types.ts';
-import { type LongBlank, leaveLong } from './leave-long.ts';
+import { leaveLong } from './leave-long.ts';
 import type { MillingInput, MillingPart } from './milling-input.ts';
 import { type BlankWork, mark, type StripWork, unitName } from './workpiece.ts';
 
@@ -21,25 +20,6 @@ const place = (mm: number): string => String(Math.round(mm * 10) / 10);
 export function layBlanks(input: MillingInput): BlankWork[] {
   const parts = new Map(input.parts.map((part) => [part.id, part]));
   const stripsSoFar = new Map<string, number>();
-  const perBoard = new Map<string, number>();
-
-  const layStrip = (long: LongBlank, blankId: string, chalk: string, index: number): StripWork | null => {
-    const planned = long.strips[index];
-    const part = planned && parts.get(planned.part);
-    if (!planned || !part) return null;
-    const units = long.units[index] ?? [planned.unit];
-    // A spoilt strip is named as well, so that the others keep their numbers.
-    const name = stripName(part, units);
-    if (planned.spoilt) return null;
-    return {
-      id: `${blankId}/${index + 1}`,
-      label: `${chalk} · ${name}`,
-      part,
-      units,
-      width: planned.width,
-      finished: part.panel ? planned.width - input.shop.edgeAllowance : part.width,
-    };
-  };
 
   const stripName = (part: MillingPart, units: readonly number[]): string => {
     const unit = unitName(part, units);
@@ -51,21 +31,29 @@ export function layBlanks(input: MillingInput): BlankWork[] {
   };
 
   return input.boards.flatMap((board) => {
-    const planned: CutBlank[] = input.blanks.filter((blank) => blank.board === board.id);
-    const laid = leaveLong(board, planned, input).map((long) => {
-      const id = `${board.id}@${place(long.start)}`;
-      const number = (perBoard.get(board.id) ?? 0) + 1;
-      perBoard.set(board.id, number);
-      return {
-        id,
-        label: `${mark(board)} · blank ${number}`,
-        board,
-        start: long.start,
-        length: long.length,
-        strips: long.strips.flatMap((_, index) => layStrip(long, id, mark(board), index) ?? []),
-        leftLong: long.leftLong,
-      };
-    });
-    return laid.filter(({ strips }) => strips.length > 0);
+    const planned = input.blanks.filter((blank) => blank.board === board.id);
+    const chalk = mark(board);
+    return leaveLong(board, planned, input)
+      .map(({ start, length, strips, leftLong }, index): BlankWork => {
+        const id = `${board.id}@${place(start)}`;
+        return {
+          id,
+          label: `${chalk} · blank ${index + 1}`,
+          board,
+          start,
+          length,
+          strips: strips.flatMap(({ part: partId, units, width, spoilt }, at): StripWork | [] => {
+            const part = parts.get(partId);
+            if (!part) return [];
+            // A spoilt strip is named as well, so that the others keep their numbers.
+            const name = stripName(part, units);
+            if (spoilt) return [];
+            const finished = part.panel ? width - input.shop.edgeAllowance : part.width;
+            return { id: `${id}/${at + 1}`, label: `${chalk} · ${name}`, part, units, width, finished };
+          }),
+          leftLong,
+        };
+      })
+      .filter(({ strips }) => strips.length > 0);
   });
 }

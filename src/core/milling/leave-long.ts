@@ -6,9 +6,8 @@ import { reachedIn } from './reached-in.ts';
 export interface LongBlank {
   readonly start: number;
   readonly length: number;
-  readonly strips: readonly CutStrip[];
-  /** For every strip the units it serves: several when blanks in a row stay in one length. */
-  readonly units: readonly (readonly number[])[];
+  /** Each with the units it serves: several when blanks in a row stay in one length. */
+  readonly strips: readonly (CutStrip & { readonly units: readonly number[] })[];
   readonly leftLong: boolean;
 }
 
@@ -82,8 +81,10 @@ export function leaveLong(board: MillingBoard, planned: readonly CutBlank[], inp
     longBlanks.push({
       start,
       length: end - start,
-      strips: first.strips,
-      units: first.strips.map((_, strip) => row.map((blank) => blank.strips[strip]?.unit ?? 0)),
+      strips: first.strips.map((strip, place) => ({
+        ...strip,
+        units: row.map((blank) => blank.strips[place]?.unit ?? 0),
+      })),
       leftLong: row.length > 1 || end - start > first.length + 0.01,
     });
   }

@@ -2,7 +2,7 @@ import type { MillingInput } from './milling-input.ts';
 import { losesMuch } from './rough-steps.ts';
 import { subPanels } from './sub-panels.ts';
 import type { Ways } from './ways.ts';
-import { unitKey, type Workpiece } from './workpiece.ts';
+import { type StripWork, unitKey, type Workpiece } from './workpiece.ts';
 
 /** A workpiece with the thicknesses it is planed to, in mm. */
 export interface TargetedPiece extends Workpiece {
@@ -30,9 +30,9 @@ const leastAllowance = 0.4;
  * Source: common practice.
  */
 export function thicknessTargets(workpieces: readonly Workpiece[], ways: Ways, input: MillingInput): TargetedPiece[] {
-  const over = panelAllowances(workpieces, input);
+  const over = panelAllowance(workpieces, input);
   return workpieces.map((piece) => {
-    const final = piece.need + Math.min(...piece.strips.map((strip) => over.get(unitKey(strip)) ?? 0));
+    const final = piece.need + Math.min(...piece.strips.map(over));
     const first = final + input.practice.secondMillingMm.value;
     const twice = losesMuch(piece, input) && piece.reachable >= first && flattensTwice(piece, first, ways);
     return { ...piece, final, first: twice ? first : null };
@@ -40,25 +40,24 @@ export function thicknessTargets(workpieces: readonly Workpiece[], ways: Ways, i
 }
 
 /** Nobody flattens a face twice by hand; and what is left after the first time must still be safe on the machine. */
-function flattensTwice(piece: Workpiece, first: number, ways: Ways): boolean {
-  return [piece.size, { ...piece.size, thickness: first }].every((size) => {
-    const way = ways.face(size);
-    return way !== null && way !== 'hand plane';
-  });
+function flattensTwice({ size }: Workpiece, first: number, ways: Ways): boolean {
+  return [size, { ...size, thickness: first }].every((now) => (ways.face(now) ?? 'hand plane') !== 'hand plane');
 }
 
-/** What each panel's strips keep for planing after the glue, in mm; 0 when the panel is only scraped flush. */
-function panelAllowances(workpieces: readonly Workpiece[], { practice, shop }: MillingInput): Map<string, number> {
-  const panels = new Map<string, { need: number; spare: number; widths: number[] }>();
-  for (const piece of workpieces) {
-    for (const strip of piece.strips.filter(({ part }) => part.panel)) {
-      const panel = panels.get(unitKey(strip)) ?? { need: piece.need, spare: Number.MAX_VALUE, widths: [] };
-      panel.spare = Math.min(panel.spare, piece.reachable - piece.need);
-      panel.widths.push(strip.finished);
-      panels.set(unitKey(strip), panel);
+/** What a panel's strips keep for planing after the glue, in mm; 0 when the panel is only scraped flush. */
+function panelAllowance(workpieces: readonly Workpiece[], { practice, shop }: MillingInput) {
+  const planed = new Map<string, { need: number; spare: number; widths: number[] }>();
+  for (const { strips, need, reachable } of workpieces) {
+    for (const strip of strips.filter(({ part }) => part.panel)) {
+      const { spare, widths } = planed.get(unitKey(strip)) ?? { spare: Number.MAX_VALUE, widths: [] };
+      planed.set(unitKey(strip), {
+        need,
+        spare: Math.min(spare, reachable - need),
+        widths: [...widths, strip.finished],
+      });
     }
   }
-  const planed = new Set([...panels].filter(([, panel]) => isPlaned(panel, shop.planerWidth)).map(([key]) => key));
+  for (const [key, panel] of planed) if (!isPlaned(panel, shop.planerWidth)) planed.delete(key);
   // A blank that is planed whole gives strips of one thickness: its panels are planed after gluing together or not.
   for (let before = -1; before !== planed.size; ) {
     before = planed.size;
@@ -67,20 +66,17 @@ function panelAllowances(workpieces: readonly Workpiece[], { practice, shop }: M
         for (const strip of strips) planed.delete(unitKey(strip));
     }
   }
-  const least = new Map<number, number>();
-  for (const key of planed) {
-    const { need, spare } = panels.get(key) ?? { need: 0, spare: 0 };
-    least.set(need, Math.min(least.get(need) ?? practice.panelAllowanceMm.value, spare));
-  }
-  const tenths = (mm: number) => Math.floor(mm * 10 + 1e-6) / 10;
-  return new Map([...planed].map((key) => [key, tenths(least.get(panels.get(key)?.need ?? 0) ?? 0)]));
+  return (strip: StripWork): number => {
+    const panel = planed.get(unitKey(strip));
+    if (!panel) return 0;
+    // One setting for all panels of a thickness: what the scarcest of them has, in whole tenths.
+    const spare = [...planed.values()].flatMap((other) => (other.need === panel.need ? other.spare : []));
+    return Math.floor(Math.min(practice.panelAllowanceMm.value, ...spare) * 10 + 1e-6) / 10;
+  };
 }
 
 /** Whether anything is glued that still fits the planer and has wood to spare for it. */
-function isPlaned(
+const isPlaned = (
   { spare, widths }: { spare: number; widths: readonly number[] },
   planerWidth: number | null,
-): boolean {
-  if (planerWidth === null || spare < leastAllowance) return false;
-  return subPanels(widths, planerWidth).length < widths.length;
-}
+): boolean => planerWidth !== null && spare >= leastAllowance && subPanels(widths, planerWidth).length < widths.length;
