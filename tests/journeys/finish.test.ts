@@ -149,7 +149,7 @@ describe('a cabinet with bare insides', () => {
     await page().clock.fastForward(30 * minute);
     await see('10 min left');
     await press('Batch 2 is mixed');
-    await see('All are mixed.');
+    await see('All mixed.');
     await done();
   });
 
@@ -185,7 +185,7 @@ describe('a cabinet with bare insides', () => {
     await press('Batch 1 is mixed');
     await see('Pot life, coat 2, batch 1');
     await press('Batch 2 is mixed');
-    await see('All are mixed.');
+    await see('All mixed.');
     await done();
     await step('Rags after coat 2');
     await done();

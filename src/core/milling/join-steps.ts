@@ -64,7 +64,6 @@ function flushSteps(panels: readonly Panel[], { practice, shop }: MillingInput):
 
 /** A panel in one piece, at its part's thickness if it has that much. */
 function wholePanel(panel: Panel) {
-  const { id, label, part } = panel;
   const size = asGlued(panel);
-  return { id, label, size: { ...size, thickness: Math.min(size.thickness, part.thickness) } };
+  return { ...panel, size: { ...size, thickness: Math.min(size.thickness, panel.part.thickness) } };
 }

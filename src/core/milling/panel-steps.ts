@@ -84,12 +84,7 @@ const orderSteps = (panels: readonly Panel[]): StepDraft[] =>
       title: 'Order and mark the strips',
       todo: 'Best faces up, grain one way, colour matched; try the seams dry. Draw a triangle across each panel.',
       why: 'The triangle puts every strip back in its place.',
-      pieces: glued.map((panel) => ({
-        id: panel.id,
-        label: panel.label,
-        size: asGlued(panel),
-        from: stripIds(panel),
-      })),
+      pieces: glued.map((panel) => ({ ...panel, size: asGlued(panel), from: stripIds(panel) })),
     }),
   );
 

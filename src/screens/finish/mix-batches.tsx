@@ -44,13 +44,12 @@ export function MixBatches({ finishId, name, step, mix, coatLitres, timers }: Pr
     <section class="card" aria-label="Mix">
       <h3>
         Mix {batches} {batches === 1 ? 'batch' : 'batches'}
-        {batches > 1 && ', one after the other'}
       </h3>
       <MixShown of={each.value} />
       <ShowWorking of={each.working} />
       {potLifeSeconds !== undefined &&
         (next < 0 ? (
-          <p>{batches === 1 ? 'It is mixed.' : 'All are mixed.'}</p>
+          <p>All mixed.</p>
         ) : (
           <button type="button" class="button big" onClick={start}>
             Batch {next + 1} is mixed

@@ -13,13 +13,8 @@ import { planShop } from '../breakdown/problem-from-records.ts';
 /** The machines of the shop as the milling sequence needs them. */
 export function millingShop(shop: Shop): MillingShop {
   const { jointer, planer, tableSaw, guidedSaw, router, handPlanes } = shop.machines;
-  const { ripKerf, crosscutKerf, edgeAllowance, lengthAllowance, faceAllowance } = planShop(shop);
   return {
-    ripKerf,
-    crosscutKerf,
-    edgeAllowance,
-    lengthAllowance,
-    faceAllowance,
+    ...planShop(shop),
     jointerWidth: jointer.owned ? jointer.width : null,
     planerWidth: planer.owned ? planer.width : null,
     planerSled: planer.owned && planer.sled,
@@ -58,12 +53,8 @@ export function millingInput(plan: Plan, piece: Piece, boards: readonly Board[],
     blanks: plan.blanks,
     boards: solved.boards.map(({ species: _, clear: __, ...board }): MillingBoard => {
       const found = stored.get(board.id);
-      return {
-        ...board,
-        ...(found && { mark: found.chalk }),
-        ...(found?.warp?.crook !== undefined && { crook: found.warp.crook }),
-        ...(found?.warp?.twist !== undefined && { twist: found.warp.twist }),
-      };
+      // Cup and bow stay as they were planned with: measured or assumed.
+      return { ...found?.warp, ...board, ...(found && { mark: found.chalk }) };
     }),
     parts: solved.parts.map(({ species: _, ...part }): MillingPart => {
       const name = named.get(part.id);

@@ -12,11 +12,12 @@ export function StockCard({ run }: { run: Milling }) {
   if (!rack) return null;
   const { cut, offcuts } = cutBoards(inputOfRun(run), rack);
   if (cut.length === 0) return null;
+  const marks = cut.map(({ chalk }) => chalk).join(', ');
   const settle = async () => {
     try {
       await boards.putMany(cut.map((board) => ({ ...board, state: 'cut' as const })));
       const added = await boards.addMany(offcuts);
-      offerUndo(`${cut.length === 1 ? 'One board is' : `${cut.length} boards are`} out of the rack.`, async () => {
+      offerUndo(`${marks} out of the rack.`, async () => {
         for (const { id } of added) await boards.remove(id);
         for (const { id, state } of cut) await boards.change(id, (now) => ({ ...now, state }));
       });
@@ -27,8 +28,7 @@ export function StockCard({ run }: { run: Milling }) {
   return (
     <section class="card" aria-label="The rack">
       <p>
-        The rack still counts {cut.map(({ chalk }) => chalk).join(', ')} as whole.{' '}
-        {offcuts.length > 0 && 'Left by the plan:'}
+        The rack still counts {marks} as whole. {offcuts.length > 0 && 'Left by the plan:'}
       </p>
       {offcuts.length > 0 && (
         <ul class="rows">
