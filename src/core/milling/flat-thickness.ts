@@ -1,4 +1,4 @@
-import { badNumber } from '../answer/bad-number.ts';
+import { firstBad } from '../answer/bad-number.ts';
 import { phrase } from '../answer/phrase.ts';
 import type { Outcome, Problem } from '../answer/problem.ts';
 import { count, mm } from '../answer/quantity.ts';
@@ -24,19 +24,15 @@ export interface FlatteningPlan {
 export function boardProblem(board: RoughBoard & { readonly crook?: number }): Problem | undefined {
   const { width, length, cup, bow, twist = 0, crook = 0 } = board;
   // Past a fifth of its span a curve is no longer shallow, and nobody would call such wood a board.
-  for (const [field, value, limits] of [
-    ['thickness', board.thickness, { above: 0, most: 500 }],
-    ['width', width, { above: 0, most: 3000 }],
-    ['length', length, { above: 0, most: 20000 }],
-    ['cup', cup, { least: 0, most: width / 5 }],
-    ['bow', bow, { least: 0, most: length / 5 }],
-    ['twist', twist, { least: 0, most: width / 5 }],
-    ['crook', crook, { least: 0, most: length / 5 }],
-  ] as const) {
-    const wrong = badNumber(field, `The ${field}`, value, 'mm', limits);
-    if (wrong) return wrong;
-  }
-  return undefined;
+  return firstBad([
+    ['thickness', 'The thickness', board.thickness, 'mm', { above: 0, most: 500 }],
+    ['width', 'The width', width, 'mm', { above: 0, most: 3000 }],
+    ['length', 'The length', length, 'mm', { above: 0, most: 20000 }],
+    ['cup', 'The cup', cup, 'mm', { least: 0, most: width / 5 }],
+    ['bow', 'The bow', bow, 'mm', { least: 0, most: length / 5 }],
+    ['twist', 'The twist', twist, 'mm', { least: 0, most: width / 5 }],
+    ['crook', 'The crook', crook, 'mm', { least: 0, most: length / 5 }],
+  ]);
 }
 
 /**
@@ -57,9 +53,11 @@ export function flatThickness(board: RoughBoard, plan: FlatteningPlan): Outcome<
   const { blankLength, rips, faceAllowance } = plan;
   const wrong =
     boardProblem(board) ??
-    badNumber('blankLength', 'The blank', blankLength, 'mm', { above: 0, most: board.length }) ??
-    badNumber('rips', 'The number of strips', rips, 'count', { least: 1, most: 50, whole: true }) ??
-    badNumber('faceAllowance', 'What comes off a face', faceAllowance, 'mm', { least: 0, most: board.thickness / 2 });
+    firstBad([
+      ['blankLength', 'The blank', blankLength, 'mm', { above: 0, most: board.length }],
+      ['rips', 'The number of strips', rips, 'count', { least: 1, most: 50, whole: true }],
+      ['faceAllowance', 'What comes off a face', faceAllowance, 'mm', { least: 0, most: board.thickness / 2 }],
+    ]);
   if (wrong) return wrong;
   const width = board.width / rips;
   const { value, working } = thicknessWorking(board, width, blankLength, faceAllowance);

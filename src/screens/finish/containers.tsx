@@ -1,3 +1,4 @@
+import { Button } from '../../ui/button.tsx';
 import { NumberField, TextField } from '../../ui/fields.tsx';
 import { units } from '../../ui/units.ts';
 import { type ContainerText, emptyContainer } from './finish-form.ts';
@@ -30,17 +31,9 @@ export function Containers({ form, at, field, change }: FormProps) {
         </div>
       ))}
       <div class="buttons">
-        <button
-          type="button"
-          class="button"
-          onClick={() => change({ containers: [...form.containers, emptyContainer] })}
-        >
-          Another size
-        </button>
+        <Button onClick={() => change({ containers: [...form.containers, emptyContainer] })}>Another size</Button>
         {form.containers.length > 1 && (
-          <button type="button" class="button" onClick={() => change({ containers: form.containers.slice(0, -1) })}>
-            One size less
-          </button>
+          <Button onClick={() => change({ containers: form.containers.slice(0, -1) })}>One size less</Button>
         )}
       </div>
       <TextField label="On the shelf already" hint={volume} {...field('onShelf')} />

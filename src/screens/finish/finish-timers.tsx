@@ -5,6 +5,7 @@ import { isProblem } from '../../core/answer/problem.ts';
 import { calendarFile } from '../../core/calendar/calendar-file.ts';
 import type { Timer } from '../../store/records/timer.ts';
 import { timers as kept } from '../../store/timers.ts';
+import { Button } from '../../ui/button.tsx';
 import { clockTime } from '../../ui/clock-time.ts';
 import { saveFile } from '../../ui/save-file.ts';
 import { TimeLeft } from '../../ui/time-left.tsx';
@@ -43,25 +44,16 @@ function Running({ timers, steps }: Props) {
               {clockTime(timer.endsAt, now)}
               {latest !== undefined && `, at the latest ${clockTime(latest, now)}`}
             </span>
-            <button type="button" class="button" onClick={() => void end(timer)}>
-              {left > 0 ? 'End it now' : 'Seen to'}
-            </button>
+            <Button onClick={() => end(timer)}>{left > 0 ? 'End it now' : 'Seen to'}</Button>
           </div>
         );
       })}
-      {later.length > 0 && (
-        <button type="button" class="button" onClick={() => void saveWaits(later)}>
-          Put into the calendar
-        </button>
-      )}
+      {later.length > 0 && <Button onClick={() => saveWaits(later)}>Put into the calendar</Button>}
     </section>
   );
 }
 
-async function end({ id }: Timer) {
-  // A write that fails is kept and shown by the shell.
-  await kept.change(id, (timer) => ({ ...timer, doneAt: Date.now() })).catch(() => {});
-}
+const end = ({ id }: Timer) => kept.edit(id, (timer) => ({ ...timer, doneAt: Date.now() }));
 
 /** The app can't wake a locked phone; a calendar can. */
 async function saveWaits(timers: readonly Timer[]) {

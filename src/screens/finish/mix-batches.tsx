@@ -3,6 +3,7 @@ import { isProblem } from '../../core/answer/problem.ts';
 import { mixForTotal } from '../../core/finishing/two-part-mix.ts';
 import type { Timer } from '../../store/records/timer.ts';
 import { timers as kept } from '../../store/timers.ts';
+import { Button } from '../../ui/button.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
 import { potLifePhase } from './coat-timers.ts';
 import type { KeptStep, StepMix } from './finish-steps.ts';
@@ -51,9 +52,9 @@ export function MixBatches({ finishId, name, step, mix, coatLitres, timers }: Pr
         (next < 0 ? (
           <p>All mixed.</p>
         ) : (
-          <button type="button" class="button big" onClick={start}>
+          <Button look="big" onClick={start}>
             Batch {next + 1} is mixed
-          </button>
+          </Button>
         ))}
     </section>
   );

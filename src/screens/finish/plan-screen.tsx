@@ -7,6 +7,7 @@ import { finishCautions, ragsTodo } from '../../core/finishing/coat-schedule.ts'
 import { finishes as kept } from '../../store/finishes.ts';
 import { airNow } from '../../store/records/air-now.ts';
 import type { Piece } from '../../store/records/piece.ts';
+import { Button } from '../../ui/button.tsx';
 import { Say } from '../../ui/say.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { Trouble } from '../../ui/trouble.tsx';
@@ -75,14 +76,9 @@ export function PlanScreen({ piece, all, onStarted }: Props) {
       question={questions.finish}
       kicker={`Finish · ${piece.name}`}
       action={
-        <button
-          type="button"
-          class="button big now"
-          disabled={busy || read.problems.size > 0 || isProblem(started)}
-          onClick={() => void start()}
-        >
+        <Button look="big now" disabled={busy || read.problems.size > 0 || isProblem(started)} onClick={start}>
           Start the finish
-        </button>
+        </Button>
       }
     >
       <div aria-live="polite" class="readout">

@@ -1,3 +1,4 @@
+import { Button } from '../../ui/button.tsx';
 import { NumberField, optionsOf, Pick, TextField } from '../../ui/fields.tsx';
 import { units } from '../../ui/units.ts';
 import type { ShapeText } from './finish-form.ts';
@@ -36,22 +37,16 @@ export function Shapes({ form, at, change }: FormProps) {
               onInput={(treatment) => replace(index, { treatment })}
             />
           </div>
-          <button
-            type="button"
-            class="button"
-            onClick={() => change({ shapes: form.shapes.filter((_, other) => other !== index) })}
-          >
+          <Button onClick={() => change({ shapes: form.shapes.filter((_, other) => other !== index) })}>
             Take it off
-          </button>
+          </Button>
         </fieldset>
       ))}
-      <button
-        type="button"
-        class="button"
+      <Button
         onClick={() => change({ shapes: [...form.shapes, { name: '', area: '', count: '1', treatment: 'shown' }] })}
       >
         Add a shape
-      </button>
+      </Button>
     </details>
   );
 }

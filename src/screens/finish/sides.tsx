@@ -1,4 +1,5 @@
 import type { Piece } from '../../store/records/piece.ts';
+import { Button } from '../../ui/button.tsx';
 import { keepSides, SidePicks } from '../piece/side-picks.tsx';
 
 /** What each part's faces, edges and ends get; kept with the piece. */
@@ -12,15 +13,13 @@ export function Sides({ piece }: { piece: Piece }) {
           <div class="fields sides-of">
             <SidePicks piece={piece} part={part} />
           </div>
-          <button
-            type="button"
-            class="button"
+          <Button
             onClick={() =>
               keepSides(piece, part.id, { faces: ['bare', 'bare'], edges: ['bare', 'bare'], ends: ['bare', 'bare'] })
             }
           >
             All of it bare
-          </button>
+          </Button>
         </fieldset>
       ))}
       <p class="soft small">What the piece’s joints hide is left out.</p>

@@ -4,6 +4,7 @@ import type { Finish } from '../../store/records/finish.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import type { Timer } from '../../store/records/timer.ts';
 import { remove } from '../../store/remove.ts';
+import { Button } from '../../ui/button.tsx';
 import { Fold } from '../../ui/fold.tsx';
 
 interface Props {
@@ -37,17 +38,13 @@ export function ThisFinish({ finish, piece, running, onAgain }: Props) {
                 {piece.name}
               </a>
             )}
-            <button type="button" class="button" onClick={onAgain}>
-              Plan another finish
-            </button>
+            <Button onClick={onAgain}>Plan another finish</Button>
           </div>
         </div>
       )}
       <Fold label="Start over">
         <p>The plan stays as typed.</p>
-        <button type="button" class="button" onClick={() => void discard()}>
-          Throw the schedule away
-        </button>
+        <Button onClick={discard}>Throw the schedule away</Button>
       </Fold>
     </>
   );

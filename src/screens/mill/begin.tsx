@@ -10,6 +10,7 @@ import { millings } from '../../store/millings.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import type { Plan } from '../../store/records/plan.ts';
 import type { Json } from '../../store/records/record.ts';
+import { Button } from '../../ui/button.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { Cautions } from '../../ui/steps/cautions.tsx';
 import { questions } from '../questions.ts';
@@ -46,9 +47,9 @@ export function Begin({ piece, plan, onBegun }: { piece: Piece; plan: Plan; onBe
       question={questions.mill}
       kicker={`Mill · ${piece.name}`}
       action={
-        <button type="button" class="button big now" onClick={() => void begin()}>
+        <Button look="big now" onClick={begin}>
           Start milling
-        </button>
+        </Button>
       }
     >
       <BudgetAnswer of={budgets} />

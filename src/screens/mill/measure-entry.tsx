@@ -7,6 +7,7 @@ import type { MillingStep } from '../../core/milling/milling-step.ts';
 import { type Measured, withMeasured } from '../../core/milling/with-measured.ts';
 import { millings } from '../../store/millings.ts';
 import type { Milling } from '../../store/records/milling.ts';
+import { Button } from '../../ui/button.tsx';
 import { Pick, Tick } from '../../ui/fields.tsx';
 import { Length } from '../../ui/length.tsx';
 import { LengthField } from '../../ui/pad/length-field.tsx';
@@ -106,14 +107,8 @@ export function MeasureEntry({ run, step, steps, readings }: Props) {
           <Tick label="Both faces are just clean at this" checked={form.clean} onInput={(clean) => set({ clean })} />
         )}
         <div class="buttons">
-          <button type="button" class="button" onClick={() => void keep(false)}>
-            Keep it
-          </button>
-          {refused && !trouble(true) && (
-            <button type="button" class="button" onClick={() => void keep(true)}>
-              Go on with it
-            </button>
-          )}
+          <Button onClick={() => keep(false)}>Keep it</Button>
+          {refused && !trouble(true) && <Button onClick={() => keep(true)}>Go on with it</Button>}
         </div>
       </details>
       <ul class="rows" aria-live="polite">
@@ -140,9 +135,9 @@ export function MeasureEntry({ run, step, steps, readings }: Props) {
                   </p>
                 )}
               </div>
-              <button type="button" class="button plain" onClick={() => void drop(reading)}>
+              <Button look="plain" onClick={() => drop(reading)}>
                 Take out
-              </button>
+              </Button>
             </li>
           ))}
       </ul>

@@ -12,6 +12,7 @@ import type { Piece } from '../../store/records/piece.ts';
 import type { Plan } from '../../store/records/plan.ts';
 import { withTicks } from '../../store/records/with-ticks.ts';
 import { timers } from '../../store/timers.ts';
+import { Button } from '../../ui/button.tsx';
 import type { FlowStep } from '../../ui/steps/flow-step.ts';
 import { StepFlow, type TicksEdit } from '../../ui/steps/step-flow.tsx';
 import { Budgets } from './budget.tsx';
@@ -90,9 +91,9 @@ export function MillingRun({ run, piece, plan, onFinished }: Props) {
       <StepsByMachine key={at} steps={steps} ticks={run.ticks} at={at} onAt={goTo} />
       {plan && plan.id !== run.planId && <NewPlan run={run} piece={piece} plan={plan} />}
       {run.finishedAt !== undefined && (
-        <button type="button" class="button big" onClick={onFinished}>
+        <Button look="big" onClick={onFinished}>
           What it came to
-        </button>
+        </Button>
       )}
     </StepFlow>
   );

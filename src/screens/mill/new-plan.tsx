@@ -8,6 +8,7 @@ import { boards } from '../../store/boards.ts';
 import type { Milling } from '../../store/records/milling.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import type { Plan } from '../../store/records/plan.ts';
+import { Button } from '../../ui/button.tsx';
 import { Trouble } from '../../ui/trouble.tsx';
 import { millingInput } from './milling-input.ts';
 import { onNewPlan } from './on-new-plan.ts';
@@ -31,9 +32,7 @@ export function NewPlan({ run, piece, plan }: { run: Milling; piece: Piece; plan
     <section class="answer now" aria-label="New plan">
       <p>There is a newer plan. What is done stays done where the cuts are the same.</p>
       <Trouble of={trouble} />
-      <button type="button" class="button" onClick={() => void goOn()}>
-        Go on by the new plan
-      </button>
+      <Button onClick={goOn}>Go on by the new plan</Button>
     </section>
   );
 }

@@ -13,6 +13,7 @@ import type { Piece } from '../../store/records/piece.ts';
 import type { Timer } from '../../store/records/timer.ts';
 import { timers as store } from '../../store/timers.ts';
 import { Amount } from '../../ui/amount.tsx';
+import { Button } from '../../ui/button.tsx';
 import { clockTime } from '../../ui/clock-time.ts';
 import { NumberField } from '../../ui/fields.tsx';
 import { Fold } from '../../ui/fold.tsx';
@@ -58,9 +59,9 @@ export function RestTimer({ run, piece, step, timers }: Props) {
         <Amount of={seconds(waits)} />
       </span>
       {own.length > 0 && <span>The wait has ended.</span>}
-      <button type="button" class="button big" onClick={start}>
+      <Button look="big" onClick={start}>
         {own.length > 0 ? 'Start it again' : 'Start the wait'}
-      </button>
+      </Button>
     </div>
   );
 }
@@ -72,13 +73,7 @@ function Running({ timer, piece, onEnd }: { timer: Timer; piece: Piece; onEnd():
     <div class={left > 0 ? 'answer wait' : 'answer now'}>
       <TimeLeft left={left} />
       <span class="soft small">Until {clockTime(timer.endsAt, now)}. The app can’t wake a locked phone.</span>
-      {left > 0 ? (
-        <ReadyByReading piece={piece} onEnd={onEnd} />
-      ) : (
-        <button type="button" class="button" onClick={onEnd}>
-          Seen to
-        </button>
-      )}
+      {left > 0 ? <ReadyByReading piece={piece} onEnd={onEnd} /> : <Button onClick={onEnd}>Seen to</Button>}
     </div>
   );
 }
@@ -110,9 +105,7 @@ function ReadyByReading({ piece, onEnd }: { piece: Piece; onEnd(): void }) {
           problem={tried && isProblem(read) ? read : undefined}
           onInput={setText}
         />
-        <button type="button" class="button" onClick={() => void end()}>
-          End the wait
-        </button>
+        <Button onClick={end}>End the wait</Button>
       </div>
     </Fold>
   );

@@ -10,6 +10,7 @@ import type { Milling } from '../../store/records/milling.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import { changeShop } from '../../store/shop.ts';
 import { Amount } from '../../ui/amount.tsx';
+import { Button } from '../../ui/button.tsx';
 import { Length } from '../../ui/length.tsx';
 import { Say } from '../../ui/say.tsx';
 import { Screen } from '../../ui/screen.tsx';
@@ -85,12 +86,8 @@ export function RunEnd({ run, piece, onSteps, onAgain }: Props) {
         </>
       )}
       <div class="buttons">
-        <button type="button" class="button" onClick={onSteps}>
-          Look at the steps
-        </button>
-        <button type="button" class="button" onClick={onAgain}>
-          Begin a new run
-        </button>
+        <Button onClick={onSteps}>Look at the steps</Button>
+        <Button onClick={onAgain}>Begin a new run</Button>
       </div>
     </Screen>
   );
@@ -128,9 +125,7 @@ function Offer({ name, field, now, really }: OfferProps) {
         ; plans allow <Length mm={now} />.
       </p>
       <ShowWorking of={really.working} />
-      <button type="button" class="button" onClick={() => void take()}>
-        Allow this from now on
-      </button>
+      <Button onClick={take}>Allow this from now on</Button>
     </section>
   );
 }
@@ -168,9 +163,9 @@ function StripLine({ run, strip: { strip, label, planned, finishedWidth, cleanTh
         <WithReason label="Not usable" ask="Why" action="It is lost" onReason={lose} />
       ) : (
         // A write that fails is kept and shown by the shell.
-        <button type="button" class="button plain" onClick={() => void lose(undefined).catch(() => {})}>
+        <Button look="plain" onClick={() => lose(undefined).catch(() => {})}>
           Usable after all
-        </button>
+        </Button>
       )}
     </li>
   );

@@ -2,6 +2,7 @@ import { useAll } from '../../app/live.ts';
 import { offerUndo } from '../../app/notices.ts';
 import { boards } from '../../store/boards.ts';
 import type { Milling } from '../../store/records/milling.ts';
+import { Button } from '../../ui/button.tsx';
 import { Length } from '../../ui/length.tsx';
 import { cutBoards } from './cut-boards.ts';
 import { inputOfRun } from './steps-of-run.ts';
@@ -42,9 +43,7 @@ export function StockCard({ run }: { run: Milling }) {
           ))}
         </ul>
       )}
-      <button type="button" class="button" onClick={() => void settle()}>
-        {offcuts.length > 0 ? 'They are cut; offcuts back in the rack' : 'They are cut'}
-      </button>
+      <Button onClick={settle}>{offcuts.length > 0 ? 'They are cut; offcuts back in the rack' : 'They are cut'}</Button>
     </section>
   );
 }
