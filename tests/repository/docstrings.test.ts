@@ -1,37 +1,21 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { dirname, join, normalize } from 'node:path';
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
+import { type Documented, documentedIn } from '../setup/docstrings.ts';
+import * as samples from '../setup/example-samples.ts';
+import { runExample } from '../setup/examples.ts';
 
-const read = (folder: string): Map<string, string> =>
-  new Map(
-    readdirSync(folder, { recursive: true, encoding: 'utf8' })
-      .map((path) => join(folder, path).replaceAll('\\', '/'))
-      .filter((path) => /\.tsx?$/.test(path))
-      .map((path) => [path, readFileSync(path, 'utf8')]),
-  );
-
-interface Exported {
-  readonly file: string;
-  readonly name: string;
-  /** From the declaration to its closing brace. */
-  readonly lines: number;
-  readonly docstring: string;
-}
-
-/** As the formatter leaves it: a declaration begins a line, and its closing brace or semicolon stands at the margin. */
-const declaration =
-  /^(?<docstring>\/\*\*(?:(?!\*\/)[\s\S])*\*\/\n)?(?<code>export (?:function\*? |class )(?<name>\w+)[\s\S]*?\n\}|export const (?<arrow>\w+)(?:: [^=\n]+)? =(?: |\n {2})(?:<[^>]*>)?\([^)]*\)(?:: [^=]+)? =>(?:[^\n]*;|[\s\S]*?\n(?:\}|\S[^\n]*);| *\n[\s\S]*?;)$)/gm;
-
-const exportedFrom = ([file, text]: readonly [string, string]): Exported[] =>
-  [...text.matchAll(declaration)].map(({ groups: { docstring = '', code = '', name, arrow } = {} }) => ({
-    file,
-    name: name ?? arrow ?? '',
-    lines: code.split('\n').length,
-    docstring,
-  }));
-
-const sources = read('src');
-const exported = [...sources].filter(([file]) => file.startsWith('src/core/')).flatMap(exportedFrom);
+const sources = new Map(
+  readdirSync('src', { recursive: true, encoding: 'utf8' })
+    .map((path) => join('src', path).replaceAll('\\', '/'))
+    .filter((path) => /\.tsx?$/.test(path))
+    .map((path) => [path, readFileSync(path, 'utf8')]),
+);
+/** Still in their former words. */
+const later = /core\/(breakdown|finishing|gluing|milling)\//;
+const core = [...sources]
+  .filter(([file]) => file.startsWith('src/core/') && !later.test(file))
+  .flatMap(([file, text]) => documentedIn(file, text));
 
 /** Names that each file of the core gives to files outside of its own folder: `file name`. */
 const asked = new Set(
@@ -43,41 +27,86 @@ const asked = new Set(
   ),
 );
 
-const where = ({ file, name }: Exported) => `${file} ${name}`;
-/** A signature, one statement and a brace speak for themselves. */
-const isLong = ({ lines }: Exported) => lines > 3;
+const where = ({ file, name }: Documented) => `${file} ${name}`;
+const lacking = (functions: readonly Documented[], holds: (one: Documented) => boolean) =>
+  functions.filter((one) => !holds(one)).map(where);
+const has = ({ tags }: Documented, wanted: string) => tags.some(({ tag, text }) => tag === wanted && text !== '');
+
 /** What the rest of the app may ask: more than a few lines, imported from outside of its folder. */
-const isPublic = (one: Exported) => one.lines > 5 && asked.has(where(one));
-/** These write, read and keep account of answers: no figure of the trade is made in them that could have a source. */
-const holdsNoFigures = ({ file }: Exported) => /^src\/core\/(answer|steps)\//.test(file);
+const open = core.filter((one) => one.lines > 5 && asked.has(where(one)));
+/** Those that say more than what they are: they must say all. */
+const full = core.filter(({ tags }) => tags.length > 0);
+/** These write, read and keep account of answers: no figure of the trade is made in them that could have a range or a source. */
+const holdsNoFigures = ({ file }: Documented) => /^src\/core\/(answer|steps)\//.test(file);
 
-test('the functions of the core are found', () => {
-  const names = exported.map(({ name }) => name);
-  const unread = [...sources]
-    .filter(([file]) => file.startsWith('src/core/'))
-    .flatMap(([, text]) => [...text.matchAll(/^export function\*? (\w+)/gm)].map(([, name]) => name ?? ''))
-    .filter((name) => !names.includes(name));
-  expect(unread).toEqual([]);
-  expect(names).toEqual(expect.arrayContaining(['surfaceMeasure', 'seamArea', 'planBreakdown', 'CheapestCover']));
-  expect(exported.filter(isPublic).length).toBeGreaterThan(100);
+describe('docstrings of the core', () => {
+  test('its functions are found', () => {
+    const names = core.map(({ name }) => name);
+    expect(names).toEqual(expect.arrayContaining(['surfaceMeasure', 'formatQuantity']));
+    const unread = [...sources]
+      .filter(([file]) => file.startsWith('src/core/') && !later.test(file))
+      .flatMap(([, text]) => [...text.matchAll(/^export (?:function\*?|class) (\w+)/gm)].map(([, name]) => name ?? ''));
+    expect(unread.filter((name) => !names.includes(name))).toEqual([]);
+    expect(open.length).toBeGreaterThan(50);
+  });
+
+  test('each says what it computes', () => {
+    expect(lacking(core, ({ summary }) => summary !== undefined && summary !== '')).toEqual([]);
+  });
+
+  test('one that the rest of the app may ask says all', () => {
+    expect(lacking(open, (one) => full.includes(one))).toEqual([]);
+  });
+
+  test('one that says more than what it computes gives inputs, result and an example', () => {
+    expect(lacking(full, (one) => has(one, 'returns') && has(one, 'example'))).toEqual([]);
+    const inputs = lacking(full, ({ parameters, tags }) => {
+      const named = tags.filter(({ tag }) => tag === 'param').map(({ text }) => text.split(/\s/));
+      return (
+        named.length === parameters.length &&
+        named.every(([name, ...words], at) => words.length > 0 && (parameters[at] === '' || parameters[at] === name))
+      );
+    });
+    expect(inputs).toEqual([]);
+  });
+
+  test('and errors, where a problem may come in place of the result', () => {
+    expect(lacking(full, (one) => one.mayFail === has(one, 'errors'))).toEqual([]);
+  });
+
+  test('and where it is valid and the source, where it makes figures', () => {
+    expect(lacking(full, (one) => holdsNoFigures(one) || (has(one, 'valid') && has(one, 'source')))).toEqual([]);
+  });
+
+  test('in this order, and in no other words', () => {
+    const order = ['param', 'returns', 'valid', 'errors', 'example', 'source'];
+    const places = ({ tags }: Documented) => tags.map(({ tag }) => order.indexOf(tag));
+    expect(lacking(full, (one) => String(places(one)) === String(places(one).toSorted((a, b) => a - b)))).toEqual([]);
+    expect(lacking(full, (one) => !places(one).includes(-1))).toEqual([]);
+    const others = /^(Computes|Inputs?|Results?|Valid|Errors|Example|Source)\b.*:|^- `/m;
+    expect(
+      lacking(core, ({ summary = '', tags }) =>
+        [summary, ...tags.map(({ text }) => text)].every((text) => !others.test(text)),
+      ),
+    ).toEqual([]);
+  });
 });
 
-test('an exported function of the core says what it is', () => {
-  expect(exported.filter((one) => isLong(one) && one.docstring === '').map(where)).toEqual([]);
-});
+const modules = {
+  ...import.meta.glob<Record<string, unknown>>('../../src/core/**/*.ts', { eager: true }),
+  ...import.meta.glob<Record<string, unknown>>('../../src/tables/*.ts', { eager: true }),
+};
+const everything = { ...Object.assign({}, ...Object.values(modules)), ...samples };
 
-test('one that the rest of the app may ask has a worked example', () => {
-  expect(exported.filter((one) => isPublic(one) && !/^ \* Example: /m.test(one.docstring)).map(where)).toEqual([]);
-});
-
-test('one that makes figures for the rest of the app has a source', () => {
-  const lacking = exported.filter(
-    (one) => isPublic(one) && !holdsNoFigures(one) && !/^ \* Source: /m.test(one.docstring),
+describe('worked examples', () => {
+  const examples = full.flatMap((one) =>
+    one.tags.filter(({ tag }) => tag === 'example').map(({ text }) => ({ ...one, text })),
   );
-  expect(lacking.map(where)).toEqual([]);
-});
 
-test('the source is the last thing that a docstring says, after the example', () => {
-  const wrong = exported.filter(({ docstring }) => /\* Source: [\s\S]*\* (Example|Valid|Errors)/.test(docstring));
-  expect(wrong.map(where)).toEqual([]);
+  test.each(examples)('of $name: $text', ({ file, text }) => {
+    const { got, stated } = runExample(text, { ...everything, ...modules[`../../${file}`] });
+    expect(text).toContain('// =>');
+    if (typeof stated === 'object' && stated !== null) expect(got).toMatchObject(stated);
+    else expect(got).toEqual(stated);
+  });
 });

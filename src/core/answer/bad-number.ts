@@ -13,7 +13,13 @@ export interface Limits {
 /**
  * Why a number can't be used, or `undefined` when it can. `name` begins the sentence: `The width`.
  *
- * Example: `badNumber('width', 'The width', 0, 'mm', { above: 0 })` is a problem at `width`.
+ * @param field of the problem
+ * @param name as it begins the sentence: `The width`
+ * @param value in the unit
+ * @param unit of the limits
+ * @param limits each may be left out
+ * @returns the problem, or undefined when the number can be used
+ * @example badNumber('width', 'The width', 0, 'mm', { above: 0 }) // => { field: 'width' }
  */
 export function badNumber(
   field: string,
@@ -53,7 +59,13 @@ export function firstBad(rows: readonly NumberCheck[]): Problem | undefined {
  * Why a range can't be used: one of its ends is no good, or they are the wrong way round. A range of one value is at
  * `field` itself.
  *
- * Example: `badRange('wait', 'The wait', { least: 3600, most: 60 }, 'seconds', {})` is a problem at `wait`.
+ * @param field of the problem
+ * @param name as it begins the sentence: `The wait`
+ * @param value both ends in the unit
+ * @param unit of the limits
+ * @param limits of both ends
+ * @returns the problem, or undefined when the range can be used
+ * @example badRange('wait', 'The wait', { least: 3600, most: 60 }, 'seconds', {}) // => { field: 'wait' }
  */
 export function badRange(field: string, name: string, value: Range, unit: Unit, limits: Limits): Problem | undefined {
   if (value.least === value.most) return badNumber(field, name, value.least, unit, limits);

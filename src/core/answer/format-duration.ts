@@ -7,8 +7,7 @@ const day = 86_400;
  *
  * @param seconds duration in seconds; may be negative
  * @returns `45 s`, `2 min 30 s` below ten minutes, `25 min`, `1 h 20 min`, and from two days on `3 days 4 h`
- *
- * Example: `formatDuration(4800)` is `1 h 20 min`.
+ * @example formatDuration(4800) // => '1 h 20 min'
  */
 export function formatDuration(seconds: number): string {
   const size = Math.abs(seconds);

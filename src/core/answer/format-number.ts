@@ -1,7 +1,10 @@
 /**
  * Writes a number with at most so many decimals: trailing zeros left out, a true minus sign, no minus before 0.
  *
- * Example: `formatDecimals(-2.50, 2)` is `−2.5`.
+ * @param value any number
+ * @param decimals the most that are written
+ * @returns text
+ * @example formatDecimals(-2.5, 2) // => '−2.5'
  */
 export function formatDecimals(value: number, decimals: number): string {
   const text = String(Number(value.toFixed(decimals)));
@@ -9,9 +12,13 @@ export function formatDecimals(value: number, decimals: number): string {
 }
 
 /**
- * Writes a number with about so many significant digits: whole digits are never cut, and no more than four decimals follow.
+ * Writes a number with about so many significant digits: whole digits are never cut, and no more than four decimals
+ * follow.
  *
- * Example: `formatSignificant(0.019664, 3)` is `0.0197`; `formatSignificant(1234.5, 3)` is `1235`.
+ * @param value any number
+ * @param digits about so many
+ * @returns text
+ * @example [0.019664, 1234.5].map((value) => formatSignificant(value, 3)) // => ['0.0197', '1235']
  */
 export function formatSignificant(value: number, digits = 3): string {
   const leading = value === 0 ? 0 : Math.floor(Math.log10(Math.abs(value)));

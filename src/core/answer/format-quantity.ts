@@ -65,15 +65,14 @@ const writers: Partial<Record<Unit, Writer>> = {
  * Writes a quantity with its unit, in the maker's units.
  *
  * @param q the quantity, in one of the core's units; a temperature is a reading, not a difference
- * @param units the maker's length units: inches bring the other US units along (ft², US fl oz, qt, gal, oz, lb, °F, psi, lbf,
- *   mil), millimetres the metric ones; board feet, m³, time, percent, degrees, money and counts are the same in both
- * @returns text with about three significant digits; lengths to the finest fraction or 0.1 mm; money with two decimals and no
- *   currency, since that is the maker's own
- * Valid for any finite value; one that is not finite is shown as –.
- *
- * Example: `formatQuantity({ value: 146.05, unit: 'mm' }, { unit: 'in', nearest: 16 })` is `5 3/4 in`.
- *
- * Source: conversions NIST SP 811 appendix B.
+ * @param units the maker's length units: inches bring the other US units along (ft², US fl oz, qt, gal, oz, lb, °F,
+ *   psi, lbf, mil), millimetres the metric ones; board feet, m³, time, percent, degrees, money and counts are the same
+ *   in both
+ * @returns text with about three significant digits; lengths to the finest fraction or 0.1 mm; money with two decimals
+ *   and no currency, since that is the maker's own
+ * @valid any finite value; one that is not finite is shown as –
+ * @example formatQuantity({ value: 146.05, unit: 'mm' }, { unit: 'in', nearest: 16 }) // => '5 3/4 in'
+ * @source conversions NIST SP 811 appendix B
  */
 export function formatQuantity(q: Quantity, units: LengthUnits): string {
   if (!Number.isFinite(q.value)) return '–';

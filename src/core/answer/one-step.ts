@@ -6,7 +6,13 @@ import type { Worked } from './worked.ts';
 /**
  * A number that is found in one step, with its working.
  *
- * Example: `oneStep('cost', phrase('8 at 9.50'), money(76), ['label'])` has the value 76.
+ * @param finds what the step finds
+ * @param by the formula in words
+ * @param gives the result with its unit
+ * @param sources what it rests on
+ * @param holds where the method holds
+ * @returns the number with its working
+ * @example oneStep('cost', phrase('8 at 9.50'), money(76), ['label']) // => { value: 76 }
  */
 export const oneStep = (
   finds: string,

@@ -6,10 +6,9 @@ import { isProblem, type Outcome, problem } from './problem.ts';
  *
  * @param text what was typed
  * @returns the number
- * Valid for up to ten digits.
- * Errors (field ''): empty, not a number, negative, a comma that may part thousands.
- *
- * Example: `parseNumber('5,5')` is 5.5.
+ * @valid up to ten digits
+ * @errors (field ''): empty, not a number, negative, a comma that may part thousands
+ * @example parseNumber('5,5') // => 5.5
  */
 export function parseNumber(text: string): Outcome<number> {
   const plain = text.trim();

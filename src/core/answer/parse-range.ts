@@ -7,10 +7,9 @@ import { type Range, range } from './range.ts';
  *
  * @param text what was typed
  * @returns the range; one number is a range of one value
- * Valid for numbers that `parseNumber` reads.
- * Errors (field ''): not a number, the two the wrong way round.
- *
- * Example: `parseRange('10–12')` is 10 to 12; `parseRange('9,5')` is 9.5 to 9.5.
+ * @valid numbers that `parseNumber` reads
+ * @errors (field ''): not a number, the two the wrong way round
+ * @example ['10–12', '9,5'].map(parseRange) // => [{ least: 10, most: 12 }, { least: 9.5, most: 9.5 }]
  */
 export function parseRange(text: string): Outcome<Range> {
   const [first = '', second, ...more] = text.trim().split(/\s*(?:[-–—]|\bto\b)\s*/);

@@ -15,12 +15,10 @@ const american = /(?:sq\.? ?ft|ft2?²?) ?(?:\/|per) ?gal(?:lon)?$/;
  * @param text one number or a range, with or without its unit: `12`, `10-14`, `10 m²/L`, `400 to 500 sq ft/gal`
  * @param bare what a number without a unit means
  * @returns m2 per litre
- * Valid for US gallons; limits are checked where the rate is used.
- * Errors (field ''): as `parseRange`.
- *
- * Example: `parseSpreadingRate('500 sq ft/gal', 'm2PerLitre')` is 12.27 to 12.27.
- *
- * Source: NIST SP 811 appendix B.
+ * @valid US gallons; limits are checked where the rate is used
+ * @errors (field ''): as `parseRange`
+ * @example parseSpreadingRate('500 sq ft/gal', 'm2PerLitre') // => { least: 12.27, most: 12.27 }
+ * @source NIST SP 811 appendix B
  */
 export function parseSpreadingRate(text: string, bare: 'm2PerLitre' | 'ft2PerGallon'): Outcome<Range> {
   const plain = text.trim().toLowerCase();

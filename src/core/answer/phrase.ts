@@ -11,6 +11,7 @@ export interface Phrase {
   readonly quantities: Readonly<Record<string, Quantity>>;
 }
 
+/** A phrase from its text and the quantities that it names. */
 export function phrase(text: string, quantities: Readonly<Record<string, Quantity>> = {}): Phrase {
   return { text, quantities };
 }
@@ -18,7 +19,10 @@ export function phrase(text: string, quantities: Readonly<Record<string, Quantit
 /**
  * A phrase cut at its placeholders, in order: plain text, or the quantity that stands there.
  *
- * Example: `Rip to {width}.` gives `Rip to `, the quantity and `.`; a name that has no quantity stays as it stands.
+ * @param said the phrase
+ * @returns its pieces; a name that has no quantity stays as it stands
+ * @example phrasePieces(phrase('Rip to {width}.', { width: mm(105) }))
+ *   // => ['Rip to ', { value: 105, unit: 'mm' }, '.']
  */
 export function phrasePieces(said: Phrase): (string | Quantity)[] {
   return said.text

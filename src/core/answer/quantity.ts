@@ -48,4 +48,5 @@ export const kilopascals = of('kilopascals');
 export const money = of('money');
 export const count = of('count');
 export const factor = of('factor');
+/** A number with its unit. */
 export const quantity = (value: number, unit: Unit): Quantity => ({ value, unit });

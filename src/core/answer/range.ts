@@ -4,6 +4,7 @@ export interface Range {
   readonly most: number;
 }
 
+/** A range from its ends; of one value when only one is given. */
 export const range = (least: number, most: number = least): Range => ({ least, most });
 
 /** The middle of a range: what is taken as likely where nothing better is known. */

@@ -8,8 +8,8 @@ import { type Phrase, phrasePieces } from './phrase.ts';
  * @param said the phrase
  * @param units the maker's length units
  * @returns the sentence
- *
- * Example: `sayPhrase(phrase('Rip to {width}.', { width: mm(146.05) }), { unit: 'in', nearest: 16 })` is `Rip to 5 3/4 in.`
+ * @example sayPhrase(phrase('Rip to {width}.', { width: mm(146.05) }), { unit: 'in', nearest: 16 })
+ *   // => 'Rip to 5 3/4 in.'
  */
 export function sayPhrase(said: Phrase, units: LengthUnits): string {
   return phrasePieces(said)

@@ -34,7 +34,8 @@ export interface BoardCuts {
  * @param plan blanks, mm
  * @returns cuts with positions and fence settings in mm, and the length left over
  *
- * The board is marked out whole before it is cut: once the first blank is off, its end is no longer there to measure from.
+ * The board is marked out whole before it is cut: once the first blank is off, its end is no longer there to measure
+ * from.
  *
  * Example: blanks of 1030 and 500 from 0 with a kerf of 3.2: crosscuts at 1030 and 1533.2.
  *

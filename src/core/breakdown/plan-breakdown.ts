@@ -35,7 +35,8 @@ export interface PlanOptions {
  * Valid for any such problem. A heuristic: measured against an exact model by `npm run bench`. Units that it finds no
  * way to make are named in the plan's `short`.
  *
- * Example: one board 200 by 1000 and one solid part 100 by 400, allowances zero: one blank 400 long at 0 with one strip of 100.
+ * Example: one board 200 by 1000 and one solid part 100 by 400, allowances zero: one blank 400 long at 0 with one strip
+ * of 100.
  *
  * Source: large-neighbourhood search (Shaw 1998, from memory) over a knapsack cover per panel.
  */

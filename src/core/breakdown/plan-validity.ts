@@ -15,7 +15,8 @@ const slack = 1e-6;
  * @param plan blanks and what is short, mm
  * @returns problems whose field is a path in the plan: `blanks.3`, `short`
  *
- * What is cut already is taken as it is and not held against the rules, strips added beside it are. Wishes are not checked here.
+ * What is cut already is taken as it is and not held against the rules, strips added beside it are. Wishes are not
+ * checked here.
  *
  * Example: a blank of 1030 mm at 0 and another at 1030 on the same board give one problem, for the kerf between them.
  *

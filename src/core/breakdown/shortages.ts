@@ -33,7 +33,8 @@ export interface Shortage {
  *
  * @param asked boards, parts and shop, mm
  * @param plan with what is short
- * @returns for each part that is short: the reason, and the board feet to buy at the typical width and thickness in the rack
+ * @returns for each part that is short: the reason, and the board feet to buy at the typical width and thickness in the
+ *   rack
  *
  * The purchase is worked out from a flat, straight board of the rack's median width and of the thickness that the part
  * needs, and is rounded up to whole blanks; real boards vary, so buy some more.
@@ -105,7 +106,8 @@ function purchase(asked: BreakdownProblem, part: Part, units: number, missing: n
  * @param buy as `shortages` gives it
  * @returns one sentence with quantities
  *
- * Example: `Buy 2.4 board feet of cherry, 27 mm thick: 1050 mm of board about 200 mm wide, in lengths of 1050 mm or more.`
+ * Example: `Buy 2.4 board feet of cherry, 27 mm thick: 1050 mm of board about 200 mm wide, in lengths of 1050 mm or
+ * more.`
  *
  * Source: as of `shortages`.
  */

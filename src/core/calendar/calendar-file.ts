@@ -33,11 +33,11 @@ const text = (value: string) =>
  * @param timers each with a lasting id, a title, and the instant it ends in ms since the epoch
  * @param madeAt when the file is made, ms since the epoch
  * @returns text of a .ics file, to be written as UTF-8
- *
- * Valid: instants from 1970 to 9999, all in UTC, so that no time zone need be described.
- * Errors: no timers, two with one id, no title, an instant that is none.
- * Example: one timer gives BEGIN:VCALENDAR ... DTSTART:20260102T030405Z ... BEGIN:VALARM ... END:VCALENDAR.
- * Source: RFC 5545.
+ * @valid instants from 1970 to 9999, all in UTC, so that no time zone need be described
+ * @errors no timers, two with one id, no title, an instant that is none
+ * @example calendarFile([{ uid: 'a', title: 'Clamps off', endsAt: 1767323045000 }],
+ *   0).includes('\r\nDTSTART:20260102T030405Z\r\n') // => true
+ * @source RFC 5545
  */
 export function calendarFile(timers: readonly CalendarTimer[], madeAt: number): Outcome<string> {
   const badMadeAt = badInstant('madeAt', 'The time of writing', madeAt);

@@ -13,8 +13,13 @@ function octets(character: string): number {
  * A content line cut so that no piece is longer than 75 octets of UTF-8: each next piece begins with one space.
  *
  * Takes a line without its end; returns it with CRLF and a space at each fold, never inside a character.
- * Valid for any text; no errors. Example: 80 letters become 75, CRLF, a space and 5.
- * Source: RFC 5545, section 3.1.
+ *
+ * @param line a content line without its end
+ * @returns the line with CRLF and a space at each fold, never inside a character
+ * @valid any text
+ * @valid any text; no errors
+ * @example foldLine('a'.repeat(80)) // => `${'a'.repeat(75)}\r\n aaaaa`
+ * @source RFC 5545, section 3.1
  */
 export function foldLine(line: string): string {
   let folded = '';

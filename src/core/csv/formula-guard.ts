@@ -2,17 +2,19 @@
 const formula = /^['"]*\s*['"]*[=+\-@\uff1d\uff0b\uff0d\uff20]/;
 
 /**
- * Where a spreadsheet may part cells, set up for another country or confused by quotes: what stands behind could come to
- * begin a cell.
+ * Where a spreadsheet may part cells, set up for another country or confused by quotes: what stands behind could come
+ * to begin a cell.
  */
 const separators = /([,;\t\r\n])/;
 
 /**
  * Puts an apostrophe before whatever a spreadsheet could run as a formula.
  *
- * Example: `guardFormula('=1+1')` is `'=1+1`; `guardFormula('8/4 cherry')` stays.
- *
- * Source: common practice against formula injection.
+ * @param cell a cell's text
+ * @returns the text, harmless in a spreadsheet
+ * @valid any text; `unguardFormula` gives it back
+ * @example ['=1+1', '8/4 cherry'].map(guardFormula) // => ["'=1+1", '8/4 cherry']
+ * @source common practice against formula injection
  */
 export function guardFormula(cell: string): string {
   return eachPiece(cell, (piece) => (formula.test(piece) ? `'${piece}` : piece));

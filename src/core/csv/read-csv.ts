@@ -13,11 +13,9 @@ export interface CsvRow {
  * @param text the file's text
  * @param separator what parts the cells
  * @returns records in order, blank lines left out; a broken record is read as well as it can be and marked
- * Valid for any text.
- *
- * Example: `readCsv('a,"b ""c"""\r\n')` has one record with the cells `a` and `b "c"`.
- *
- * Source: RFC 4180 section 2.
+ * @valid any text
+ * @example readCsv('a,"b ""c"""\r\n') // => [{ cells: ['a', 'b "c"'] }]
+ * @source RFC 4180 section 2
  */
 export function readCsv(text: string, separator = ','): CsvRow[] {
   const rows: CsvRow[] = [];

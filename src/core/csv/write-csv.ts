@@ -5,11 +5,9 @@ import { guardFormula } from './formula-guard.ts';
  *
  * @param rows cells as plain text
  * @returns the file's text: lines end with CRLF, cells are put in quotes where they must or better be
- * Valid for any text; a row with one empty cell is written as "".
- *
- * Example: `writeCsv([['a', 'b "c"']])` is `a,"b ""c"""` and a line end.
- *
- * Source: RFC 4180 section 2.
+ * @valid any text; a row with one empty cell is written as ""
+ * @example writeCsv([['a', 'b "c"']]) // => 'a,"b ""c"""\r\n'
+ * @source RFC 4180 section 2
  */
 export function writeCsv(rows: readonly (readonly string[])[]): string {
   return rows

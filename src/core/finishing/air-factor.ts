@@ -2,8 +2,8 @@ import { badNumber } from '../answer/bad-number.ts';
 import type { Outcome } from '../answer/problem.ts';
 
 /**
- * By what a finish's waits are multiplied in today's air: twice as long for each 10 degrees Celsius below 20, and longer
- * above 50 percent humidity, up to twice at 85. Never shorter than the can says.
+ * By what a finish's waits are multiplied in today's air: twice as long for each 10 degrees Celsius below 20, and
+ * longer above 50 percent humidity, up to twice at 85. Never shorter than the can says.
  *
  * @param celsius degrees Celsius
  * @param humidity relative humidity, percent

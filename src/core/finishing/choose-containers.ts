@@ -48,8 +48,9 @@ function badChoice(needLitres: number, containers: readonly Container[]): Proble
 const divisor = (a: number, b: number): number => (b === 0 ? a : divisor(b, a % b));
 
 /**
- * For each amount up to `need` the container that a cheapest cover of it may take first: then least volume, then fewest.
- * A cover without one of its containers covers what that one leaves, and is itself a best cover: so each amount is found from smaller ones.
+ * For each amount up to `need` the container that a cheapest cover of it may take first: then least volume, then
+ * fewest. A cover without one of its containers covers what that one leaves, and is itself a best cover: so each amount
+ * is found from smaller ones.
  */
 function firstTaken(need: number, sizes: readonly number[], prices: readonly number[]): Uint8Array {
   const cost = new Float64Array(need + 1);
@@ -81,7 +82,8 @@ function firstTaken(need: number, sizes: readonly number[], prices: readonly num
 }
 
 /**
- * The cheapest set of containers that holds enough. Of equally cheap ones the one with least volume, then with fewest cans.
+ * The cheapest set of containers that holds enough. Of equally cheap ones the one with least volume, then with fewest
+ * cans.
  *
  * @param needLitres litres to hold, what is on the shelf already taken off
  * @param containers sizes in litres with prices in the maker's money; any number of each can be bought

@@ -121,11 +121,13 @@ function coat(number: number, coats: number, finish: Finish, sections: readonly 
 /**
  * All steps from the sanded wood to the cured finish.
  *
- * @param input kind of finish, number of coats, grits as P numbers, sections in order, whether parts are finished before assembly
- * @returns steps as plain data, with waits in seconds; the rags are a step of their own after every coat with a drying oil
+ * @param input kind of finish, number of coats, grits as P numbers, sections in order, whether parts are finished
+ *   before assembly
+ * @returns steps as plain data, with waits in seconds; the rags are a step of their own after every coat with a drying
+ *   oil
  *
- * Valid: one finish on one piece; the can's waits at 20 degrees Celsius, made longer by `airFactor`. Time to wipe off is kept.
- * Errors: coats outside 1 to 20; grits as `sandingGrits`.
+ * Valid: one finish on one piece; the can's waits at 20 degrees Celsius, made longer by `airFactor`. Time to wipe off
+ * is kept. Errors: coats outside 1 to 20; grits as `sandingGrits`.
  * Example: oil varnish in 2 coats from 120: sand 120, 180, 220, sample, coat 1, rags, rub dull, coat 2, rags, cure.
  * Source: common practice; rags also OSHA 3157.
  */

@@ -42,7 +42,8 @@ export interface FinishUse {
  * The finish that an area takes, per coat and in all.
  *
  * @param use area in m2, spreading rate in m2 per litre, coats, loss as a share, thirst of the first coat as a factor
- * @returns litres for each coat and in all: least at the far end of the rate, most at the near end, likely in the middle
+ * @returns litres for each coat and in all: least at the far end of the rate, most at the near end, likely in the
+ *   middle
  *
  * Valid: one finish on one wood; ask once for each and add.
  * Errors: an empty area, a rate of 0, coats outside 1 to 20, a loss above 1, a factor outside 1 to 5.

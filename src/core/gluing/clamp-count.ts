@@ -37,8 +37,8 @@ const mostClamps = 500;
 /**
  * How many clamps a panel takes, and how far apart.
  *
- * Pressure spreads from each pad at 45 degrees to both sides, so at a seam it covers twice the wood and caul in between.
- * The spacing is the closer of what force and spread allow.
+ * Pressure spreads from each pad at 45 degrees to both sides, so at a seam it covers twice the wood and caul in
+ * between. The spacing is the closer of what force and spread allow.
  *
  * @param work seams in mm, pressure in kPa, newtons per clamp, widths in mm
  * @returns force on the neediest seam in newtons, clamps, spacing in mm, and what decided it

@@ -35,8 +35,8 @@ export interface ClampsCompared {
  *
  * Valid: one row of clamps across one panel.
  * Errors: a count, force or reach that makes no sense, at `owned.N...`; a panel without width.
- * Example: 27.1 kN needed and ten clamps of 2000 N: 20 kN, so 7.1 kN missing; two stages do not lower that, stronger clamps do.
- * Source: common practice.
+ * Example: 27.1 kN needed and ten clamps of 2000 N: 20 kN, so 7.1 kN missing; two stages do not lower that, stronger
+ * clamps do. Source: common practice.
  */
 export function compareClamps(
   needed: Pick<ClampCount, 'force' | 'leastForSpread'>,

@@ -90,9 +90,9 @@ function badInput({ stages, start, clampsOwned }: DayPlanInput): Problem | undef
  * @returns when each stage begins, is clamped, is unclamped and is ready, in order of beginning
  *
  * Valid: one maker; clamps of one kind. The order in which stages are taken is kept simple, not proved the shortest.
- * Errors: as `stageOrder`; a negative wait; a stage that asks for more clamps than there are; no stretch in the shop long enough.
- * Example: two sub-panels of 10 minutes' work, an hour in clamps: the second begins at 10 minutes if there are clamps for both, else at 70.
- * Source: list scheduling.
+ * Errors: as `stageOrder`; a negative wait; a stage that asks for more clamps than there are; no stretch in the shop
+ * long enough. Example: two sub-panels of 10 minutes' work, an hour in clamps: the second begins at 10 minutes if there
+ * are clamps for both, else at 70. Source: list scheduling.
  */
 export function dayPlan(input: DayPlanInput): Outcome<readonly StageTimes[]> {
   const ordered = stageOrder(input.stages);

@@ -40,8 +40,8 @@ export interface GlueUse {
  *
  * Valid: flat, close joints. Open pores and end grain take more.
  * Errors: no seams, a seam without a size, a spread outside 20 to 2000 g/m2, a loss above one half.
- * Example: one seam 1200 x 20 mm is 0.024 m2; at 200 g/m2 that is 4.8 g, with 10 percent kept by the brush 4.8 / 0.9 = 5.33 g.
- * Source: spread from the table or the label; loss by tool is common practice.
+ * Example: one seam 1200 x 20 mm is 0.024 m2; at 200 g/m2 that is 4.8 g, with 10 percent kept by the brush 4.8 / 0.9 =
+ * 5.33 g. Source: spread from the table or the label; loss by tool is common practice.
  */
 export function glueAmount({ seams, gramsPerM2, kgPerM3, loss = 0, source }: GlueUse): Outcome<Worked<GlueAmount>> {
   const bad =

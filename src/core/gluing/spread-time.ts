@@ -110,7 +110,8 @@ export type Split = readonly (readonly number[])[];
  *
  * @param work as for `spreadTime`; each stage sets all the clamps again, since they lie across the whole panel
  * @param times open and closed time, seconds
- * @returns indices of the seams of each stage, or `undefined` when one seam alone, or setting the clamps, takes too long
+ * @returns indices of the seams of each stage, or `undefined` when one seam alone, or setting the clamps, takes too
+ *   long
  *
  * Valid: seams in the order in which they lie. Filling each stage before the next begins gives the fewest stages.
  * Errors: as `spreadTime`.
@@ -142,7 +143,8 @@ export function splitStages(work: SpreadWork, times: WorkingTimes): Outcome<{ re
  * The kinds of adhesive whose shortest times are long enough for the whole stage, quickest first.
  *
  * Takes work as `spreadTime` does and kinds with their times at today's temperature, seconds; a kind that can't be
- * used today is left out by the caller. Returns those that fit, in order of open time. Example: where PVA is late, slow epoxy.
+ * used today is left out by the caller. Returns those that fit, in order of open time. Example: where PVA is late, slow
+ * epoxy.
  */
 export function slowerKinds<T extends { readonly times: WorkingTimes }>(work: SpreadWork, kinds: readonly T[]): T[] {
   return kinds

@@ -19,13 +19,11 @@ const termPattern = new RegExp(String.raw`(?:${number}) ?(?:(?<name>[a-z]+|['"])
  * @param text what was typed
  * @param unit what a number without a unit means; a unit in the text wins, and a bare number after feet is inches
  * @returns millimetres, rounded once; 0 is a length here, limits are checked where the length is used
- * Valid for any length of up to twelve digits.
- * Errors (field ''): empty, not a length, negative, 0 below the line, fractions of 1 and more (55/8), a comma that may part
- * thousands, units that don't belong together.
- *
- * Example: `parseLength('5 3/4', 'in')` is 146.05.
- *
- * Source: 1 in = 25.4 mm and 1 ft = 304.8 mm exactly, NIST SP 811 appendix B.
+ * @valid any length of up to twelve digits
+ * @errors (field ''): empty, not a length, negative, 0 below the line, fractions of 1 and more (55/8), a comma that may
+ *   part thousands, units that don't belong together
+ * @example parseLength('5 3/4', 'in') // => 146.05
+ * @source 1 in = 25.4 mm and 1 ft = 304.8 mm exactly, NIST SP 811 appendix B
  */
 export function parseLength(text: string, unit: 'in' | 'mm'): Outcome<number> {
   const plain = plainLengthText(text);

@@ -25,12 +25,10 @@ export function readFraction(whole: string, above: string, below: string): Outco
  *
  * @param text digits, points and commas only
  * @returns the number as a fraction of whole numbers
- * Valid for up to twelve digits.
- * Errors (field ''): no digits, more than one point, a comma that may part thousands, too many digits.
- *
- * Example: `readDecimal('5,75')` is 575 over 100.
- *
- * Source: positional notation, with either decimal sign.
+ * @valid up to twelve digits
+ * @errors (field ''): no digits, more than one point, a comma that may part thousands, too many digits
+ * @example readDecimal('5,75') // => { numerator: 575, denominator: 100 }
+ * @source positional notation, with either decimal sign
  */
 export function readDecimal(text: string): Outcome<Ratio> {
   const marks = text.replace(/\d/g, '');

@@ -9,11 +9,9 @@ import { type SplitLength, splitLength } from './split-length.ts';
  * @param mm length in millimetres; may be negative
  * @param units inches with a finest fraction, or millimetres
  * @returns as `splitLength`; below half the finest fraction, thousandths of an inch or hundredths of a millimetre
- * Valid for any finite length.
- *
- * Example: `shownLength(0.45, { unit: 'in', nearest: 16 })` has whole `0.018` and no fraction.
- *
- * Source: 1 in = 25.4 mm exactly, NIST SP 811 appendix B.
+ * @valid any finite length
+ * @example shownLength(0.45, { unit: 'in', nearest: 16 }) // => { whole: '0.018', numerator: 0 }
+ * @source 1 in = 25.4 mm exactly, NIST SP 811 appendix B
  */
 export function shownLength(mm: number, units: LengthUnits): SplitLength {
   const split = splitLength(mm, units);

@@ -21,11 +21,9 @@ const hair = 1e-9;
  * @param mm length in millimetres; may be negative
  * @param units inches with a finest fraction, or millimetres
  * @returns sign, whole number as text, fraction in lowest terms; no minus when the length rounds to 0
- * Valid for any finite length.
- *
- * Example: `splitLength(146.05, { unit: 'in', nearest: 16 })` has whole `5`, numerator 3, denominator 4.
- *
- * Source: 1 in = 25.4 mm exactly, NIST SP 811 appendix B.
+ * @valid any finite length
+ * @example splitLength(146.05, { unit: 'in', nearest: 16 }) // => { whole: '5', numerator: 3, denominator: 4 }
+ * @source 1 in = 25.4 mm exactly, NIST SP 811 appendix B
  */
 export function splitLength(mm: number, units: LengthUnits): SplitLength {
   const { unit, nearest } = units;

@@ -27,11 +27,10 @@ export interface Sums {
  *
  * @param boards the figures of each: square feet, board feet by the rule, cubic metres
  * @returns the sums, also in exact board feet; 0 for no boards
- * Valid for any boards.
- *
- * Example: two boards of 8 and 6 board feet are 14 board feet.
- *
- * Source: NHLA; board foot from NIST SP 811.
+ * @valid any boards
+ * @example addedUp([8, 6].map((boardFeet) => ({ surfaceMeasure: 4, boardFeet, cubicMetres: 0.02 }))).boardFeet
+ *   // => { value: 14 }
+ * @source NHLA; board foot from NIST SP 811
  */
 export function addedUp(boards: readonly BoardFigures[]): Sums {
   const sum = (

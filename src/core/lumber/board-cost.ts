@@ -27,12 +27,11 @@ export interface BoardCost {
  *
  * @param price board feet of the board and of the delivery, price, freight
  * @returns the cost in the maker's currency; the costs of all boards add up to wood and freight
- * Valid where wood is priced by the board foot.
- * Errors: negative or missing figures, a board larger than its delivery, more usable than there is, nothing usable.
- *
- * Example: 8 of 100 board feet at 9, freight 50: 72 + 4 = 76; 6 usable board feet cost 12.67 each.
- *
- * Source: common practice.
+ * @valid where wood is priced by the board foot
+ * @errors negative or missing figures, a board larger than its delivery, more usable than there is, nothing usable
+ * @example boardCost({ boardFeet: 8, deliveryBoardFeet: 100, pricePerBoardFoot: 9, freight: 50, usableBoardFeet: 6 })
+ *   // => { cost: { value: 76 }, perUsableBoardFoot: { value: 12.67 } }
+ * @source common practice
  */
 export function boardCost(price: BoardPrice): Outcome<BoardCost> {
   const { boardFeet, deliveryBoardFeet, pricePerBoardFoot, freight, usableBoardFeet } = price;

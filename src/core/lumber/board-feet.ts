@@ -20,12 +20,11 @@ export interface BoardFeet extends Worked {
  * @param board sizes in mm; a measured thickness counts as the whole quarters it is full of
  * @param halfGoes where an exact half of the surface measure goes
  * @returns board feet, and the surface measure they rest on
- * Valid for rough hardwood.
- * Errors: those of `checkBoard`.
- *
- * Example: 8/4, 6 1/4 in by 8 ft: surface measure 4, times 2 is 8.
- *
- * Source: NHLA; AHEC guide, measurement.
+ * @valid rough hardwood
+ * @errors those of `checkBoard`
+ * @example boardFeetByRule({ thickness: { quarters: 8 }, width: 158.75, length: 2438.4 })
+ *   // => { surfaceMeasure: 4, value: 8 }
+ * @source NHLA; AHEC guide, measurement
  */
 export function boardFeetByRule(board: Board, halfGoes: HalfGoes = 'up'): Outcome<BoardFeet> {
   const surface = surfaceMeasure(board, halfGoes);

@@ -21,13 +21,12 @@ const heavyForOneKg = 23;
  * @param wood specific gravity (ovendry mass over volume at 12 %) with its source, moisture in percent
  * @param cubicMetres exact volume of the board, m3
  * @returns density in kg/m3, weight in kg, and a caution from 23 kg on (common practice)
- * Valid near 12 % moisture, where the handbook's volume is taken; at 6 or 30 % the volume, and so the result, is a few
- * percent off. Trees differ too: about a tenth either way.
- * Errors: missing figures, G outside 0.05 to 1.4, moisture outside 0 to 200 %, volume not above 0 or above 5 m3.
- *
- * Example: G 0.50 at 12 %: 560 kg/m3; 0.01966 m3 weigh 11 kg.
- *
- * Source: Wood handbook, density from specific gravity and moisture (from memory).
+ * @valid near 12 % moisture, where the handbook's volume is taken; at 6 or 30 % the volume, and so the result, is a few
+ *   percent off. Trees differ too: about a tenth either way
+ * @errors missing figures, G outside 0.05 to 1.4, moisture outside 0 to 200 %, volume not above 0 or above 5 m3
+ * @example boardWeight({ specificGravity: 0.5, source: 'label', moisture: 12 }, 0.01966)
+ *   // => { density: { value: 560.0 }, kilograms: { value: 11.0 } }
+ * @source Wood handbook, density from specific gravity and moisture (from memory)
  */
 export function boardWeight(
   wood: { readonly specificGravity: number; readonly source: SourceId; readonly moisture: number },

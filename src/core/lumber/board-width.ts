@@ -13,9 +13,11 @@ export function meanWidth({ width, farWidth = width }: Board): number {
 /**
  * The width that the hardwood rule measures, mm: of a tapered board, one third of the length from the narrow end.
  *
- * Example: 180 mm at one end and 240 mm at the other count as 200 mm.
- *
- * Source: NHLA rules for tapering lumber, from memory.
+ * @param board widths of both ends, mm
+ * @returns mm
+ * @valid even tapers
+ * @example tallyWidth({ thickness: { quarters: 4 }, width: 180, farWidth: 240, length: 2400 }) // => 200
+ * @source NHLA rules for tapering lumber, from memory
  */
 export function tallyWidth({ width, farWidth = width }: Board): number {
   return Math.min(width, farWidth) + Math.abs(width - farWidth) / 3;

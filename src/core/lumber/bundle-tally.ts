@@ -27,18 +27,17 @@ export interface BundleTally {
 }
 
 /**
- * The tally of an export bundle: widths to the nearest whole inch, an exact half alternately up and down, lengths between
- * whole feet down; for each length the inches are added up; the sum of inches × feet ÷ 12 to the nearest whole is the surface
- * measure, and times the thickness the board feet.
+ * The tally of an export bundle: widths to the nearest whole inch, an exact half alternately up and down, lengths
+ * between whole feet down; for each length the inches are added up; the sum of inches × feet ÷ 12 to the nearest whole
+ * is the surface measure, and times the thickness the board feet.
  *
  * @param boards sizes in mm, all of one thickness by name, in the order they were tallied
  * @returns tallied widths and lengths, rows by length, surface measure in square feet, board feet
- * Valid for one bundle of rough hardwood. That only the bundle's total is rounded is common practice.
- * Errors: a bad board, as `boards.3.width`; more than one thickness.
- *
- * Example: 5 1/4 in wide and 8 1/2 ft long is tallied as 5 in by 8 ft.
- *
- * Source: AHEC guide to grading sawn lumber, measurement.
+ * @valid one bundle of rough hardwood. That only the bundle's total is rounded is common practice
+ * @errors a bad board, as `boards.3.width`; more than one thickness
+ * @example bundleTally([{ thickness: { quarters: 4 }, width: 133.35, length: 2590.8 }])
+ *   // => { boards: [{ widthInches: 5, lengthFeet: 8 }] }
+ * @source AHEC guide to grading sawn lumber, measurement
  */
 export function bundleTally(boards: readonly Board[]): Outcome<BundleTally> {
   const tallied: BundleTally['boards'][number][] = [];

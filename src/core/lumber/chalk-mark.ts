@@ -2,12 +2,11 @@
  * The next short mark to chalk on a board's end: the last mark's letters with the next free number.
  *
  * @param marks those in use, in the order they were given
- * @returns a mark that is none of these, capitals and blanks aside: 1 to begin with, 13 after 12, B8 after B7, 08 after 07, A1 after A
- * Valid for any texts; marks are compared without regard to capitals and outer blanks.
- *
- * Example: `nextChalkMark(['A1', 'A2', 'A4'])` is `A5`.
- *
- * Source: common practice.
+ * @returns a mark that is none of these, capitals and blanks aside: 1 to begin with, 13 after 12, B8 after B7, 08 after
+ *   07, A1 after A
+ * @valid any texts; marks are compared without regard to capitals and outer blanks
+ * @example nextChalkMark(['A1', 'A2', 'A4']) // => 'A5'
+ * @source common practice
  */
 export function nextChalkMark(marks: readonly string[]): string {
   const { letters, digits } = split(marks.at(-1) ?? '');

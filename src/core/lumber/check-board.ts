@@ -17,10 +17,9 @@ export const boardLimits = {
  * @param board sizes in mm, thickness in quarters or mm
  * @returns a problem for each field that can't be: not a number, zero or less, or outside of `boardLimits` (10 mm to
  *   1.5 m wide, 50 mm to 12.2 m long, 3 to 160 mm or 1 to 24 quarters thick, in half quarters); none when all is well
- *
- * Example: a board of 27 432 mm (90 ft) has one problem, at `length`.
- *
- * Source: the limits are common practice.
+ * @valid rough boards: `boardLimits`
+ * @example checkBoard({ ...board, length: 27_432 }) // => [{ field: 'length' }]
+ * @source the limits are common practice
  */
 export function checkBoard(board: Board): Problem[] {
   const { width, farWidth, length } = board;

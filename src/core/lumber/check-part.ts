@@ -34,11 +34,9 @@ const says: Record<PartSize, readonly [name: string, unit: Unit]> = {
  * @param size which one; it is the field of the problem
  * @param value in mm, or pieces
  * @returns a problem, or undefined when the size can be
- * Valid for parts of furniture: `partLimits`.
- *
- * Example: a length of 27 432 mm (90 ft) is a problem at `length`.
- *
- * Source: the limits are common practice.
+ * @valid parts of furniture: `partLimits`
+ * @example badPartSize('length', 27_432) // => { field: 'length' }
+ * @source the limits are common practice
  */
 export function badPartSize(size: PartSize, value: number): Problem | undefined {
   const [name, unit] = says[size];
@@ -55,11 +53,10 @@ export function badPartName(name: string): Problem | undefined {
  *
  * @param part sizes in mm
  * @returns a problem for each field in the order of entry; none when all is well
- * Valid for parts of furniture: `partLimits`.
- *
- * Example: a part without a name and 0 mm thick has two problems, at `name` and at `thickness`.
- *
- * Source: the limits are common practice.
+ * @valid parts of furniture: `partLimits`
+ * @example checkPart({ name: '', length: 600, width: 300, thickness: 0, quantity: 1 })
+ *   // => [{ field: 'name' }, { field: 'thickness' }]
+ * @source the limits are common practice
  */
 export function checkPart(part: PartSizes): Problem[] {
   return [

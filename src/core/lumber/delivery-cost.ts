@@ -19,12 +19,10 @@ export interface DeliveryPrice {
  *
  * @param price tally in board feet or m3, price of one of these, freight for the whole
  * @returns the sum in the maker's currency, without taxes
- * Valid where all boards of a delivery have one price.
- * Errors: negative, missing or absurd figures.
- *
- * Example: 103 board feet at 9 and freight 50: 927 + 50 = 977.
- *
- * Source: common practice.
+ * @valid where all boards of a delivery have one price
+ * @errors negative, missing or absurd figures
+ * @example deliveryCost({ tallied: 103, unit: 'boardFeet', price: 9, freight: 50 }) // => { value: 977 }
+ * @source common practice
  */
 export function deliveryCost({ tallied, unit, price, freight }: DeliveryPrice): Outcome<Worked> {
   const bad =

@@ -10,11 +10,9 @@ const thinPanel = 6;
  *
  * @param part sizes in mm, and whether it is glued up from strips
  * @returns a sentence for each doubt: thicker than wide, wider than long, or a glued-up panel below 6 mm
- * Valid for sizes that passed `checkPart`.
- *
- * Example: a panel 600 long, 300 wide and 3 thick: too thin to glue up and plane.
- *
- * Source: common practice.
+ * @valid sizes that passed `checkPart`
+ * @example doubtfulPart({ length: 600, width: 300, thickness: 3, quantity: 1, panel: true }).length // => 1
+ * @source common practice
  */
 export function doubtfulPart(part: Omit<PartSizes, 'name'> & { readonly panel: boolean }): Phrase[] {
   const { length, width, thickness, panel } = part;

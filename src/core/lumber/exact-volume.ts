@@ -24,12 +24,10 @@ export interface ExactVolume {
  *
  * @param board sizes in mm; a thickness in quarters is taken as that many quarters of an inch
  * @returns cubic metres, and the same in board feet
- * Valid for straight boards and even tapers.
- * Errors: those of `checkBoard`.
- *
- * Example: 8/4, 158.75 mm by 2438.4 mm: 0.01966 m3, 8.333 board feet.
- *
- * Source: geometry; board foot from NIST SP 811 appendix B.
+ * @valid straight boards and even tapers
+ * @errors those of `checkBoard`
+ * @example exactVolume(board) // => { cubicMetres: { value: 0.01966 }, boardFeet: { value: 8.333 } }
+ * @source geometry; board foot from NIST SP 811 appendix B
  */
 export function exactVolume(board: Board): Outcome<ExactVolume> {
   const [bad] = checkBoard(board);

@@ -27,21 +27,19 @@ interface Choice {
 }
 
 /**
- * The clear rectangles of a board that follow each other along it: the board is crosscut in thought at ends of defects, and
- * each stretch gets the widest band without a defect (the leftmost of equals). Of all ways to cut, the one with the largest sum
- * of area is taken, or, to favour length, of area × length; of equals the one with fewest stretches.
+ * The clear rectangles of a board that follow each other along it: the board is crosscut in thought at ends of defects,
+ * and each stretch gets the widest band without a defect (the leftmost of equals). Of all ways to cut, the one with the
+ * largest sum of area is taken, or, to favour length, of area × length; of equals the one with fewest stretches.
  *
  * @param board sizes in mm; a tapered one has its straight edge on the left, and a stretch is as wide as its narrow end
  * @param defects rectangles to avoid, with the margin that the maker wants around them
  * @param wish the least length and width that are of use, mm, and what to favour
  * @returns clear stretches in order along the board, none overlapping; kerfs are the breakdown's matter
- * Valid for up to 100 defects.
- * Errors: those of `checkBoard`; a defect with ends the wrong way round (`defects.2.to`); negative least sizes.
- *
- * Example: 2400 by 200, a knot at 1000 to 1100 and 160 to 200. For area (least length 300): 1000 × 200 and 1300 × 200; for
- * length: 2400 × 160.
- *
- * Source: geometry.
+ * @valid up to 100 defects
+ * @errors those of `checkBoard`; a defect with ends the wrong way round (`defects.2.to`); negative least sizes
+ * @example findClearStretches({ ...board, width: 200, length: 2400 }, [{ from: 1000, to: 1100, left: 160, right: 200
+ *   }], { leastLength: 300, leastWidth: 50, favour: 'length' }) // => [{ start: 0, length: 2400, width: 160 }]
+ * @source geometry
  */
 export function findClearStretches(
   board: Board,

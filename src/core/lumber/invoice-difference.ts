@@ -30,20 +30,19 @@ export interface InvoiceDifference {
 const noise = 1e-9;
 
 /**
- * The difference between invoice and tally, in volume and money, and whether rounding alone explains it: each board can be off
- * by half a square foot of surface measure, times its thickness in inches.
+ * The difference between invoice and tally, in volume and money, and whether rounding alone explains it: each board can
+ * be off by half a square foot of surface measure, times its thickness in inches.
  *
  * @param invoice tally and invoice in board feet or m3, price of one of these
  * @param boards those of the delivery
  * @returns invoice less tally, its price, the bound, and whether the difference lies within the bound
- * Valid where both sides measured the same boards. Feet dropped from odd lengths and shrinkage since the yard's tally are no
- * rounding and not in the bound.
- * Errors: negative or missing figures.
- *
- * Example: 103 board feet tallied of ten 8/4 boards, 110 invoiced at 9: 7 board feet, 63; ten boards may be off by 10, so
- * rounding explains it.
- *
- * Source: the bound follows from the NHLA rule that each board is taken to the nearest whole square foot.
+ * @valid where both sides measured the same boards. Feet dropped from odd lengths and shrinkage since the yard's tally
+ *   are no rounding and not in the bound
+ * @errors negative or missing figures
+ * @example invoiceDifference({ tallied: 103, invoiced: 110, unit: 'boardFeet', price: 9 }, Array(10).fill({ ...board,
+ *   width: 152.4 }))
+ *   // => { volume: { value: 7 }, money: { value: 63 }, roundingBound: { value: 10 }, roundingExplains: true }
+ * @source the bound follows from the NHLA rule that each board is taken to the nearest whole square foot
  */
 export function invoiceDifference(invoice: Invoice, boards: readonly Board[]): Outcome<InvoiceDifference> {
   const { tallied, invoiced, unit, price } = invoice;

@@ -14,17 +14,16 @@ export interface RackFile {
 }
 
 /**
- * Reads a rack list (`writeRackCsv`), or one made elsewhere with the same column names in any order. Cells are parted by commas;
- * semicolons and tabs are recognised too. Lengths may be written in any way that `parseLength` takes.
+ * Reads a rack list (`writeRackCsv`), or one made elsewhere with the same column names in any order. Cells are parted
+ * by commas; semicolons and tabs are recognised too. Lengths may be written in any way that `parseLength` takes.
  *
  * @param text the file's text
  * @returns boards with lengths in mm, and problems line by line; nothing is guessed
- * Valid for files of any size that fits in memory.
- * Errors: an empty file (field ''), one that isn't UTF-8 text, a header that is not ours (field `header`).
- *
- * Example: `species,thickness (quarters),width (in),length (in)` and `cherry,8,6 1/4,96` give one board of 158.75 by 2438.4 mm.
- *
- * Source: RFC 4180.
+ * @valid files of any size that fits in memory
+ * @errors an empty file (field ''), one that isn't UTF-8 text, a header that is not ours (field `header`)
+ * @example parseRackCsv('species,thickness (quarters),width (in),length (in)\ncherry,8,6 1/4,96').rows
+ *   // => [{ row: { width: 158.75, length: 2438.4 } }]
+ * @source RFC 4180
  */
 export function parseRackCsv(text: string): Outcome<RackFile> {
   if (text.includes('\0'))

@@ -9,11 +9,10 @@ import { cubicMetresPerBoardFoot } from './exact-volume.ts';
  *
  * @param parts finished sizes in mm, and how many of each
  * @returns cubic metres and board feet, each with its working; 0 without parts
- * Valid for straight, square-edged parts that passed `checkPart`.
- *
- * Example: two sides 600 x 300 x 20 mm: 0.0072 m3, 3.05 board feet.
- *
- * Source: geometry; board foot from NIST SP 811 appendix B.
+ * @valid straight, square-edged parts that passed `checkPart`
+ * @example partsVolume([{ name: 'side', length: 600, width: 300, thickness: 20, quantity: 2 }])
+ *   // => { cubicMetres: { value: 0.0072 }, boardFeet: { value: 3.05 } }
+ * @source geometry; board foot from NIST SP 811 appendix B
  */
 export function partsVolume(parts: readonly PartSizes[]): { readonly cubicMetres: Worked; readonly boardFeet: Worked } {
   const each = parts.map(

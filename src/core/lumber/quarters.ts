@@ -7,32 +7,55 @@ const mmPerQuarter = mmPerInch / 4;
 const readingError = 0.5;
 
 /**
- * The name in quarters that a measured rough board deserves: the whole quarters it is full of; below 3/4 in, half quarters.
+ * The name in quarters that a measured rough board deserves: the whole quarters it is full of; below 3/4 in, half
+ * quarters.
  *
  * @param mm measured thickness
  * @returns quarters of an inch
- * Valid for rough, unsurfaced boards. A board half a millimetre short still counts as full.
- *
- * Example: `quartersFromMm(27.4)` is 4: a 4/4 board.
- *
- * Source: common practice; 1 in = 25.4 mm exactly, NIST SP 811.
+ * @valid rough, unsurfaced boards. A board half a millimetre short still counts as full
+ * @example quartersFromMm(27.4) // => 4
+ * @source common practice; 1 in = 25.4 mm exactly, NIST SP 811
  */
 export function quartersFromMm(mm: number): number {
   const quarters = (mm + readingError) / mmPerQuarter;
   return quarters < 3 ? Math.floor(quarters * 2) / 2 : Math.floor(quarters);
 }
 
-/** A board's thickness in mm, measured or by its name. Example: 8/4 is 50.8. */
+/**
+ * A board's thickness in mm, measured or by its name.
+ *
+ * @param thickness in quarters or mm
+ * @returns mm
+ * @valid rough boards
+ * @example roughThickness({ quarters: 8 }) // => 50.8
+ * @source 1 in = 25.4 mm exactly, NIST SP 811
+ */
 export function roughThickness(thickness: Thickness): number {
   return 'mm' in thickness ? thickness.mm : thickness.quarters * mmPerQuarter;
 }
 
-/** A board's name in quarters, given or from what was measured. Example: 27.4 mm is 4. */
+/**
+ * A board's name in quarters, given or from what was measured.
+ *
+ * @param thickness in quarters or mm
+ * @returns quarters of an inch
+ * @valid as `quartersFromMm`
+ * @example nominalQuarters({ mm: 27.4 }) // => 4
+ * @source common practice
+ */
 export function nominalQuarters(thickness: Thickness): number {
   return 'mm' in thickness ? quartersFromMm(thickness.mm) : thickness.quarters;
 }
 
-/** Thickness in inches that counts in board feet: below 1 in counts as 1 in (NHLA). Example: 3/4 counts as 1. */
+/**
+ * Thickness in inches that counts in board feet: below 1 in counts as 1 in (NHLA).
+ *
+ * @param thickness in quarters or mm
+ * @returns inches
+ * @valid rough hardwood
+ * @example countedInches({ quarters: 3 }) // => 1
+ * @source NHLA
+ */
 export function countedInches(thickness: Thickness): number {
   return Math.max(1, nominalQuarters(thickness) / 4);
 }

@@ -10,11 +10,9 @@ import { squareFeetOf } from './surface-measure.ts';
  *
  * @param boards sizes in mm, in the order they were tallied; a board without a size is left out
  * @returns the sums; of 0 for no boards
- * Valid for rough hardwood.
- *
- * Example: one 8/4 board of 158.75 by 2438.4 mm: 8 board feet, 0.01966 m3.
- *
- * Source: as of `tally`.
+ * @valid rough hardwood
+ * @example quickTally([board]) // => { boardFeet: { value: 8 }, cubicMetres: { value: 0.01966 } }
+ * @source as of `tally`
  */
 export function quickTally(boards: readonly Board[]): Sums {
   const figures: BoardFigures[] = [];

@@ -35,11 +35,11 @@ const lengths: readonly string[] = ['thickness', 'width', 'far width', 'length']
  *
  * @param cells the header's cells, capitals and extra blanks aside
  * @returns columns by what they hold, and those that are ignored
- * Errors (field `header`): a length without `(mm)` or `(in)`, a column twice, no species, width, length or thickness.
- *
- * Example: `readRackHeader(['species', 'thickness (quarters)', 'width (in)', 'length (in)'])`.
- *
- * Source: this app's own columns (`write-rack-csv.ts`).
+ * @valid any cells
+ * @errors (field `header`): a length without `(mm)` or `(in)`, a column twice, no species, width, length or thickness
+ * @example readRackHeader(['species', 'thickness (quarters)', 'width (in)', 'length (in)', 'price'])
+ *   // => { ignored: ['price'] }
+ * @source this app's own columns (`write-rack-csv.ts`)
  */
 export function readRackHeader(cells: readonly string[]): Outcome<RackHeader> {
   const columns: Partial<Record<RackField, RackColumn>> = {};

@@ -15,7 +15,14 @@ import type { RackRow } from './rack-row.ts';
  *
  * @param csv the line's cells
  * @param header which column is which
- * @returns the board, lengths in mm to a millionth; or everything that is wrong with the line, fields named as in the header
+ * @returns the board, lengths in mm to a millionth; or everything that is wrong with the line, fields named as in the
+ *   header
+ * @valid any cells
+ * @example readRackRow(
+ *   { line: 2, cells: ['cherry', '8', '6 1/4', '96'] },
+ *   readRackHeader(['species', 'thickness (quarters)', 'width (in)', 'length (in)']),
+ * ) // => { width: 158.75, length: 2438.4 }
+ * @source this app's own columns (`write-rack-csv.ts`)
  */
 export function readRackRow(csv: CsvRow, header: RackHeader): RackRow | Problem[] {
   const whole = brokenLine(csv, header);

@@ -7,7 +7,12 @@ const exactly = 1e-6;
 /**
  * Rounds to the nearest whole number, exact halves alternately up and down.
  *
- * Example: with `up`, 6.5 gives 7 and the next half goes down.
+ * @param value 0 or more
+ * @param halfGoes where an exact half goes
+ * @returns the whole number, and where the next half goes
+ * @valid figures of a tally: a half is exact to 1e-9
+ * @example roundHalf(6.5, 'up') // => { whole: 7, halfGoes: 'down' }
+ * @source NHLA, from memory
  */
 export function roundHalf(value: number, halfGoes: HalfGoes): { readonly whole: number; readonly halfGoes: HalfGoes } {
   const below = Math.floor(value);

@@ -17,19 +17,18 @@ export interface SurfaceMeasure extends Worked {
 export const squareFeetOf = (board: Board): number => (widthInInches(tallyWidth(board)) * wholeFeet(board.length)) / 12;
 
 /**
- * Surface measure by the hardwood rule: width in inches, fractions kept, times whole feet of length, over 12, to the nearest
- * whole square foot. Exact halves go alternately up and down through a tally.
+ * Surface measure by the hardwood rule: width in inches, fractions kept, times whole feet of length, over 12, to the
+ * nearest whole square foot. Exact halves go alternately up and down through a tally.
  *
  * @param board sizes in mm; a tapered one is measured a third of its length from the narrow end
  * @param halfGoes where an exact half goes; pass on `halfGoes` of the board before
  * @returns square feet, a whole number, and where the next half goes
- * Valid for rough boards of random width. Widths rounded to 0.1 mm and lengths rounded to 1 mm lose nothing by it.
- * Errors: those of `checkBoard`.
- *
- * Example: 6 1/4 in by 8 ft is 6.25 × 8 / 12 = 4.17, so 4.
- *
- * Source: NHLA, rules for the measurement and inspection of hardwood and cypress; AHEC guide, measurement. That exact
- * halves alternate, and the taper, from memory.
+ * @valid rough boards of random width. Widths rounded to 0.1 mm and lengths rounded to 1 mm lose nothing by it
+ * @errors those of `checkBoard`
+ * @example surfaceMeasure({ thickness: { quarters: 8 }, width: 158.75, length: 2438.4 })
+ *   // => { value: 4, halfGoes: 'up' }
+ * @source NHLA, rules for the measurement and inspection of hardwood and cypress; AHEC guide, measurement. That exact
+ *   halves alternate, and the taper, from memory
  */
 export function surfaceMeasure(board: Board, halfGoes: HalfGoes = 'up'): Outcome<SurfaceMeasure> {
   const [bad] = checkBoard(board);

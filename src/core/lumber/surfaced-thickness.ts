@@ -20,12 +20,10 @@ export interface SurfacedRow {
  * @param quarters rough thickness in quarters
  * @param rows the table (`tables/surfaced-thickness.ts`)
  * @returns mm
- * Valid for flat boards; what cup, bow and twist leave is another question.
- * Errors: no row for these quarters.
- *
- * Example: 4/4 surfaces to 20.6 mm (13/16 in).
- *
- * Source: the row's.
+ * @valid flat boards; what cup, bow and twist leave is another question
+ * @errors no row for these quarters
+ * @example surfacedThickness(4, surfacedThicknesses) // => { value: 20.6 }
+ * @source the row's
  */
 export function surfacedThickness(quarters: number, rows: readonly SurfacedRow[]): Outcome<Worked> {
   const row = rows.find((candidate) => candidate.quarters === quarters);

@@ -23,12 +23,12 @@ export interface Tally extends Sums {
  *
  * @param boards in the order they were tallied: exact halves go alternately up and down through them, the first one up
  * @returns each board's figures and the sums; sums of 0 for no boards
- * Valid for rough hardwood.
- * Errors: the first bad board, as `boards.3.width`.
- *
- * Example: one 8/4 board of 158.75 by 2438.4 mm: surface measure 4, 8 board feet, exactly 8.333, 0.01966 m3.
- *
- * Source: NHLA; AHEC guide, measurement; board foot from NIST SP 811.
+ * @valid rough hardwood
+ * @errors the first bad board, as `boards.3.width`
+ * @example tally([board])
+ *   // => { surfaceMeasure: { value: 4 }, boardFeet: { value: 8 }, exactBoardFeet: { value: 8.333 }, cubicMetres: {
+ *     value: 0.01966 } }
+ * @source NHLA; AHEC guide, measurement; board foot from NIST SP 811
  */
 export function tally(boards: readonly Board[]): Outcome<Tally> {
   const tallied: TalliedBoard[] = [];

@@ -10,7 +10,11 @@ const noise = 1e-6;
 /**
  * A width in inches; one that was rounded to tenths of a millimetre gets its 1/64 in back.
  *
- * Example: 158.75 mm and 158.8 mm are both 6.25 in; 165 mm stays 6.496 in.
+ * @param mm width
+ * @returns inches
+ * @valid tapes read to 1/64 in or to a millimetre
+ * @example [158.75, 158.8, 165].map(widthInInches) // => [6.25, 6.25, 6.496]
+ * @source 1 in = 25.4 mm exactly, NIST SP 811
  */
 export function widthInInches(mm: number): number {
   const nearest = Math.round((mm * 64) / mmPerInch) / 64;
@@ -20,7 +24,11 @@ export function widthInInches(mm: number): number {
 /**
  * Whole feet in a length; one that was rounded to whole millimetres loses no foot by it.
  *
- * Example: 2438 mm are 8 ft, 2437 mm are 7 ft.
+ * @param mm length
+ * @returns whole feet
+ * @valid tapes read to a millimetre or finer
+ * @example [2438, 2437].map(wholeFeet) // => [8, 7]
+ * @source 1 ft = 304.8 mm exactly, NIST SP 811
  */
 export function wholeFeet(mm: number): number {
   return Math.floor((mm + lengthError + noise) / mmPerFoot);

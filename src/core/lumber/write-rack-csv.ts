@@ -5,17 +5,17 @@ import type { RackRow } from './rack-row.ts';
 /**
  * Writes a rack list as CSV, one board a line, lengths as decimal numbers in the unit that the header names.
  *
- * Columns: chalk mark, species, thickness (quarters), thickness (mm), width (mm), far width (mm), length (mm), moisture (%), state,
- * note; with `in` in place of `mm` for inches. A board has its thickness either in quarters or measured.
+ * Columns: chalk mark, species, thickness (quarters), thickness (mm), width (mm), far width (mm), length (mm), moisture
+ * (%), state, note; with `in` in place of `mm` for inches. A board has its thickness either in quarters or measured.
  *
  * @param rows the boards, lengths in mm
  * @param unit of the lengths in the file
  * @returns the file's text, without byte order mark; no cell runs as a formula in a spreadsheet
- * Valid for lengths of up to 12.2 m; `parseRackCsv` gives back every one that is a whole number of millionths of a millimetre.
- *
- * Example: one board `8, 158.75 by 2438.4` in inches is the line `1,"cherry, black",8,,6.25,,96,8.5,,`.
- *
- * Source: RFC 4180.
+ * @valid lengths of up to 12.2 m; `parseRackCsv` gives back every one that is a whole number of millionths of a
+ *   millimetre
+ * @example writeRackCsv([{ ...board, chalkMark: '1', species: 'cherry, black', moisture: 8.5, state: '', note: '' }],
+ *   'in').split('\r\n')[1] // => '1,"cherry, black",8,,6.25,,96,8.5,,'
+ * @source RFC 4180
  */
 export function writeRackCsv(rows: readonly RackRow[], unit: 'in' | 'mm'): string {
   const length = (mm: number | undefined) =>

@@ -8,7 +8,8 @@ import type { Measured } from './with-measured.ts';
 /**
  * What was noted of each strip of a run, out of what was measured on the way.
  *
- * - `input`, `steps`: of the run, mm; `readings`: in the order they were taken, mm; `lost`: by strip, why it can't be used
+ * - `input`, `steps`: of the run, mm; `readings`: in the order they were taken, mm; `lost`: by strip, why it can't be
+ * used
  *
  * Result: for every strip with something noted its record. Clean thickness: the last reading said to be clean, of the
  * strip or of what it was ripped from. Finished width: the last reading where its width is done.

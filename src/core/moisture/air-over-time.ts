@@ -10,13 +10,14 @@ const monthSeconds = 30 * 86_400;
 /**
  * The moisture that wood in a shop is heading for, from readings of its air: the mean of what each holds wood at.
  *
- * @param readings in any order; at in milliseconds since 1970, temperature in degrees Celsius, relative humidity in percent
+ * @param readings in any order; at in milliseconds since 1970, temperature in degrees Celsius, relative humidity in
+ *   percent
  * @returns moisture content in percent, over the 30 days up to the newest reading
- *
- * Valid: as `equilibriumMoisture`; the more evenly the readings are spread, the better the mean.
- * Errors: a `Problem` on `readings` when there is none, or on what is wrong with one of them.
- * Example: 9.2 % and 7.4 % (21.1 degrees, 50 % and 38 %), a week apart: 8.3 %.
- * Source: Wood handbook (FPL-GTR-190), Eq. 4-5; the mean over a month is an assumption.
+ * @valid as `equilibriumMoisture`; the more evenly the readings are spread, the better the mean
+ * @errors a `Problem` on `readings` when there is none, or on what is wrong with one of them
+ * @example airOverTime([{ at: 0, celsius: 21.1, humidity: 50 }, { at: 7 * 864e5, celsius: 21.1, humidity: 38 }])
+ *   // => { value: 8.3 }
+ * @source Wood handbook (FPL-GTR-190), Eq. 4-5; the mean over a month is an assumption
  */
 export function airOverTime(readings: readonly (Air & { readonly at: number })[]): Outcome<Worked> {
   const newest = Math.max(...readings.map(({ at }) => at));

@@ -13,13 +13,12 @@ const scatter = 0.3;
  *
  * @param readings in order of time; at milliseconds, percent
  * @param equilibrium percent moisture it approaches
- * @returns the time constant in milliseconds; undefined when fewer than two readings are clear of the equilibrium on the
- *   side of the last one, or they don't approach it
- *
- * Valid: steady air, and wood past its first free drying: a whole board dries the slower the nearer it comes, which one
- * exponential follows only roughly.
- * Example: 16 %, then 12 % ten days later, towards 8 %: half the way in ten days, a time constant of 14.4 days.
- * Source: first-order approach, an assumption of this app.
+ * @returns the time constant in milliseconds; undefined when fewer than two readings are clear of the equilibrium on
+ *   the side of the last one, or they don't approach it
+ * @valid steady air, and wood past its first free drying: a whole board dries the slower the nearer it comes, which one
+ *   exponential follows only roughly
+ * @example dryingTimeConstant([{ at: 0, percent: 16 }, { at: 10 * 864e5, percent: 12 }], 8) / 864e5 // => 14.4
+ * @source first-order approach, an assumption of this app
  */
 export function dryingTimeConstant(readings: readonly MoistureReading[], equilibrium: number): number | undefined {
   const last = readings.at(-1);

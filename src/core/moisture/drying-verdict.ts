@@ -46,15 +46,16 @@ const forecastLimit = 730 * day;
 /**
  * Whether wood is dry enough to work, from readings over time, and when it will be.
  *
- * @param input readings (milliseconds, percent), the target band (percent), the equilibrium of the air (percent), now (milliseconds)
+ * @param input readings (milliseconds, percent), the target band (percent), the equilibrium of the air (percent), now
+ *   (milliseconds)
  * @returns state, reason, the latest reading, and the expected date (milliseconds) with what it rests on
- *
- * Valid: readings taken alike (same meter, same depth, corrected for temperature). Ready means: the last reading is in the
- * band and the readings of at least the last 7 days stay within 0.5 %. The date follows an exponential approach to the
- * equilibrium; real boards slow down more than that, so take it as the earliest.
- * Errors: a `Problem` on `readings`, `target` or `equilibrium`.
- * Example: 16 %, then 12 % ten days later, band 7 to 9 %, air at 8 %: drying, the band's edge 20 days after the last reading.
- * Source: common practice; the approach is an assumption.
+ * @valid readings taken alike (same meter, same depth, corrected for temperature). Ready means: the last reading is in
+ *   the band and the readings of at least the last 7 days stay within 0.5 %. The date follows an exponential approach
+ *   to the equilibrium; real boards slow down more than that, so take it as the earliest
+ * @errors a `Problem` on `readings`, `target` or `equilibrium`
+ * @example dryingVerdict({ readings: [{ at: 0, percent: 16 }, { at: 10 * 864e5, percent: 12 }], target: { least: 7,
+ *   most: 9 }, equilibrium: 8, now: 10 * 864e5 }).value // => { state: 'drying', expectedAt: 2592000000.0 }
+ * @source common practice; the approach is an assumption
  */
 export function dryingVerdict(input: DryingInput): Outcome<Worked<DryingVerdict>> {
   const wrong = dryingProblem(input);

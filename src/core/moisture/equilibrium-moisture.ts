@@ -38,12 +38,12 @@ export function hailwoodHorrobin(celsius: number, humidityFraction: number): num
  *
  * @param air temperature in degrees Celsius (-40 to 130) and relative humidity in percent (0 to 100)
  * @returns moisture content in percent of the ovendry mass
- *
- * Valid: any wood, to about half a percent; species differ a little, and wood that is drying settles somewhat higher than
- * wood that is taking up moisture. The handbook's table spans -1 to 132 degrees; below freezing it is extrapolated.
- * Errors: a `Problem` on `celsius` or `humidity` out of range or not a number.
- * Example: at 21.1 degrees and 50 % humidity, 9.2 %.
- * Source: Wood handbook (FPL-GTR-190), Eq. 4-5, and Simpson 1998 (FPL-RN-0268), after Hailwood and Horrobin 1946.
+ * @valid any wood, to about half a percent; species differ a little, and wood that is drying settles somewhat higher
+ *   than wood that is taking up moisture. The handbook's table spans -1 to 132 degrees; below freezing it is
+ *   extrapolated
+ * @errors a `Problem` on `celsius` or `humidity` out of range or not a number
+ * @example equilibriumMoisture({ celsius: 21.1, humidity: 50 }) // => { value: 9.2 }
+ * @source Wood handbook (FPL-GTR-190), Eq. 4-5, and Simpson 1998 (FPL-RN-0268), after Hailwood and Horrobin 1946
  */
 export function equilibriumMoisture(air: Air): Outcome<Worked> {
   const wrong =

@@ -14,11 +14,11 @@ const halvings = 50;
  *
  * @param wanted temperature in degrees Celsius (-40 to 130) and moisture content in percent
  * @returns relative humidity in percent
- *
- * Valid: as `equilibriumMoisture`, of which it is the inverse (found by halving, since the equation rises steadily with humidity).
- * Errors: a `Problem` on `celsius`; on `percent` when no humidity up to 100 % leads to it.
- * Example: 9.24 % at 21.1 degrees needs 50 % humidity.
- * Source: Wood handbook (FPL-GTR-190), Eq. 4-5.
+ * @valid as `equilibriumMoisture`, of which it is the inverse (found by halving, since the equation rises steadily with
+ *   humidity)
+ * @errors a `Problem` on `celsius`; on `percent` when no humidity up to 100 % leads to it
+ * @example humidityForMoisture({ celsius: 21.1, percent: 9.24 }) // => { value: 50.0 }
+ * @source Wood handbook (FPL-GTR-190), Eq. 4-5
  */
 export function humidityForMoisture(wanted: { readonly celsius: number; readonly percent: number }): Outcome<Worked> {
   const wrong = temperatureProblem('celsius', wanted.celsius) ?? moistureProblem('percent', wanted.percent);

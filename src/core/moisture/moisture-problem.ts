@@ -8,9 +8,12 @@ const fibreSaturation = 30;
 /**
  * Why a moisture content can't be worked with, or `undefined` when it can: it must lie from 0 to 30 percent.
  *
- * Example: `moistureProblem('from', 35)` is a problem at `from`.
- *
- * Source: fibre saturation at 30 %, Wood handbook (FPL-GTR-190), Eq. 13-3.
+ * @param field of the problem
+ * @param moisture percent
+ * @returns the problem, or undefined when it can be worked with
+ * @valid moisture that moves wood: up to fibre saturation
+ * @example moistureProblem('from', 35) // => { field: 'from' }
+ * @source fibre saturation at 30 %, Wood handbook (FPL-GTR-190), Eq. 13-3
  */
 export function moistureProblem(field: string, moisture: number): Problem | undefined {
   if (moisture > fibreSaturation && Number.isFinite(moisture)) {

@@ -11,18 +11,17 @@ const percentPerDegree = 0.5 / 5.6;
 const furthest = 30;
 
 /**
- * What a resistance meter would have read on wood of the temperature it is calibrated for. Warm wood conducts better, so
- * that it reads too wet; cold wood reads too dry.
+ * What a resistance meter would have read on wood of the temperature it is calibrated for. Warm wood conducts better,
+ * so that it reads too wet; cold wood reads too dry.
  *
- * @param reading what the meter shows in percent; the wood's temperature in degrees Celsius; the temperature the meter is
- *   calibrated for in degrees Celsius (21.1, that is 70 degrees Fahrenheit, unless its manual says otherwise)
+ * @param reading what the meter shows in percent; the wood's temperature in degrees Celsius; the temperature the meter
+ *   is calibrated for in degrees Celsius (21.1, that is 70 degrees Fahrenheit, unless its manual says otherwise)
  * @returns corrected moisture content in percent
- *
- * Valid: readings up to 30 %, wood within 30 degrees of calibration; a rule of thumb to about half a percent. A meter that
- * corrects by itself needs none, and the table in the meter's manual comes first.
- * Errors: a `Problem` on `percent`, `celsius` or `calibratedAt`.
- * Example: 10 % read at 10 degrees is 11.0 %.
- * Source: Wood handbook (FPL-GTR-190), recalled: about half a percent for each 5.6 degrees.
+ * @valid readings up to 30 %, wood within 30 degrees of calibration; a rule of thumb to about half a percent. A meter
+ *   that corrects by itself needs none, and the table in the meter's manual comes first
+ * @errors a `Problem` on `percent`, `celsius` or `calibratedAt`
+ * @example temperatureCorrection({ percent: 10, celsius: 10 }) // => { value: 11.0 }
+ * @source Wood handbook (FPL-GTR-190), recalled: about half a percent for each 5.6 degrees
  */
 export function temperatureCorrection(reading: {
   readonly percent: number;

@@ -34,16 +34,19 @@ interface Stretch {
 }
 
 /**
- * Where loose tenons, dowels or splines go along a seam or mitre: spread evenly, clear of later crosscuts, of bevels and of each other.
+ * Where loose tenons, dowels or splines go along a seam or mitre: spread evenly, clear of later crosscuts, of bevels
+ * and of each other.
  *
- * @param input length of the seam, width of one along it, bevels, later crosscuts and their reach, clearance and spacing, all mm
+ * @param input length of the seam, width of one along it, bevels, later crosscuts and their reach, clearance and
+ *   spacing, all mm
  * @returns their centres from the start, mm, and the stretches that stay without
- *
- * Valid: a straight seam. Each length between two cuts gets at least two where they fit, so that every piece stays aligned.
- * Errors: a `Problem` on the input that is missing or negative, on `crosscuts` outside the seam, on `length` when none fits.
- * Example: 600 mm, 40 mm wide, 15 mm clear, at most 200 mm apart: 35, 211.7, 388.3 and 565 mm; with a crosscut at
- *   300 mm: 35, 150, 265, then 335, 450 and 565 mm; with one that reaches 20 mm each way: 35, 140, 245, then 355, 460 and 565 mm.
- * Source: spacing and clearance are common practice.
+ * @valid a straight seam. Each length between two cuts gets at least two where they fit, so that every piece stays
+ *   aligned
+ * @errors a `Problem` on the input that is missing or negative, on `crosscuts` outside the seam, on `length` when none
+ *   fits
+ * @example alignmentPositions({ length: 600, width: 40, clearance: 15, spacing: 200 }).value
+ *   // => { positions: [35.0, 211.7, 388.3, 565.0] }
+ * @source spacing and clearance are common practice
  */
 export function alignmentPositions(input: AlignmentInput): Outcome<Worked<AlignmentPositions>> {
   const { length, width, bevel = { start: 0, end: 0 }, crosscuts = [], reach = 0, clear = 15, spacing = 200 } = input;

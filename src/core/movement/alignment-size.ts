@@ -33,16 +33,16 @@ export interface AlignmentSize {
 }
 
 /**
- * How thick and how deep a loose tenon, dowel or spline may be, and where it sits in the joint's face. In a mitre it sits
- * near the inner corner, where the wood is deepest.
+ * How thick and how deep a loose tenon, dowel or spline may be, and where it sits in the joint's face. In a mitre it
+ * sits near the inner corner, where the wood is deepest.
  *
  * @param input kind; thickness of the stock in mm; angle in degrees; wood to leave in mm
  * @returns thickness, depth in each part, and offset, mm
- *
- * Valid: angles from 20 to 90 degrees, both parts alike.
- * Errors: a `Problem` on `thickness` when the wood left allows none; on `angle`, `kind` or `remain`.
- * Example: a loose tenon in the edge of 21 mm stock: 7 mm thick, 21 mm deep, middle at 10.5 mm.
- * Source: thickness and depth by rule of thumb are common practice; the room in a mitre is geometry.
+ * @valid angles from 20 to 90 degrees, both parts alike
+ * @errors a `Problem` on `thickness` when the wood left allows none; on `angle`, `kind` or `remain`
+ * @example alignmentSize({ kind: 'loose-tenon', thickness: 21, angle: 90 }).value
+ *   // => { thickness: 7, depth: 21, offset: 10.5 }
+ * @source thickness and depth by rule of thumb are common practice; the room in a mitre is geometry
  */
 export function alignmentSize({
   kind,

@@ -26,14 +26,15 @@ export interface Attachment {
  * How to set a button or an expansion bracket today so that the top moves freely, fixed along its middle.
  *
  * @param movement how far the top shrinks and swells where the attachment sits, mm
- * @param attachment its kind: a button with the depth of its groove; a bracket with the length of its slot and the screw's
- *   shank; a swivel bracket with its whole swing across the grain; margin (1 mm) and least hold (4 mm) unless told otherwise
+ * @param attachment its kind: a button with the depth of its groove; a bracket with the length of its slot and the
+ *   screw's shank; a swivel bracket with its whole swing across the grain; margin (1 mm) and least hold (4 mm) unless
+ *   told otherwise
  * @returns the setting in mm and what to do
- *
- * Valid: a button screwed to the top with its tongue outwards, in a groove of the apron's inner face; brackets across the grain.
- * Errors: a `Problem` on the dimension that is too small for the movement, or makes no sense.
- * Example: shrinks 1, swells 1.5, groove 10 mm: gap 2.5 mm today, and 6.5 mm are held when dry.
- * Source: geometry; margin and hold are common practice.
+ * @valid a button screwed to the top with its tongue outwards, in a groove of the apron's inner face; brackets across
+ *   the grain
+ * @errors a `Problem` on the dimension that is too small for the movement, or makes no sense
+ * @example attachment({ shrink: 1, swell: 1.5 }, { kind: 'button', grooveDepth: 10 }).value // => { setting: 2.5 }
+ * @source geometry; margin and hold are common practice
  */
 export function attachment(movement: MovementThere, attachment: AttachmentKind): Outcome<Worked<Attachment>> {
   const { shrink, swell } = movement;

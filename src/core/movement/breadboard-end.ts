@@ -33,14 +33,14 @@ export interface BreadboardEnd {
 /**
  * A breadboard end: the middle peg fixed and glued, the outer ones in slots of the panel's tenons.
  *
- * @param input wood and width of the panel (mm), moisture today and in the seasons (percent), positions of the pegs (mm), which
- *   is fixed, their diameter (mm), margin (mm), width of a tenon along the slots (mm)
+ * @param input wood and width of the panel (mm), moisture today and in the seasons (percent), positions of the pegs
+ *   (mm), which is fixed, their diameter (mm), margin (mm), width of a tenon along the slots (mm)
  * @returns slots, and how far the panel's edges stand out or fall short in each season, mm
- *
- * Valid: a panel flush with its ends today; glue at the fixed peg only.
- * Errors: a `Problem` as `elongatedSlots`, at `pegs`, `peg` or `tenonWidth`.
- * Example: cherry, flat, 600 mm at 8 %, 6 % and 11 %, fixed in the middle: each edge 1.5 mm short when dry, 2.2 mm proud when wet.
- * Source: movement by Wood handbook (FPL-GTR-190), chapter 13; the construction is common practice.
+ * @valid a panel flush with its ends today; glue at the fixed peg only
+ * @errors a `Problem` as `elongatedSlots`, at `pegs`, `peg` or `tenonWidth`
+ * @example breadboardEnd({ wood: cherry, width: 600, seasons, pegs: [60, 300, 540], peg: 8, tenonWidth: 60 }).value
+ *   // => { dry: { near: -1.5 }, wet: { near: 2.2 } }
+ * @source movement by Wood handbook (FPL-GTR-190), chapter 13; the construction is common practice
  */
 export function breadboardEnd(input: BreadboardInput): Outcome<Worked<BreadboardEnd>> {
   const { wood, width, seasons, pegs, peg, margin, tenonWidth } = input;

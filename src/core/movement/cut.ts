@@ -7,13 +7,14 @@ export const cuts: readonly Cut[] = ['flat', 'rift', 'quarter'];
  * The figure for the width of a board of that cut, from the figures along the radius and along the rings.
  *
  * @param cut flat, rift or quarter
- * @param radial figure along the radius; tangential along the rings, in the same unit
+ * @param radial figure along the radius
+ * @param tangential figure along the rings, in the same unit
  * @returns the figure across the board's face, in that unit; undefined when one that it needs is unknown
- *
- * Valid: rings at 0, 45 or 90 degrees to the face; a real board lies between. For rift it is the mean of the two, which is
- * what the strain of a piece turned by 45 degrees comes to (radial x cos2 + tangential x sin2).
- * Example: rift from 0.00126 and 0.00248 is 0.00187.
- * Source: Wood handbook (FPL-GTR-190), chapter 13, for flat and quarter; the mean for rift is an assumption from geometry.
+ * @valid rings at 0, 45 or 90 degrees to the face; a real board lies between. For rift it is the mean of the two, which
+ *   is what the strain of a piece turned by 45 degrees comes to (radial x cos2 + tangential x sin2)
+ * @example acrossFace('rift', 0.00126, 0.00248) // => 0.00187
+ * @source Wood handbook (FPL-GTR-190), chapter 13, for flat and quarter; the mean for rift is an assumption from
+ *   geometry
  */
 export function acrossFace(cut: Cut, radial: number | undefined, tangential: number | undefined): number | undefined {
   if (cut === 'quarter') return radial;

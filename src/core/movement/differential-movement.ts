@@ -19,15 +19,18 @@ const still: Differential = { dry: 0, wet: 0, estimated: false, steps: [], sourc
 /**
  * How far two joined parts would move apart along one direction of their joint.
  *
- * @param sides the two parts; length of contact in that direction, mm; moisture in the seasons, percent
- * @param across which of the parts' grain, named by how it runs at the seam, lies across that direction and so moves along it:
- *   `across` for the direction of the seam, `along` for the breadth of the contact
+ * @param sides the two parts
+ * @param length of contact in that direction, mm
+ * @param seasons moisture in the seasons, percent
+ * @param across which of the parts' grain, named by how it runs at the seam, lies across that direction and so moves
+ *   along it: `across` for the direction of the seam, `along` for the breadth of the contact
  * @returns the difference in the dry and in the wet season, mm
- *
- * Valid: as `dimensionalChange`; along the grain wood is taken not to move.
- * Errors: a `Problem` of the part that can't be worked out.
- * Example: a cherry lid 400 mm wide at 8 % under a cleat, seasons 6 % and 11 %: 1.98 mm dry, 2.98 mm wet.
- * Source: Wood handbook (FPL-GTR-190), chapter 13.
+ * @valid as `dimensionalChange`; along the grain wood is taken not to move
+ * @errors a `Problem` of the part that can't be worked out
+ * @example differentialMovement([{ name: 'cleat', surface: 'face', grain: 'along', wood: cherry, today: 8 }, { name:
+ *   'lid', surface: 'face', grain: 'across', wood: cherry, today: 8 }], 400, seasons, 'across')
+ *   // => { dry: 1.98, wet: 2.98 }
+ * @source Wood handbook (FPL-GTR-190), chapter 13
  */
 export function differentialMovement(
   sides: readonly [JointSide, JointSide],

@@ -30,16 +30,16 @@ export interface DimensionalChange {
 }
 
 /**
- * How much wider or narrower a part gets when its moisture changes. Within 6 % to 14 % by the coefficient of dimensional
- * change where the species has one (Eq. 13-2), otherwise by its shrinkage (Eq. 13-3).
+ * How much wider or narrower a part gets when its moisture changes. Within 6 % to 14 % by the coefficient of
+ * dimensional change where the species has one (Eq. 13-2), otherwise by its shrinkage (Eq. 13-3).
  *
  * @param input the species' figures, cut, width in mm, moisture from and to in percent
  * @returns change in mm (swelling positive) and the rate it was found by
- *
- * Valid: solid wood across the grain, moisture from 0 to 30 %, evenly through the part; along the grain wood hardly moves.
- * Errors: a `Problem` on `cut`, `width`, `from`, `to`, or on `species` when its figures don't suffice.
- * Example: black cherry, flat, 400 mm, from 8 % to 11 %: 2.98 mm.
- * Source: Wood handbook (FPL-GTR-190), Eq. 13-2 and 13-3.
+ * @valid solid wood across the grain, moisture from 0 to 30 %, evenly through the part; along the grain wood hardly
+ *   moves
+ * @errors a `Problem` on `cut`, `width`, `from`, `to`, or on `species` when its figures don't suffice
+ * @example dimensionalChange({ ...cherry, width: 400, from: 8, to: 11 }).value // => { change: 2.98 }
+ * @source Wood handbook (FPL-GTR-190), Eq. 13-2 and 13-3
  */
 export function dimensionalChange(input: DimensionalChangeInput): Outcome<Worked<DimensionalChange>> {
   const { figures, cut, width, from, to } = input;

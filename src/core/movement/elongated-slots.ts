@@ -54,17 +54,18 @@ export interface Slot {
 const headRoom = 1;
 
 /**
- * How long the slots must be for a part to move freely about one fixed fastener. Slots grow with their distance from it.
+ * How long the slots must be for a part to move freely about one fixed fastener. Slots grow with their distance from
+ * it.
  *
- * @param input the moving wood, its width in mm, moisture today and in the seasons in percent, positions of the fasteners in mm
- *   and which is fixed, shank and head in mm, margin in mm, the slotted part's width in mm
+ * @param input the moving wood, its width in mm, moisture today and in the seasons in percent, positions of the
+ *   fasteners in mm and which is fixed, shank and head in mm, margin in mm, the slotted part's width in mm
  * @returns for each fastener its slot: length over all, its two ends from today's centre, counterbore, all in mm
- *
- * Valid: fasteners in one row across the grain. Tighten them so that the part is held down and can still slide.
- * Errors: a `Problem` on `positions` (also where two slots run into one another), `fixed`, `fastener`, `margin`, `slottedWidth`
- * (a slot longer than the part is wide), or as `partMovement`.
- * Example: flat-sawn cherry, 8 % today, 6 % and 11 %, 5 mm shank, 200 mm from the fixed screw: 5 + 0.99 + 1.49 + 2 = 9.5 mm.
- * Source: movement by Wood handbook (FPL-GTR-190), chapter 13; margin and head room are common practice.
+ * @valid fasteners in one row across the grain. Tighten them so that the part is held down and can still slide
+ * @errors a `Problem` on `positions` (also where two slots run into one another), `fixed`, `fastener`, `margin`,
+ *   `slottedWidth` (a slot longer than the part is wide), or as `partMovement`
+ * @example elongatedSlots({ wood: cherry, width: 450, seasons, positions: [25, 225, 425], fixed: 1, fastener: { shank:
+ *   5 }, slottedWidth: 40, slotsIn: 'still' }).value[0] // => { length: 9.5 }
+ * @source movement by Wood handbook (FPL-GTR-190), chapter 13; margin and head room are common practice
  */
 export function elongatedSlots(input: SlotInput): Outcome<Worked<readonly Slot[]>> {
   const { wood, width, seasons, positions, fixed, fastener, margin = 1, slotsIn } = input;

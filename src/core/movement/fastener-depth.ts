@@ -31,16 +31,18 @@ export interface FastenerDepth {
 }
 
 /**
- * How deep a screw or insert goes, the wood that remains, and the depth stop. A fastener that would come through is refused.
+ * How deep a screw or insert goes, the wood that remains, and the depth stop. A fastener that would come through is
+ * refused.
  *
- * @param input length, thickness, thickness of the part gone through, counterbore, clearance, wood that must remain, all mm
+ * @param input length, thickness, thickness of the part gone through, counterbore, clearance, wood that must remain,
+ *   all mm
  * @returns reach, depth of the hole, wood remaining, setting of the depth stop, all mm
- *
- * Valid: holes square to the face; the bit's point is within the hole's depth.
- * Errors: a `Problem` on `length` when it would come through, leaves too little wood, or doesn't reach the second part;
- * on any input that is missing or negative.
- * Example: a 30 mm screw through 20 mm with a counterbore of 8 mm, into 25 mm: reaches 18 mm, hole 19 mm, 6 mm remain, stop at 39 mm.
- * Source: geometry; clearance and remaining wood are common practice.
+ * @valid holes square to the face; the bit's point is within the hole's depth
+ * @errors a `Problem` on `length` when it would come through, leaves too little wood, or doesn't reach the second part;
+ *   on any input that is missing or negative
+ * @example fastenerDepth({ length: 30, through: 20, counterbore: 8, thickness: 25 }).value
+ *   // => { reach: 18, hole: 19, remaining: 6, depthStop: 39 }
+ * @source geometry; clearance and remaining wood are common practice
  */
 export function fastenerDepth(input: FastenerDepthInput): Outcome<Worked<FastenerDepth>> {
   const { length, thickness, through = 0, counterbore = 0, clearance = 1, remain = 3 } = input;

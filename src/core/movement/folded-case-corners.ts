@@ -26,16 +26,17 @@ export interface FoldedCase {
 const same = (a: number, b: number): boolean => Math.abs(a - b) <= 1;
 
 /**
- * The four corners of a mitred case from the sizes of its sides: the one size that all four share is its depth. A side that is
- * as wide as the case is deep has its grain running on around; one that is as long as that has it running front to back.
+ * The four corners of a mitred case from the sizes of its sides: the one size that all four share is its depth. A side
+ * that is as wide as the case is deep has its grain running on around; one that is as long as that has it running front
+ * to back.
  *
  * @param sides four, in order around the case: length along the grain and width, mm
  * @returns the depth in mm, and which sides meet at each corner, with how the grain of each runs there
- *
- * Valid: a case as deep all around. Where length and width of a side are alike, its grain is taken to run on around.
- * Errors: a `Problem` on `sides` when they share no size.
- * Example: sides 800 x 300, 400 x 300, 300 x 800 and 400 x 300: 300 mm deep; the third crosses.
- * Source: geometry.
+ * @valid a case as deep all around. Where length and width of a side are alike, its grain is taken to run on around
+ * @errors a `Problem` on `sides` when they share no size
+ * @example foldedCaseCorners([{ length: 800, width: 300 }, { length: 400, width: 300 }, { length: 300, width: 800 }, {
+ *   length: 400, width: 300 }]) // => { depth: 300 }
+ * @source geometry
  */
 export function foldedCaseCorners(sides: readonly [CaseSide, CaseSide, CaseSide, CaseSide]): Outcome<FoldedCase> {
   const shared = sides

@@ -55,15 +55,16 @@ const worthwhile = 1 / 3;
 /**
  * Whether two parts may be glued where they meet, and why.
  *
- * @param input both parts with surface, grain at the seam, wood and moisture today (percent); length and breadth of contact
- *   (mm); moisture in the seasons (percent); the limit (mm, 0.6 unless told otherwise)
+ * @param input both parts with surface, grain at the seam, wood and moisture today (percent); length and breadth of
+ *   contact (mm); moisture in the seasons (percent); the limit (mm, 0.6 unless told otherwise)
  * @returns advice, reason, and how far the parts would move apart (mm)
- *
- * Valid: flat contact of solid wood. The limit, and the third of the seam from which a stretch is worth gluing, are common
- * practice, not strength calculations.
- * Errors: a `Problem` on the side, `length`, `breadth`, `limit` or `seasons`.
- * Example: a cleat along its grain across a flat-sawn cherry lid 400 mm wide, 8 % today, seasons 6 % and 11 %: float, 2.98 mm.
- * Source: movement by Wood handbook (FPL-GTR-190), chapter 13; the verdict is common practice.
+ * @valid flat contact of solid wood. The limit, and the third of the seam from which a stretch is worth gluing, are
+ *   common practice, not strength calculations
+ * @errors a `Problem` on the side, `length`, `breadth`, `limit` or `seasons`
+ * @example jointVerdict({ first: { name: 'cleat', surface: 'face', grain: 'along', wood: cherry, today: 8 }, second: {
+ *   name: 'lid', surface: 'face', grain: 'across', wood: cherry, today: 8 }, length: 400, seasons }).value
+ *   // => { advice: 'float', worst: 2.98 }
+ * @source movement by Wood handbook (FPL-GTR-190), chapter 13; the verdict is common practice
  */
 export function jointVerdict(input: JointInput): Outcome<Worked<JointVerdict>> {
   const { first, second, length, breadth = 0, seasons, limit = usualLimit } = input;

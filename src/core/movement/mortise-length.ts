@@ -18,11 +18,10 @@ export interface MortiseInput {
  *
  * @param input width of the tenon, shrinking and swelling where it floats, margin, all mm
  * @returns length of the mortise, mm
- *
- * Valid: tenons in one row along the seam; floating ones get no glue.
- * Errors: a `Problem` on the input that is missing or negative.
- * Example: 40 mm wide, floating by 1 and 1.5 mm, margin 1 mm: 44.5 mm; glued, 40 mm.
- * Source: geometry; the margin is common practice.
+ * @valid tenons in one row along the seam; floating ones get no glue
+ * @errors a `Problem` on the input that is missing or negative
+ * @example mortiseLength({ width: 40, floats: { shrink: 1, swell: 1.5 } }) // => { value: 44.5 }
+ * @source geometry; the margin is common practice
  */
 export function mortiseLength({ width, floats, margin = 1 }: MortiseInput): Outcome<Worked> {
   const wrong =

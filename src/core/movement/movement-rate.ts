@@ -24,16 +24,20 @@ export interface MovementRate {
 const inRange = (moisture: number): boolean => moisture >= coefficientRange.least && moisture <= coefficientRange.most;
 
 /**
- * The best figure there is for a board of that cut between two moistures, in this order: the coefficient, within its range;
- * the shrinkage; the shrinkage that the coefficient stands for; a guess from the volume's shrinkage.
+ * The best figure there is for a board of that cut between two moistures, in this order: the coefficient, within its
+ * range; the shrinkage; the shrinkage that the coefficient stands for; a guess from the volume's shrinkage.
  *
- * @param figures what is known of the species; cut; from and to in percent
+ * @param figures what is known of the species
+ * @param cut flat, rift or quarter
+ * @param from percent
+ * @param to percent
  * @returns the figure, what it is, and the step that found it
- *
- * Valid: moistures from 0 to 30 %.
- * Errors: a `Problem` on `species` that says which figure is missing; on `shrinkage` when one of the maker's own makes no sense.
- * Example: black cherry, flat, from 8 % to 11 %: coefficient 0.00248; from 4 % to 11 %: shrinkage 7.1 %.
- * Source: Wood handbook (FPL-GTR-190), chapter 13.
+ * @valid moistures from 0 to 30 %
+ * @errors a `Problem` on `species` that says which figure is missing; on `shrinkage` when one of the maker's own makes
+ *   no sense
+ * @example [8, 4].map((from) => movementRate(cherry.figures, 'flat', from, 11))
+ *   // => [{ value: 0.00248 }, { value: 7.1 }]
+ * @source Wood handbook (FPL-GTR-190), chapter 13
  */
 export function movementRate(figures: MovementFigures, cut: Cut, from: number, to: number): Outcome<MovementRate> {
   const { coefficients, shrinkage } = figures;

@@ -34,14 +34,15 @@ export interface PanelInGroove {
 /**
  * How wide to cut a panel that floats in the grooves of a frame, and the gap to leave at today's moisture.
  *
- * @param input wood, moisture today and in the seasons (percent), opening and depth of the grooves (mm), spare room and least hold (mm)
+ * @param input wood, moisture today and in the seasons (percent), opening and depth of the grooves (mm), spare room and
+ *   least hold (mm)
  * @returns width to cut today, and the gap at the bottom of each groove today and in both seasons, mm
- *
- * Valid: a frame whose rails run across the panel's grain, and so don't move; a panel pinned or spaced in the middle.
- * Errors: a `Problem` on `depth` when the groove is too shallow for the panel to move and still be held; on `opening`,
- * `spare`, `hold`, or as `partMovement`.
- * Example: cherry, flat, opening 300 mm, grooves 10 mm, 8 % today, 6 % and 11 %: cut 316.6 mm, gap 1.7 mm today.
- * Source: movement by Wood handbook (FPL-GTR-190), chapter 13; spare room and hold are common practice.
+ * @valid a frame whose rails run across the panel's grain, and so don't move; a panel pinned or spaced in the middle
+ * @errors a `Problem` on `depth` when the groove is too shallow for the panel to move and still be held; on `opening`,
+ *   `spare`, `hold`, or as `partMovement`
+ * @example panelInGroove({ wood: cherry, seasons, opening: 300, depth: 10 }).value
+ *   // => { width: 316.6, gapToday: 1.7 }
+ * @source movement by Wood handbook (FPL-GTR-190), chapter 13; spare room and hold are common practice
  */
 export function panelInGroove(input: GrooveInput): Outcome<Worked<PanelInGroove>> {
   const { wood, seasons, opening, depth, spare = 0.5, hold = 3 } = input;

@@ -30,14 +30,14 @@ export interface PartMovement {
 /**
  * How far a part moves both ways from today's size, in the dry and in the wet season.
  *
- * @param wood the species' figures and the cut; width across the grain today, mm
+ * @param wood the species' figures and the cut
+ * @param width across the grain today, mm
  * @param seasons moisture today, in the dry and in the wet season, percent
  * @returns both changes, both widths, the most it shrinks and swells, all in mm
- *
- * Valid: as `dimensionalChange`, whose figure is chosen for each season by its range.
- * Errors: a `Problem` on `width`, `cut`, `species` or `seasons`.
- * Example: black cherry, flat, 400 mm, 8 % today, 6 % and 11 %: shrinks 1.98 mm, swells 2.98 mm.
- * Source: Wood handbook (FPL-GTR-190), chapter 13.
+ * @valid as `dimensionalChange`, whose figure is chosen for each season by its range
+ * @errors a `Problem` on `width`, `cut`, `species` or `seasons`
+ * @example partMovement(cherry, 400, { today: 8, dry: 6, wet: 11 }).value // => { shrink: 1.98, swell: 2.98 }
+ * @source Wood handbook (FPL-GTR-190), chapter 13
  */
 export function partMovement(wood: Wood, width: number, seasons: Seasons): Outcome<Worked<PartMovement>> {
   const wrong = seasonsProblem(seasons);

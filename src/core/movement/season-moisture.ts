@@ -8,11 +8,12 @@ import type { SeasonMoisture } from './seasons.ts';
  *
  * @param climate temperature (degrees Celsius) and relative humidity (percent) in each season
  * @returns moisture in percent in each
- *
- * Valid: seasons of weeks. Wide or finished wood lags behind and moves less than this, so that the result is on the safe side.
- * Errors: a `Problem` on `dry` or `wet`.
- * Example: 20 degrees and 30 %, 24 degrees and 60 %: 6.2 % and 10.9 %.
- * Source: Wood handbook (FPL-GTR-190), Eq. 4-5.
+ * @valid seasons of weeks. Wide or finished wood lags behind and moves less than this, so that the result is on the
+ *   safe side
+ * @errors a `Problem` on `dry` or `wet`
+ * @example seasonMoisture({ dry: { celsius: 20, humidity: 30 }, wet: { celsius: 24, humidity: 60 } }).value
+ *   // => { dry: 6.2, wet: 10.9 }
+ * @source Wood handbook (FPL-GTR-190), Eq. 4-5
  */
 export function seasonMoisture(climate: { readonly dry: Air; readonly wet: Air }): Outcome<Worked<SeasonMoisture>> {
   const dry = equilibriumMoisture(climate.dry);

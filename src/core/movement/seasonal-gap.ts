@@ -29,11 +29,11 @@ export interface SeasonalGap {
  *
  * @param input wood, moisture today and in the seasons (percent), opening (mm), least gap in the dampest season (mm)
  * @returns the size to make it today and the gap today and in both seasons, mm, both sides together
- *
- * Valid: an opening that keeps its size across the drawer's or door's grain: sides or stiles whose grain runs that way.
- * Errors: a `Problem` on `opening`, `least`, or as `partMovement`.
- * Example: a cherry drawer, flat, opening 150 mm, 8 % today, 6 % and 11 %: 147.9 mm, gap 2.1 mm today, 2.8 mm dry, 1 mm wet.
- * Source: movement by Wood handbook (FPL-GTR-190), chapter 13; the least gap is common practice.
+ * @valid an opening that keeps its size across the drawer's or door's grain: sides or stiles whose grain runs that way
+ * @errors a `Problem` on `opening`, `least`, or as `partMovement`
+ * @example seasonalGap({ wood: cherry, seasons, opening: 150 }).value
+ *   // => { size: 147.9, gapToday: 2.1, gapDry: 2.8, gapWet: 1.0 }
+ * @source movement by Wood handbook (FPL-GTR-190), chapter 13; the least gap is common practice
  */
 export function seasonalGap({ wood, seasons, opening, least = 1 }: GapInput): Outcome<Worked<SeasonalGap>> {
   const wrong =

@@ -38,15 +38,15 @@ export interface SeasonalWidthInput {
 /**
  * A part's width through the year, for a small chart.
  *
- * @param input wood, width today in mm, moisture today and in both seasons in percent, the day of today and of the dampest
- *   time, in days since 1 January
+ * @param input wood, width today in mm, moisture today and in both seasons in percent, the day of today and of the
+ *   dampest time, in days since 1 January
  * @returns a point every five days (day, percent, mm) and today's
- *
- * Valid: as a picture of the year. Moisture is taken to swing as one sine wave between the two seasons, dampest in mid August
- * and driest half a year on, as in a house heated in the northern winter.
- * Errors: a `Problem` on `today`, `dampest`, or as `partMovement`.
- * Example: black cherry, flat, 400 mm at 8 %, seasons 6 % and 11 %: 398.0 mm in mid February, 403.0 mm in mid August.
- * Source: Wood handbook (FPL-GTR-190), chapter 13; the sine wave is an assumption.
+ * @valid as a picture of the year. Moisture is taken to swing as one sine wave between the two seasons, dampest in mid
+ *   August and driest half a year on, as in a house heated in the northern winter
+ * @errors a `Problem` on `today`, `dampest`, or as `partMovement`
+ * @example [9, 45].map((at) => seasonalWidth({ wood: cherry, width: 400, seasons, today: 100 }).value.points[at].width)
+ *   // => [398.0, 403.0]
+ * @source Wood handbook (FPL-GTR-190), chapter 13; the sine wave is an assumption
  */
 export function seasonalWidth(input: SeasonalWidthInput): Outcome<Worked<SeasonalWidth>> {
   const { wood, width, seasons, today, dampest = 226 } = input;

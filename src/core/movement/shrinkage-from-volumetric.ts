@@ -7,11 +7,10 @@ const tangentialPart = 0.63;
  *
  * @param volumetric shrinkage in percent
  * @returns radial and tangential shrinkage in percent
- *
- * Valid: as a guess, to be shown as one: over the table's woods it is off by up to 37 % of the radial and 24 % of the
- * tangential figure.
- * Example: 11.5 % gives 4.0 % and 7.2 %.
- * Source: an assumption, from the mean proportions in Wood handbook (FPL-GTR-190), Tables 4-3 and 4-4.
+ * @valid as a guess, to be shown as one: over the table's woods it is off by up to 37 % of the radial and 24 % of the
+ *   tangential figure
+ * @example shrinkageFromVolumetric(11.5) // => { radial: 4.0, tangential: 7.2 }
+ * @source an assumption, from the mean proportions in Wood handbook (FPL-GTR-190), Tables 4-3 and 4-4
  */
 export function shrinkageFromVolumetric(volumetric: number): { radial: number; tangential: number } {
   return { radial: radialPart * volumetric, tangential: tangentialPart * volumetric };

@@ -5,13 +5,12 @@ import type { Shrinkage } from './movement-figures.ts';
  * Why a wood's shrinkage figures can't be right.
  *
  * @param shrinkage from green to ovendry, percent: radial, tangential and volumetric, each may be missing
- * @returns a `Problem` on the figure, or undefined when they can be right
- *
- * Valid: solid wood; every wood of the handbook's tables shrinks more along the rings than across them, and its volume more
- * than either.
- * Errors: not above 0 or above 40 percent; radial above tangential; the volume's below one of them; none given.
- * Example: radial 7.1 with tangential 3.7 is a problem on `radial`.
- * Source: Wood handbook (FPL-GTR-190), Tables 4-3 and 4-4: 0.7 to 11.9 % there; 40 % is far above any wood.
+ * @returns undefined when they can be right, or a `Problem` on the figure: not above 0 or above 40 percent; radial
+ *   above tangential; the volume's below one of them; none given
+ * @valid solid wood; every wood of the handbook's tables shrinks more along the rings than across them, and its volume
+ *   more than either
+ * @example shrinkageProblem({ radial: 7.1, tangential: 3.7 }) // => { field: 'radial' }
+ * @source Wood handbook (FPL-GTR-190), Tables 4-3 and 4-4: 0.7 to 11.9 % there; 40 % is far above any wood
  */
 export function shrinkageProblem(shrinkage: Omit<Shrinkage, 'source'>): Problem | undefined {
   const { radial, tangential, volumetric } = shrinkage;

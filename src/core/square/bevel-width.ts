@@ -12,13 +12,15 @@ export interface BevelWidth {
 }
 
 /**
- * Computes: how wide a bevel comes out for a thickness.
- * Inputs: thickness, mm; angle, degrees that the blade is tilted from square, 45 for a box of four sides.
- * Result: mm on the face (thickness x tan) and across the bevel (thickness / cos).
- * Valid: tilts of more than 0 and up to 60 degrees.
- * Errors: `thickness` or `angle` out of range.
- * Example: 20 thick at 45 degrees: 20 on the face, 28.3 across the bevel.
- * Source: plane geometry.
+ * How wide a bevel comes out for a thickness.
+ *
+ * @param thickness mm
+ * @param angle degrees that the blade is tilted from square, 45 for a box of four sides
+ * @returns mm on the face (thickness x tan) and across the bevel (thickness / cos)
+ * @valid tilts of more than 0 and up to 60 degrees
+ * @errors `thickness` or `angle` out of range
+ * @example bevelWidth(20, 45).value // => { onFace: 20.0, bevel: 28.3 }
+ * @source plane geometry
  */
 export function bevelWidth(thickness: number, angle = 45): Outcome<Worked<BevelWidth>> {
   const bad =

@@ -91,14 +91,17 @@ function badReadings(readings: Readings): Problem | undefined {
 }
 
 /**
- * Computes: whether what was measured can belong to a piece at all.
- * Inputs: measured, mm; precision, the reading error of one measurement, mm.
- * Result: the problem, its field the reading to take again, or undefined when all is well.
- * Valid: always.
- * Errors: a length missing, zero, negative or over 30 m; a broken triangle; a slipped digit; inches among millimetres;
- * a difference of diagonals that no such piece has; a precision that is negative or a tenth of the piece.
- * Example: front 1800, right 800, diagonal AC 900: the diagonal is too short to reach across.
- * Source: plane geometry (Euclid I.20: two sides of a triangle are longer than the third).
+ * Whether what was measured can belong to a piece at all.
+ *
+ * @param measured mm
+ * @param precision the reading error of one measurement, mm
+ * @returns undefined when all is well, or the problem, its field the reading to take again: a length missing, zero,
+ *   negative or over 30 m; a broken triangle; a slipped digit; inches among millimetres; a difference of diagonals that
+ *   no such piece has; a precision that is negative or a tenth of the piece
+ * @valid always
+ * @example checkMeasured({ way: 'readings', readings: { front: 1800, right: 800, diagonalAC: 900 } }, 0.5)
+ *   // => { field: 'diagonalAC' }
+ * @source plane geometry (Euclid I.20: two sides of a triangle are longer than the third)
  */
 export function checkMeasured(measured: Measured, precision: number): Problem | undefined {
   if (measured.way === 'readings') {

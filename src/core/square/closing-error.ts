@@ -13,15 +13,17 @@ export interface ClosingError {
 }
 
 /**
- * Computes: by how much the readings contradict each other, and whether their precision explains it: whether some
+ * By how much the readings contradict each other, and whether their precision explains it: whether some
  * shape fits with no reading further off than the precision.
- * Inputs: fit, the nearest shape of the family in which the piece is looked for; precision, the reading error of one measurement, mm.
- * Result: the residual's length and the least reading error that explains it, mm.
- * Valid: errors small against the piece. On a rectangle the precision explains a closing error of up to
- * (1 + (length + width) / diagonal) times itself.
- * Errors: none.
- * Example: 1800 by 800 with both diagonals 1969.77 closes; with one diagonal 6 longer the residual is 3.
- * Source: plane geometry; least squares.
+ *
+ * @param fit the nearest shape of the family in which the piece is looked for
+ * @param precision the reading error of one measurement, mm
+ * @returns the residual's length and the least reading error that explains it, mm
+ * @valid errors small against the piece. On a rectangle the precision explains a closing error of up to (1 + (length +
+ *   width) / diagonal) times itself
+ * @example closingError(fitQuadrilateral(anyShape, observationsOf({ front: 1800, right: 800, back: 1800, left: 800,
+ *   diagonalAC: 1969.77, diagonalBD: 1975.77 })), 0.5) // => { closing: 3.0, consistent: false }
+ * @source plane geometry; least squares
  */
 export function closingError(fit: Fit, precision: number): ClosingError {
   const spare = Math.max(0, fit.residuals.length - (fit.sensitivity[0]?.length ?? 0));

@@ -17,14 +17,18 @@ export interface ClampCorrection {
 }
 
 /**
- * Computes: which diagonal of a racked case or frame to squeeze and by how much, with what to add for spring-back.
- * Inputs: shape, corners in mm; kind, what shape it is; springBack, the part of the movement that springs back, 0 to 0.8.
- * Result: mm. The diagonal of the square piece is sqrt((AC² + BD²) / 2); the long one shortens by about half the
- * difference of the two, and is pulled by that over (1 - springBack).
- * Valid: joints that still give; opposite sides equal.
- * Errors: `shape` when it is not racked or square: no clamp cures unequal sides; `springBack` out of range.
- * Example: AC 1202, BD 1198, spring-back 0.2: squeeze AC by 2 to 1200, pull it to 1199.5 and let it come back.
- * Source: plane geometry (parallelogram law); over-correction is common practice.
+ * Which diagonal of a racked case or frame to squeeze and by how much, with what to add for spring-back.
+ *
+ * @param shape corners in mm
+ * @param kind what shape it is
+ * @param springBack the part of the movement that springs back, 0 to 0.8
+ * @returns mm. The diagonal of the square piece is sqrt((AC² + BD²) / 2); the long one shortens by about half the
+ *   difference of the two, and is pulled by that over (1 - springBack)
+ * @valid joints that still give; opposite sides equal
+ * @errors `shape` when it is not racked or square: no clamp cures unequal sides; `springBack` out of range
+ * @example correctionClamps(corners([1000, 0], [1003, 663.7], [3, 663.7]), 'racked', 0.2).value
+ *   // => { squeeze: 'diagonalAC' }
+ * @source plane geometry (parallelogram law); over-correction is common practice
  */
 export function correctionClamps(
   shape: Quadrilateral,

@@ -48,13 +48,16 @@ export function sayMove(
 }
 
 /**
- * Computes: how to move the guide for a cut so that it stands square to the front edge.
- * Inputs: shape, corners in mm; end, which end of the panel; state, whether the line is only marked or already sawn.
- * Result: the end of the guide to move, which way and how far in mm; the same shared by both ends.
- * Valid: a straight cut from the front edge to the back edge.
- * Errors: none.
- * Example: C 2 too far from D: move the back end of the right-hand cut 2 towards D, or each end 1.
- * Source: plane geometry; that a sawn edge keeps its short corner is common practice.
+ * How to move the guide for a cut so that it stands square to the front edge.
+ *
+ * @param shape corners in mm
+ * @param end which end of the panel
+ * @param state whether the line is only marked or already sawn
+ * @returns the end of the guide to move, which way and how far in mm; the same shared by both ends
+ * @valid a straight cut from the front edge to the back edge
+ * @example correctionCut(corners([1000, 0], [1002, 500], [0, 500]), 'right', 'line').value
+ *   // => { move: { corner: 'C', other: 'D', towards: true, distance: 2.0 } }
+ * @source plane geometry; that a sawn edge keeps its short corner is common practice
  */
 export function correctionCut(shape: Quadrilateral, end: PanelEnd, state: CutState): Worked<CutCorrection> {
   const { front, back, frontOther, backOther, outward } = ends[end];

@@ -7,15 +7,17 @@ import type { Quadrilateral } from './quadrilateral.ts';
 import { leftEndSquare, rectangle } from './shape-family.ts';
 
 /**
- * Computes: the least slide that readings of this precision can show: the lean at which no rectangle explains the
+ * The least slide that readings of this precision can show: the lean at which no rectangle explains the
  * readings any more. Both ends lean together, or the right one alone where the left end is known to be square.
- * Inputs: question, family and observations in mm; precision, the reading error of one measurement, mm.
- * Result: mm. With all six lengths read it is precision x diagonal / front; with a stick for the difference of the
- * diagonals half of that. Infinity when these readings can't show a lean.
- * Valid: near a rectangle.
- * Errors: none.
- * Example: 1800 by 800, all six read to 0.5: 0.5 x 1969.8 / 1800 = 0.55.
- * Source: plane geometry.
+ *
+ * @param input question, family and observations in mm
+ * @param precision the reading error of one measurement, mm
+ * @returns mm. With all six lengths read it is precision x diagonal / front; with a stick for the difference of the
+ *   diagonals half of that. Infinity when these readings can't show a lean
+ * @valid near a rectangle
+ * @example detectableSlide(questionOf({ way: 'readings', readings: lengthsOf(rectangle.corners([1800, 800])) }), 0.5)
+ *   // => 0.55
+ * @source plane geometry
  */
 export function detectableSlide({ family, observations }: Question, precision: number): number {
   const square = fitQuadrilateral(rectangle, observations);

@@ -18,14 +18,15 @@ function roundFactor(most: number): number {
 }
 
 /**
- * Computes: the outline to draw, the piece to scale and its departure from a rectangle exaggerated.
- * Inputs: shape, corners in mm, A at the origin and B on the x axis.
- * Result: corners in mm and the factor: a round number with which the worst corner moves a twelfth of the shorter side
- * at most; 1 when it departs by more than that, and when the piece is exactly square.
- * Valid: any convex shape.
- * Errors: none.
- * Example: 1800 by 800 with C out by 1 along the back edge: factor 50, C drawn 50 out.
- * Source: assumption: a twelfth of the shorter side shows and still looks like the piece.
+ * The outline to draw, the piece to scale and its departure from a rectangle exaggerated.
+ *
+ * @param shape corners in mm, A at the origin and B on the x axis
+ * @returns corners in mm and the factor: a round number with which the worst corner moves a twelfth of the shorter side
+ *   at most; 1 when it departs by more than that, and when the piece is exactly square
+ * @valid any convex shape
+ * @example exaggeratedOutline(corners([1800, 0], [1801, 800], [0, 800]))
+ *   // => { factor: 50, corners: { C: { x: 1850.0 } } }
+ * @source assumption: a twelfth of the shorter side shows and still looks like the piece
  */
 export function exaggeratedOutline(shape: Quadrilateral): ExaggeratedOutline {
   const { B, C, D } = shape;

@@ -25,14 +25,16 @@ function slopesAt(family: ShapeFamily, at: readonly number[], observations: read
 }
 
 /**
- * Computes: the shape of a family nearest to the observations by least squares (Gauss-Newton, damped after
+ * The shape of a family nearest to the observations by least squares (Gauss-Newton, damped after
  * Levenberg and Marquardt). With fewer observations than parameters it stays as near to a rectangle as they let it.
- * Inputs: family, a shape family; observations, mm, at least one.
- * Result: the corners in mm, A at the origin and B on the x axis; the residuals in mm.
- * Valid: pieces of 50 mm to 6 m that are near enough to a rectangle to have their corners in order.
- * Errors: none; it ends after 100 steps at the best shape found.
- * Example: front 3, right 4, back 3, left 4, both diagonals 5 give corners (0,0), (3,0), (3,4), (0,4), no residual.
- * Source: plane geometry; least squares.
+ *
+ * @param family a shape family
+ * @param observations mm, at least one
+ * @returns the corners in mm, A at the origin and B on the x axis; the residuals in mm
+ * @valid pieces of 50 mm to 6 m that are near enough to a rectangle to have their corners in order
+ * @example fitQuadrilateral(anyShape, observationsOf({ front: 3, right: 4, back: 3, left: 4, diagonalAC: 5, diagonalBD:
+ *   5 })).shape // => { C: { x: 3.0, y: 4.0 }, D: { x: 0.0, y: 4.0 } }
+ * @source plane geometry; least squares
  */
 export function fitQuadrilateral(family: ShapeFamily, observations: readonly Observation[]): Fit {
   const { length, width } = nominalSize(observations);

@@ -15,14 +15,18 @@ export interface FoldedBox {
 }
 
 /**
- * Computes: the parts of a mitred box cut one after the other from one board.
- * Inputs: length, width, thickness, mm; given, whether length and width are the outside or the inside of the box;
- * loss, mm of the outer face lost between two parts (kerf and what is trimmed).
- * Result: mm. Long points are the outside of the box, short points its inside, two thicknesses less.
- * Valid: four corners of 90 degrees, all parts of one thickness.
- * Errors: the field that is no length; `width` when no inside is left.
- * Example: inside 300 by 200, 12 thick, loss 4: long points 324, 224, 324, 224; board 1108.
- * Source: plane geometry; the order is common practice.
+ * The parts of a mitred box cut one after the other from one board.
+ *
+ * @param length mm
+ * @param width mm
+ * @param thickness mm
+ * @param given whether length and width are the outside or the inside of the box
+ * @param loss mm of the outer face lost between two parts (kerf and what is trimmed)
+ * @returns mm. Long points are the outside of the box, short points its inside, two thicknesses less
+ * @valid four corners of 90 degrees, all parts of one thickness
+ * @errors the field that is no length; `width` when no inside is left
+ * @example foldedBox(300, 200, 12, 'inside', 4).value // => { longPoints: [324, 224, 324, 224], board: 1108 }
+ * @source plane geometry; the order is common practice
  */
 export function foldedBox(
   length: number,

@@ -5,13 +5,15 @@ import type { Worked } from '../answer/worked.ts';
 import { badLength } from './check-readings.ts';
 
 /**
- * Computes: the diagonal to aim for when laying out a rectangle.
- * Inputs: length, width, mm.
- * Result: mm.
- * Valid: any size up to 30 m.
- * Errors: `length` or `width` when it is no length.
- * Example: 1200 by 500: 1300.
- * Source: Euclid I.47.
+ * The diagonal to aim for when laying out a rectangle.
+ *
+ * @param length mm
+ * @param width mm
+ * @returns mm
+ * @valid any size up to 30 m
+ * @errors `length` or `width` when it is no length
+ * @example layoutDiagonal(1200, 500) // => { value: 1300 }
+ * @source Euclid I.47
  */
 export function layoutDiagonal(length: number, width: number): Outcome<Worked> {
   const bad = badLength('length', 'The length', length) ?? badLength('width', 'The width', width);

@@ -4,15 +4,16 @@ import type { Observation } from './observation.ts';
 import type { ShapeFamily } from './shape-family.ts';
 
 /**
- * Computes: the least possible largest entry of `target` less any combination of the columns of `sensitivity`
+ * The least possible largest entry of `target` less any combination of the columns of `sensitivity`
  * (Chebyshev's distance to their span).
- * Inputs: sensitivity, one row for each entry of target, more rows than columns for a distance above 0; target, mm.
- * Result: mm.
- * Valid: columns independent.
- * Errors: none.
- * Example: one column (1, 1) and target (3, 1): 1, halfway between the two.
- * Source: de la Vallée Poussin's theorem: the best worst case is set by one more row than there are columns, so
- * each choice of that many is tried.
+ *
+ * @param sensitivity one row for each entry of target, more rows than columns for a distance above 0
+ * @param target mm
+ * @returns mm
+ * @valid columns independent
+ * @example leastLargest([[1], [1]], [0, 1]) // => 0.5
+ * @source de la Vallée Poussin's theorem: the best worst case is set by one more row than there are columns, so each
+ *   choice of that many is tried
  */
 export function leastLargest(sensitivity: Matrix, target: readonly number[]): number {
   const columns = sensitivity[0]?.length ?? 0;
@@ -30,14 +31,16 @@ export function leastLargest(sensitivity: Matrix, target: readonly number[]): nu
 }
 
 /**
- * Computes: the least reading error with which a shape of the family explains every observation. A rectangle
+ * The least reading error with which a shape of the family explains every observation. A rectangle
  * explains the readings when no reading has to be further off than this.
- * Inputs: family, a shape family; observations, mm.
- * Result: mm; 0 when a shape of the family fits exactly.
- * Valid: errors small against the piece (the lengths are taken as linear around the least-squares fit).
- * Errors: none.
- * Example: sides 1800 and 800 with diagonals 1970.3 and 1969.3: a rectangle needs a reading error of 0.5.
- * Source: plane geometry.
+ *
+ * @param family a shape family
+ * @param observations mm
+ * @returns mm; 0 when a shape of the family fits exactly
+ * @valid errors small against the piece (the lengths are taken as linear around the least-squares fit)
+ * @example leastPrecision(rectangle, observationsOf({ front: 1800, right: 800, back: 1800, left: 800, diagonalAC:
+ *   1970.3, diagonalBD: 1969.3 })) // => 0.5
+ * @source plane geometry
  */
 export function leastPrecision(family: ShapeFamily, observations: readonly Observation[]): number {
   const { sensitivity, residuals } = fitQuadrilateral(family, observations);

@@ -2,13 +2,13 @@
 export type Matrix = readonly (readonly number[])[];
 
 /**
- * Computes: all determinants that sets of a matrix's rows make with as many of its first columns.
- * Inputs: matrix, at most 30 rows.
- * Result: by set, bit `n` of the index standing for row `n`: index 5 holds that of rows 0 and 2 in columns 0 and 1.
- * Valid: sets of more rows than there are columns give 0.
- * Errors: none.
- * Example: rows (1, 2) and (3, 4) give 1 for none, 1 and 3 for one row, -2 for both.
- * Source: Laplace's expansion along the last column, each smaller determinant computed once.
+ * All determinants that sets of a matrix's rows make with as many of its first columns.
+ *
+ * @param matrix at most 30 rows
+ * @returns by set, bit `n` of the index standing for row `n`: index 5 holds that of rows 0 and 2 in columns 0 and 1
+ * @valid sets of more rows than there are columns give 0
+ * @example minors([[1, 2], [3, 4]]) // => [1, 1, 3, -2]
+ * @source Laplace's expansion along the last column, each smaller determinant computed once
  */
 export function minors(matrix: Matrix): number[] {
   const found = [1];

@@ -18,14 +18,17 @@ export interface MitreFrame {
 }
 
 /**
- * Computes: how the errors of a frame's eight mitre cuts add up to the gap at the last corner, and how to share the
+ * How the errors of a frame's eight mitre cuts add up to the gap at the last corner, and how to share the
  * correction.
- * Inputs: errors, degrees, eight of them, each point's angle less 45; joint, mm, length of a mitre.
- * Result: degrees and mm.
- * Valid: four corners, opposite parts equal (see `oppositeParts`).
- * Errors: `errors` when there are not eight or one is out of range; `joint` out of range.
- * Example: a saw set to 44.9 cuts all eight: sum -0.8, the last mitre of 80 opens 1.1 inside, each cut needs +0.1.
- * Source: plane geometry: the angles of a quadrilateral add up to 360 degrees (Euclid I.32).
+ *
+ * @param errors degrees, eight of them, each point's angle less 45
+ * @param joint mm, length of a mitre
+ * @returns degrees and mm
+ * @valid four corners, opposite parts equal (see `oppositeParts`)
+ * @errors `errors` when there are not eight or one is out of range; `joint` out of range
+ * @example mitreFrame(Array(8).fill(-0.1), 80).value
+ *   // => { sum: -0.8, last: { gap: 1.1, opens: 'inside' }, eachCut: 0.1 }
+ * @source plane geometry: the angles of a quadrilateral add up to 360 degrees (Euclid I.32)
  */
 export function mitreFrame(errors: readonly number[], joint: number): Outcome<Worked<MitreFrame>> {
   if (errors.length !== 8)

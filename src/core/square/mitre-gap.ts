@@ -12,14 +12,15 @@ export interface MitreGap {
 }
 
 /**
- * Computes: how far a mitre opens when the two points that meet do not add up to the corner, the corner held square.
- * Inputs: error, degrees, the sum of both points less 90, positive when the points are too blunt; joint, mm, length of
- * the mitre from heel to toe.
- * Result: mm, and the side: points too sharp touch outside and open inside, too blunt touch inside and open outside.
- * Valid: errors up to 10 degrees.
- * Errors: `error` or `joint` out of range.
- * Example: both cuts at 44.75 on 20 stock (joint 28.3): error -0.5, opens 0.25 inside.
- * Source: plane geometry.
+ * How far a mitre opens when the two points that meet do not add up to the corner, the corner held square.
+ *
+ * @param error degrees, the sum of both points less 90, positive when the points are too blunt
+ * @param joint mm, length of the mitre from heel to toe
+ * @returns mm, and the side: points too sharp touch outside and open inside, too blunt touch inside and open outside
+ * @valid errors up to 10 degrees
+ * @errors `error` or `joint` out of range
+ * @example mitreGap(-0.5, 28.3).value // => { gap: 0.25, opens: 'inside' }
+ * @source plane geometry
  */
 export function mitreGap(error: number, joint: number): Outcome<Worked<MitreGap>> {
   const bad =

@@ -7,6 +7,7 @@ export interface Observation {
   readonly value: number;
 }
 
+/** What was read, mm, as observations in the order of `readingNames`. */
 export function observationsOf(readings: Readings): Observation[] {
   return measuredNames(readings).map((name) => ({ of: name, value: readings[name] ?? 0 }));
 }

@@ -15,14 +15,17 @@ export interface PartTrim {
 }
 
 /**
- * Computes: which of a frame's parts to trim before its angles are looked at. With one opposite part longer, no set of
+ * Which of a frame's parts to trim before its angles are looked at. With one opposite part longer, no set of
  * angles closes all four corners.
- * Inputs: lengths of the four parts at the long points, mm; precision, the reading error of one measurement, mm.
- * Result: the parts to trim and by how much, mm; none when both pairs are equal within twice the precision.
- * Valid: frames of four, opposite parts meant equal.
- * Errors: the part that is no length; `precision` below 0.
- * Example: front 401.5, back 400, ends 300, precision 0.5: trim the front by 1.5.
- * Source: plane geometry; common practice.
+ *
+ * @param lengths of the four parts at the long points, mm
+ * @param precision the reading error of one measurement, mm
+ * @returns the parts to trim and by how much, mm; none when both pairs are equal within twice the precision
+ * @valid frames of four, opposite parts meant equal
+ * @errors the part that is no length; `precision` below 0
+ * @example oppositeParts({ front: 401.5, back: 400, right: 300, left: 300 }, 0.5).value
+ *   // => { trims: [{ part: 'front', by: 1.5 }] }
+ * @source plane geometry; common practice
  */
 export function oppositeParts(
   lengths: Readonly<Record<PartName, number>>,

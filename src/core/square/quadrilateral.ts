@@ -16,10 +16,10 @@ const distance = (from: Point, to: Point): number => Math.sqrt((to.x - from.x) *
  *
  * @param shape its corners, mm
  * @returns sides and diagonals, mm
- *
- * Example: corners (0,0), (3,0), (3,4), (0,4): front and back 3, ends 4, both diagonals 5.
- *
- * Source: plane geometry.
+ * @valid any four corners
+ * @example lengthsOf(corners([3, 0], [3, 4], [0, 4]))
+ *   // => { front: 3, right: 4, back: 3, left: 4, diagonalAC: 5, diagonalBD: 5 }
+ * @source plane geometry
  */
 export function lengthsOf({ A, B, C, D }: Quadrilateral): Record<ReadingName, number> {
   return {

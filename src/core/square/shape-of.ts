@@ -24,16 +24,18 @@ function simplestShape(observations: readonly Observation[], precision: number):
 }
 
 /**
- * Computes: the simplest kind of shape that explains everything measured with no reading further off than the precision.
- * Inputs: measured, mm; precision, the reading error of one measurement, mm (below 0.01 taken as 0.01); the closing
- * error of what was measured.
- * Result: the shape. Fewer than five lengths leave a corner free, so they can't tell, unless it is known how the ends
- * stand. When six readings contradict each other by more than the precision, one of them is wrong: then only a shape
- * that holds whichever is left out.
- * Valid: errors small against the piece.
- * Errors: none; input is checked by `checkMeasured`.
- * Example: front 1800, back 1790, both ends 800, both diagonals 1965.2: tapered, though the diagonals are equal.
- * Source: plane geometry.
+ * The simplest kind of shape that explains everything measured with no reading further off than the precision.
+ *
+ * @param measured mm
+ * @param precision the reading error of one measurement, mm (below 0.01 taken as 0.01)
+ * @param closing the closing error of what was measured
+ * @returns the shape. Fewer than five lengths leave a corner free, so they can't tell, unless it is known how the ends
+ *   stand. When six readings contradict each other by more than the precision, one of them is wrong: then only a shape
+ *   that holds whichever is left out
+ * @valid errors small against the piece
+ * @example squareness({ way: 'readings', readings: { front: 1800, right: 800, back: 1790, left: 800, diagonalAC:
+ *   1965.2, diagonalBD: 1965.2 } }, 0.5).value // => { shape: 'tapered' }
+ * @source plane geometry
  */
 export function shapeOf(measured: Measured, precision: number, { needed, consistent }: ClosingError): Shape {
   const { observations } = questionOf(measured);

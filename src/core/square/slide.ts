@@ -9,14 +9,14 @@ export interface Slides {
 }
 
 /**
- * Computes: with the front edge kept, how far C and D must slide along the back edge for the angles at B and A to
+ * With the front edge kept, how far C and D must slide along the back edge for the angles at B and A to
  * become 90 degrees.
- * Inputs: shape, corners in mm with A at the origin and B on the x axis.
- * Result: mm; C positive away from D, D positive away from C.
- * Valid: a back edge that runs along the front edge, at any angle but square to it.
- * Errors: none.
- * Example: A (0, 0), B (100, 0), C (102, 50), D (2, 50): C -2 (towards D), D 2 (away from C).
- * Source: plane geometry.
+ *
+ * @param input shape, corners in mm with A at the origin and B on the x axis
+ * @returns mm; C positive away from D, D positive away from C
+ * @valid a back edge that runs along the front edge, at any angle but square to it
+ * @example slidesOf(corners([100, 0], [102, 50], [2, 50])) // => { C: -2, D: 2 }
+ * @source plane geometry
  */
 export function slidesOf({ B, C, D }: Quadrilateral): Slides {
   // + 0 turns a negative zero into a plain one.

@@ -46,14 +46,14 @@ const asNear = 0.01;
 const manifold = Math.log(5);
 
 /**
- * Computes: the one reading that is ten times too long or short, or in inches among millimetres: put right, it
+ * The one reading that is ten times too long or short, or in inches among millimetres: put right, it
  * makes a near rectangle of readings that were nothing like one.
- * Inputs: readings, mm, all above 0.
- * Result: which one and how it slipped, or undefined when no single slip explains the readings.
- * Valid: pieces meant as rectangles.
- * Errors: none.
- * Example: front 1800, right 80, diagonal AC 1970: right, a tenth, likely 800.
- * Source: assumption: a slip is a factor of 10 or 25.4, and leaves the rest within 5 percent of a rectangle.
+ *
+ * @param readings mm, all above 0
+ * @returns which one and how it slipped, or undefined when no single slip explains the readings
+ * @valid pieces meant as rectangles
+ * @example slippedDigit({ front: 1800, right: 80, diagonalAC: 1970 }) // => { name: 'right', likely: 800 }
+ * @source assumption: a slip is a factor of 10 or 25.4, and leaves the rest within 5 percent of a rectangle
  */
 export function slippedDigit(readings: Readings): SlippedDigit | undefined {
   const before = mismatch(readings);

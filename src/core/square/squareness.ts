@@ -42,14 +42,17 @@ function knownCorners(measured: Measured): Readonly<Record<CornerName, boolean>>
 }
 
 /**
- * Computes: whether a piece is square, which way it is out and how far to move what, from what was measured.
- * Inputs: measured, mm, in one of three ways; precision, mm: no reading is further off than this (below 0.01 taken as 0.01).
- * Result: shape, corner angles in degrees, slides in mm, the readings' own contradiction, what they can show, and the
- * answer in words, with the working.
- * Valid: pieces of 50 mm to 6 m that were meant as rectangles.
- * Errors: as `checkMeasured`.
- * Example: length 1800, width 800, AC longer by 2 with both ends parallel: racked, C slides 1.09 towards D, D 1.09 away from C.
- * Source: plane geometry; least squares.
+ * Whether a piece is square, which way it is out and how far to move what, from what was measured.
+ *
+ * @param measured mm, in one of three ways
+ * @param precision mm: no reading is further off than this (below 0.01 taken as 0.01)
+ * @returns shape, corner angles in degrees, slides in mm, the readings' own contradiction, what they can show, and the
+ *   answer in words, with the working
+ * @valid pieces of 50 mm to 6 m that were meant as rectangles
+ * @errors as `checkMeasured`
+ * @example squareness({ way: 'stick', length: 1800, width: 800, difference: 2, farEnd: 'parallel' }, 0.5).value
+ *   // => { shape: 'racked', slide: { C: -1.09, D: 1.09 } }
+ * @source plane geometry; least squares
  */
 export function squareness(measured: Measured, precision: number): Outcome<Worked<Squareness>> {
   const bad = checkMeasured(measured, precision);

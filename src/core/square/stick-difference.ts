@@ -4,15 +4,17 @@ import type { Worked } from '../answer/worked.ts';
 import type { FarEnd } from './measured.ts';
 
 /**
- * Computes: how far the back end of the right-hand cut stands off square, from the difference of the diagonals.
- * Inputs: length, width, mm; difference, AC longer than BD, mm; farEnd, `parallel` when both ends lean alike, `square`
- * when the left end is square already.
- * Result: mm, positive when C is too far from D: half the difference x diagonal / length when both ends lean alike;
- * twice that when one of them is square and the other has the whole error.
- * Valid: to the first order, for a difference under a hundredth of the piece; the shape itself is fitted exactly.
- * Errors: none; input is checked by `checkMeasured`.
- * Example: 1800 by 800, difference 2: half of 2 x 1969.8 / 1800 = 1.09; with the left end square 2.19.
- * Source: plane geometry: AC² - BD² = 4 x length x lean when both ends lean alike, 2 x length x lean when one does.
+ * How far the back end of the right-hand cut stands off square, from the difference of the diagonals.
+ *
+ * @param length mm
+ * @param width mm
+ * @param difference AC longer than BD, mm
+ * @param farEnd `parallel` when both ends lean alike, `square` when the left end is square already
+ * @returns mm, positive when C is too far from D: half the difference x diagonal / length when both ends lean alike;
+ *   twice that when one of them is square and the other has the whole error
+ * @valid to the first order, for a difference under a hundredth of the piece; the shape itself is fitted exactly
+ * @example ['parallel', 'square'].map((farEnd) => stickDifference(1800, 800, 2, farEnd).value) // => [1.09, 2.19]
+ * @source plane geometry: AC² - BD² = 4 x length x lean when both ends lean alike, 2 x length x lean when one does
  */
 export function stickDifference(length: number, width: number, difference: number, farEnd: FarEnd): Worked {
   const diagonal = Math.hypot(length, width);

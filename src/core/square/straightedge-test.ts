@@ -6,15 +6,17 @@ import type { Worked } from '../answer/worked.ts';
 import { badLength } from './check-readings.ts';
 
 /**
- * Computes: a straightedge's own error from striking a line along it between two points, flipping it over to the far
+ * A straightedge's own error from striking a line along it between two points, flipping it over to the far
  * side of the line and striking again through the same points.
- * Inputs: gap, mm, the widest between the two lines, positive when the line struck first, with the straightedge
- * towards you, lies further from you (a crowned edge), negative when it lies nearer (hollow); length, mm, between the points.
- * Result: mm, half the gap: crowned positive, hollow negative.
- * Valid: a bow in one sweep; a gap up to a hundredth of the length.
- * Errors: `length` when it is no length; `gap` when it is larger than that.
- * Example: gap 0.6: the edge is crowned by 0.3.
- * Source: plane geometry; the test is common practice.
+ *
+ * @param gap mm, the widest between the two lines, positive when the line struck first, with the straightedge towards
+ *   you, lies further from you (a crowned edge), negative when it lies nearer (hollow)
+ * @param length mm, between the points
+ * @returns mm, half the gap: crowned positive, hollow negative
+ * @valid a bow in one sweep; a gap up to a hundredth of the length
+ * @errors `length` when it is no length; `gap` when it is larger than that
+ * @example straightedgeTest(0.6, 1200) // => { value: 0.3 }
+ * @source plane geometry; the test is common practice
  */
 export function straightedgeTest(gap: number, length: number): Outcome<Worked> {
   const bad =

@@ -6,14 +6,14 @@ import { measuredNames, type ReadingName, type Readings, withoutReading } from '
 import { anyShape, rectangle } from './shape-family.ts';
 
 /**
- * Computes: how far the shape that five readings give is from a rectangle.
- * Inputs: readings, mm, five of them.
- * Result: the least error in each of its six lengths that would make a rectangle of it, mm; Infinity when the five
- * make no piece.
- * Valid: as `fitQuadrilateral`.
- * Errors: none.
- * Example: sides 1800 and 800 and one diagonal of 1970.77: about 1, the amount the two diagonals are off.
- * Source: plane geometry.
+ * How far the shape that five readings give is from a rectangle.
+ *
+ * @param readings mm, five of them
+ * @returns the least error in each of its six lengths that would make a rectangle of it, mm; Infinity when the five
+ *   make no piece
+ * @valid as `fitQuadrilateral`
+ * @example distanceFromRectangle({ front: 1800, right: 800, back: 1800, left: 800, diagonalAC: 1970.77 }) // => 1.0
+ * @source plane geometry
  */
 export function distanceFromRectangle(readings: Readings): number {
   const { shape, residuals } = fitQuadrilateral(anyShape, observationsOf(readings));
@@ -23,14 +23,15 @@ export function distanceFromRectangle(readings: Readings): number {
 }
 
 /**
- * Computes: which of six contradicting readings to take again. Any five readings agree with themselves, so it is the
+ * Which of six contradicting readings to take again. Any five readings agree with themselves, so it is the
  * one that, taken out, leaves a shape at most half as far from a rectangle as taking out any other does.
- * Inputs: readings, mm, all six, known to contradict each other.
- * Result: its name, or null when none stands out.
- * Valid: a piece that was meant to be a rectangle.
- * Errors: none; null with other than six readings.
- * Example: 1800 by 800, diagonals 1969.8, right end read as 820: `right`.
- * Source: plane geometry; the half is an assumption of what stands out.
+ *
+ * @param readings mm, all six, known to contradict each other
+ * @returns its name, or null when none stands out
+ * @valid a piece that was meant to be a rectangle
+ * @example suspectReading({ front: 1800, right: 820, back: 1800, left: 800, diagonalAC: 1969.8, diagonalBD: 1969.8 })
+ *   // => 'right'
+ * @source plane geometry; the half is an assumption of what stands out
  */
 export function suspectReading(readings: Readings): ReadingName | null {
   const names = measuredNames(readings);

@@ -18,15 +18,18 @@ export interface ToleranceResult {
 }
 
 /**
- * Computes: whether an end is near enough to square for its use.
- * Inputs: slide, mm (either sign); end, the length of that end, mm; perMetre, slide allowed for a metre of end, mm;
- * detectable, the least slide that the readings show, mm, Infinity when none; toolPerMetre, known error of the
- * reference tool that was used, mm per m, 0 for a tape.
- * Result: the verdict and the slide allowed in mm. Readings that can't show the allowed slide can't pass it.
- * Valid: near a rectangle.
- * Errors: the field that is out of range.
- * Example: slide 0.4 on an end of 800 at 0.75 a metre: 0.6 allowed, within, if the readings show 0.6.
- * Source: common practice.
+ * Whether an end is near enough to square for its use.
+ *
+ * @param slide mm (either sign)
+ * @param end the length of that end, mm
+ * @param perMetre slide allowed for a metre of end, mm
+ * @param detectable the least slide that the readings show, mm, Infinity when none
+ * @param toolPerMetre known error of the reference tool that was used, mm per m, 0 for a tape
+ * @returns the verdict and the slide allowed in mm. Readings that can't show the allowed slide can't pass it
+ * @valid near a rectangle
+ * @errors the field that is out of range
+ * @example tolerance(0.4, 800, 0.75, 0.6).value // => { allowed: 0.6, verdict: 'within' }
+ * @source common practice
  */
 export function tolerance(
   slide: number,

@@ -14,15 +14,17 @@ export interface TrySquareError {
 }
 
 /**
- * Computes: a try square's own error from striking a line, flipping the square over and striking again from the same
+ * A try square's own error from striking a line, flipping the square over and striking again from the same
  * point. The two lines part by twice the error.
- * Inputs: gap, mm, between the lines at their far ends, positive when the line struck with the stock to the left ends
- * to the right of the other; length, mm, from the edge to where the gap is measured.
- * Result: the angle in degrees and the error in mm per m: half the gap over the length.
- * Valid: a straight edge to set the stock against; a gap up to a fifth of the length.
- * Errors: `length` when it is no length; `gap` when it is larger than that.
- * Example: lines 0.4 apart at 200 mm: 1 mm per metre, inside 90.057 degrees.
- * Source: plane geometry; the test is common practice.
+ *
+ * @param gap mm, between the lines at their far ends, positive when the line struck with the stock to the left ends to
+ *   the right of the other
+ * @param length mm, from the edge to where the gap is measured
+ * @returns the angle in degrees and the error in mm per m: half the gap over the length
+ * @valid a straight edge to set the stock against; a gap up to a fifth of the length
+ * @errors `length` when it is no length; `gap` when it is larger than that
+ * @example trySquareTest(0.4, 200).value // => { perMetre: 1.0, inside: 90.057 }
+ * @source plane geometry; the test is common practice
  */
 export function trySquareTest(gap: number, length: number): Outcome<Worked<TrySquareError>> {
   const bad =

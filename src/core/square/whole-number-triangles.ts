@@ -24,14 +24,18 @@ function ratios(): [number, number, number][] {
 }
 
 /**
- * Computes: the whole-number triangles that fit a piece, each as large as fits: marks on the two edges at `along` and
+ * The whole-number triangles that fit a piece, each as large as fits: marks on the two edges at `along` and
  * `across` are square when the distance between them is `diagonal`.
- * Inputs: length, width, mm; unit, the step in which marks are set, mm (10 for a centimetre, 25.4 for an inch).
- * Result: mm, the largest triangle first: a longer one shows a smaller error.
- * Valid: pieces of at least 3 by 4 units; smaller ones give an empty list.
- * Errors: `length`, `width` or `unit` when it is no length.
- * Example: 1800 by 800 in steps of 100: 15, 8, 17 once: 1500 along, 800 across, 1700 between.
- * Source: Euclid I.48 and X.29 (lemma), the formula for whole-number triangles.
+ *
+ * @param length mm
+ * @param width mm
+ * @param unit the step in which marks are set, mm (10 for a centimetre, 25.4 for an inch)
+ * @returns mm, the largest triangle first: a longer one shows a smaller error
+ * @valid pieces of at least 3 by 4 units; smaller ones give an empty list
+ * @errors `length`, `width` or `unit` when it is no length
+ * @example wholeNumberTriangles(1800, 800, 100)[0]
+ *   // => { ratio: [15, 8, 17], times: 1, along: 1500, across: 800, diagonal: 1700 }
+ * @source Euclid I.48 and X.29 (lemma), the formula for whole-number triangles
  */
 export function wholeNumberTriangles(length: number, width: number, unit: number): Outcome<WholeTriangle[]> {
   const bad =

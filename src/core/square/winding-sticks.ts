@@ -13,15 +13,18 @@ export interface Wind {
 }
 
 /**
- * Computes: the wind of a board from sighting over two sticks longer than it is wide, and, when they are swapped and
+ * The wind of a board from sighting over two sticks longer than it is wide, and, when they are swapped and
  * sighted again, the sticks' own error, which changes sign while the wind does not.
- * Inputs: seen, mm, gap between the sticks' top edges at the right end, positive when the far one stands higher there;
- * swapped, the same with the sticks swapped, or null; stickLength, mm, where the gap is seen; width of the board, mm.
- * Result: mm over the width of the board.
- * Valid: sticks at least as long as the board is wide; a gap up to a tenth of them.
- * Errors: the field that is no length or out of range.
- * Example: seen 3 and 2 swapped, sticks 600, board 200: (3 + 2) / 2 x 200 / 600 = 0.83, sticks 0.5 apart.
- * Source: plane geometry; the test is common practice.
+ *
+ * @param seen mm, gap between the sticks' top edges at the right end, positive when the far one stands higher there
+ * @param swapped the same with the sticks swapped, or null
+ * @param stickLength mm, where the gap is seen
+ * @param width of the board, mm
+ * @returns mm over the width of the board
+ * @valid sticks at least as long as the board is wide; a gap up to a tenth of them
+ * @errors the field that is no length or out of range
+ * @example windingSticks(3, 2, 600, 200).value // => { wind: 0.83, sticks: 0.5 }
+ * @source plane geometry; the test is common practice
  */
 export function windingSticks(
   seen: number,

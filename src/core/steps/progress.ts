@@ -37,7 +37,12 @@ export function isSettled(ticks: Ticks, step: Step): boolean {
 /**
  * Ticks pieces of a step; those that are ticked already, or that the step doesn't have, change nothing.
  *
- * Example: `tick({}, { id: 'rip', pieces: [{ id: 'A1' }] }, ['A1'], 0)` is `{ rip: { pieces: ['A1'], at: 0 } }`.
+ * @param ticks so far
+ * @param step the step
+ * @param ids of pieces of the step
+ * @param now ms since the epoch
+ * @returns new ticks
+ * @example tick({}, { id: 'rip', pieces: [{ id: 'A1' }] }, ['A1'], 0) // => { rip: { pieces: ['A1'], at: 0 } }
  */
 export function tick(ticks: Ticks, step: Step, ids: readonly string[], now: number): Ticks {
   const before = ticks[step.id];
@@ -55,7 +60,12 @@ export function tickAll(ticks: Ticks, step: Step, now: number): Ticks {
 /**
  * Takes the ticks of pieces back; without one nothing changes.
  *
- * Example: taken back from `{ rip: { pieces: ['A1', 'A2'], at: 0 } }`, A1 leaves A2; both taken back leave `{}`.
+ * @param ticks so far
+ * @param step the step
+ * @param ids of pieces of the step
+ * @returns new ticks
+ * @example untick({ rip: { pieces: ['A1', 'A2'], at: 0 } }, { id: 'rip', pieces: [{ id: 'A1' }, { id: 'A2' }] },
+ *   ['A1']) // => { rip: { pieces: ['A2'], at: 0 } }
  */
 export function untick(ticks: Ticks, step: Step, ids: readonly string[]): Ticks {
   const before = ticks[step.id];
