@@ -382,6 +382,7 @@ test('one board: marked with the thumb, warp, set aside, cut, an offcut that kno
   await page.waitForFunction(() => document.querySelectorAll('.board-row').length === 2);
   expect(await marks()).toEqual(['L2', 'L1']);
   // Looked at and left again, the list is as it was searched.
+  await page.keyboard.press('Escape');
   await page.locator('.board-row', { hasText: 'L1' }).click();
   await page.getByRole('link', { name: 'To the rack' }).click();
   await page.locator('section[aria-label=Tally]', { hasText: '2 boards shown, of 3 logged' }).waitFor();
