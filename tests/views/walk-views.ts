@@ -74,6 +74,16 @@ const views: readonly View[] = [
     },
   },
   { name: 'rack list on paper', open: at('stock/list') },
+  { name: 'delivery', open: at('stock/demo-delivery-cherry') },
+  {
+    name: 'air in the shop',
+    open: async (page) => {
+      await at('stock/air')(page);
+      await fill(page, { Temperature: '70', Humidity: '45' });
+      await press(page, 'Note reading');
+      await page.getByText('1 reading', { exact: true }).waitFor();
+    },
+  },
   { name: 'piece', open: at(`piece/${piece}`) },
   { name: 'new piece', open: at('piece/new') },
   { name: 'movement', open: at(`movement/${piece}`) },

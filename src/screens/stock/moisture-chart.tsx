@@ -32,42 +32,45 @@ export function MoistureChart({ readings, band, expectedAt }: Props) {
     .map(({ percent }) => say(percent))
     .join(', ')}. The band is ${say(band.least)} to ${say(band.most)}.`;
   return (
-    <Drawing width={size.width} height={size.height} alternative={alternative}>
-      {(hatch) => (
-        <>
-          <rect
-            x={inside.left}
-            y={y(band.most)}
-            width={inside.right - inside.left}
-            height={y(band.least) - y(band.most)}
-            fill={hatch.longGrain}
-            stroke="var(--line)"
-          />
-          <path class="outline" d={`M${inside.left} ${inside.top}V${inside.bottom}H${inside.right}`} />
-          {[0, band.least, band.most, most].map((percent) => (
-            <text x={inside.left - 5} y={y(percent) + 4} font-size="11" text-anchor="end">
-              {formatDecimals(percent, 0)}
-            </text>
-          ))}
-          {expectedAt !== undefined && expectedAt > latest.at && (
-            <path
-              class="outline"
-              stroke-dasharray="3 4"
-              d={`M${x(latest.at)} ${y(latest.percent)}L${x(expectedAt)} ${y(edge)}`}
+    <figure>
+      <Drawing width={size.width} height={size.height} alternative={alternative}>
+        {(hatch) => (
+          <>
+            <rect
+              x={inside.left}
+              y={y(band.most)}
+              width={inside.right - inside.left}
+              height={y(band.least) - y(band.most)}
+              fill={hatch.longGrain}
+              stroke="var(--line)"
             />
-          )}
-          <path class="outline" stroke-width="2" d={line.join('')} />
-          {readings.map(({ at, percent }) => (
-            <circle cx={x(at)} cy={y(percent)} r="4.5" fill="var(--ink)" />
-          ))}
-          <text x={inside.left} y={size.height - 8} font-size="12">
-            {date(first)}
-          </text>
-          <text x={inside.right} y={size.height - 8} font-size="12" text-anchor="end">
-            {date(end)}
-          </text>
-        </>
-      )}
-    </Drawing>
+            <path class="outline" d={`M${inside.left} ${inside.top}V${inside.bottom}H${inside.right}`} />
+            {[0, band.least, band.most, most].map((percent) => (
+              <text x={inside.left - 5} y={y(percent) + 4} font-size="11" text-anchor="end">
+                {formatDecimals(percent, 0)}
+              </text>
+            ))}
+            {expectedAt !== undefined && expectedAt > latest.at && (
+              <path
+                class="outline"
+                stroke-dasharray="3 4"
+                d={`M${x(latest.at)} ${y(latest.percent)}L${x(expectedAt)} ${y(edge)}`}
+              />
+            )}
+            <path class="outline" stroke-width="2" d={line.join('')} />
+            {readings.map(({ at, percent }) => (
+              <circle cx={x(at)} cy={y(percent)} r="4.5" fill="var(--ink)" />
+            ))}
+            <text x={inside.left} y={size.height - 8} font-size="12">
+              {date(first)}
+            </text>
+            <text x={inside.right} y={size.height - 8} font-size="12" text-anchor="end">
+              {date(end)}
+            </text>
+          </>
+        )}
+      </Drawing>
+      <figcaption class="soft small">Hatched: dry enough for where the piece will live.</figcaption>
+    </figure>
   );
 }
