@@ -1,13 +1,10 @@
-import { notify } from '../../app/notices.ts';
 import { useNow } from '../../app/now.ts';
+import { saveCalendar } from '../../app/save-calendar.ts';
 import { useWakeLock } from '../../app/wake-lock.ts';
-import { isProblem } from '../../core/answer/problem.ts';
-import { calendarFile } from '../../core/calendar/calendar-file.ts';
 import type { Timer } from '../../store/records/timer.ts';
 import { timers as kept } from '../../store/timers.ts';
 import { Button } from '../../ui/button.tsx';
 import { clockTime } from '../../ui/clock-time.ts';
-import { saveFile } from '../../ui/save-file.ts';
 import { TimeLeft } from '../../ui/time-left.tsx';
 import { latestOf } from './coat-timers.ts';
 import type { KeptStep } from './finish-steps.ts';
@@ -55,18 +52,13 @@ function Running({ timers, steps }: Props) {
 
 const end = ({ id }: Timer) => kept.edit(id, (timer) => ({ ...timer, doneAt: Date.now() }));
 
-/** The app can't wake a locked phone; a calendar can. */
-async function saveWaits(timers: readonly Timer[]) {
-  const file = calendarFile(
+const saveWaits = (timers: readonly Timer[]) =>
+  saveCalendar(
+    'boardwright-finish.ics',
     timers.map(({ id, phase, name, endsAt, revision }) => ({
       uid: `${id}@boardwright`,
       title: `${phase}: ${name}`,
       endsAt,
       sequence: revision,
     })),
-    Date.now(),
   );
-  if (isProblem(file)) return;
-  const how = await saveFile('boardwright-finish.ics', 'text/calendar', file);
-  if (how !== 'cancelled') notify('Open the file with your calendar: it rings as each wait ends.');
-}

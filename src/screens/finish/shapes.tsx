@@ -10,7 +10,7 @@ export function Shapes({ form, at, change }: FormProps) {
     change({ shapes: form.shapes.map((one, other) => (other === index ? { ...one, ...part } : one)) });
   return (
     <details class="card" open={form.shapes.length > 0}>
-      <summary>Turned legs, mouldings and other shapes</summary>
+      <summary>Turned legs, mouldings, other shapes</summary>
       <p class="soft">Round work: around it times along it. A moulding: a strip of paper along its profile.</p>
       {form.shapes.map((shape, index) => (
         <fieldset class="sides">

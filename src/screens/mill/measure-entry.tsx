@@ -104,7 +104,7 @@ export function MeasureEntry({ run, step, steps, readings }: Props) {
           <PassesLeft machine={step.machine} thickness={typed} target={target} limits={inputOfRun(run).limits} />
         )}
         {dimension === 'thickness' && (
-          <Tick label="Both faces are just clean at this" checked={form.clean} onInput={(clean) => set({ clean })} />
+          <Tick label="Both faces just clean" checked={form.clean} onInput={(clean) => set({ clean })} />
         )}
         <div class="buttons">
           <Button onClick={() => keep(false)}>Keep it</Button>

@@ -1,0 +1,12 @@
+import { isProblem } from '../core/answer/problem.ts';
+import { type CalendarTimer, calendarFile } from '../core/calendar/calendar-file.ts';
+import { saveFile } from '../ui/save-file.ts';
+import { notify } from './notices.ts';
+
+/** Hands over waits as alarms: the app can't wake a locked phone, a calendar can. */
+export async function saveCalendar(name: string, timers: readonly CalendarTimer[]): Promise<void> {
+  const text = calendarFile(timers, Date.now());
+  if (isProblem(text)) return notify(text.message.text);
+  const how = await saveFile(name, 'text/calendar', text);
+  if (how === 'saved') notify('Saved. Open the file to put them in your calendar.');
+}
