@@ -1,5 +1,8 @@
-/** What a spreadsheet takes for a formula: one of these at the beginning of a cell, quotes and blanks aside. */
-const formula = /^['"]*\s*['"]*[=+\-@\uff1d\uff0b\uff0d\uff20]/;
+/**
+ * What a spreadsheet takes for a formula: one of these at the beginning of a cell, quotes and blanks aside. One run of
+ * them, so that a long one is gone through once.
+ */
+const formula = /^['"\s]*[=+\-@\uff1d\uff0b\uff0d\uff20]/;
 
 /**
  * Where a spreadsheet may part cells, set up for another country or confused by quotes: what stands behind could come

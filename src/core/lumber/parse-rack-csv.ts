@@ -3,7 +3,7 @@ import { unguardFormula } from '../csv/formula-guard.ts';
 import { readCsv } from '../csv/read-csv.ts';
 import { readRackHeader } from './rack-header.ts';
 import type { RackRow } from './rack-row.ts';
-import { readRackRow } from './read-rack-row.ts';
+import { isTooLong, readRackRow } from './read-rack-row.ts';
 
 export interface RackFile {
   readonly rows: readonly { readonly line: number; readonly row: RackRow }[];
@@ -13,23 +13,38 @@ export interface RackFile {
   readonly ignored: readonly string[];
 }
 
+/** More than this is no list of one shop's rack, and would hold up the phone: records, and characters of text. */
+const mostRows = 20_000;
+const mostColumns = 100;
+export const mostText = 2_000_000;
+
+export const tooLarge = problem(
+  '',
+  `A list may have ${mostRows} lines and ${mostText / 1e6} MB. Split it, and take in one part after the other.`,
+);
+
 /**
  * Reads a rack list (`writeRackCsv`), or one made elsewhere with the same column names in any order. Cells are parted
  * by commas; semicolons and tabs are recognised too. Lengths may be written in any way that `parseLength` takes.
  *
  * @param text the file's text
  * @returns boards with lengths in mm, and problems line by line; nothing is guessed
- * @valid files of any size that fits in memory
- * @errors an empty file (field ''), one that isn't UTF-8 text, a header that is not ours (field `header`)
+ * @valid files of up to 20 000 records and 2 million characters
+ * @errors an empty file (field ''), one that is larger, one that isn't UTF-8 text,
+ *   a header that is not ours (field `header`)
  * @example parseRackCsv('species,thickness (quarters),width (in),length (in)\ncherry,8,6 1/4,96').rows
  *   // => [{ row: { width: 158.75, length: 2438.4 } }]
  * @source RFC 4180
  */
 export function parseRackCsv(text: string): Outcome<RackFile> {
+  if (text.length > mostText) return tooLarge;
   if (text.includes('\0'))
     return problem('', 'This is not a UTF-8 text file. Save it as CSV in UTF-8 and import it again.');
-  const [header, ...lines] = readCsv(text, separatorOf(text));
+  const [header, ...lines] = readCsv(text, separatorOf(text), mostRows + 2);
+  if (lines.length > mostRows) return tooLarge;
   if (!header) return problem('', 'The file is empty.');
+  if (header.cells.length > mostColumns || header.cells.some(isTooLong))
+    return problem('header', 'The first line must name the columns, like: width (mm).');
   const columns = readRackHeader(header.cells.map(unguardFormula));
   if (isProblem(columns)) return columns;
   const rows: RackFile['rows'][number][] = [];

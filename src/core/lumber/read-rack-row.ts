@@ -67,10 +67,16 @@ export function readRackRow(csv: CsvRow, header: RackHeader): RackRow | Problem[
   return bad.length > 0 ? bad : row;
 }
 
+/** No word, size or note of a board is longer than this: a backup keeps no longer one either. */
+const mostLetters = 10_000;
+
+export const isTooLong = (cell: string): boolean => cell.length > mostLetters;
+
 function brokenLine({ broken, cells }: CsvRow, header: RackHeader): Problem | undefined {
   if (broken === 'open-quote')
     return problem('', 'A quote opens here and never closes. Nothing after it could be read.');
   if (broken === 'text-after-quote') return problem('', 'There is text after a closing quote.');
+  if (cells.some(isTooLong)) return problem('', `A cell of this line has more than ${mostLetters} letters.`);
   if (cells.slice(header.width).some((cell) => cell.trim() !== ''))
     return problem('', 'This line has more cells than the header names. A comma in a text must stand in quotes.');
   if (cells.some((cell) => cell.includes('\ufffd')))

@@ -83,6 +83,11 @@ describe('readCsv', () => {
   it('reads a quote that never closes in a large file without running out of stack', () => {
     const [row] = readCsv(`"${'x""y,\r\n'.repeat(500_000)}`);
     expect(row?.broken).toBe('open-quote');
+    expect(readCsv('"'.repeat(4_000_001))).toMatchObject([{ broken: 'open-quote' }]);
+  });
+
+  it('reads no more records than are asked for', () => {
+    expect(readCsv('a\n\nb\nc', ',', 2).map(({ cells }) => cells)).toEqual([['a'], ['b']]);
   });
 });
 
@@ -155,6 +160,14 @@ describe('guardFormula', () => {
   ])('makes %j into %j', (cell, safe) => {
     expect(guardFormula(cell)).toBe(safe);
     expect(unguardFormula(safe)).toBe(cell);
+  });
+
+  it('goes through a long run of quotes and blanks once', () => {
+    // Gone through once for each of them, this takes minutes.
+    const long = `${`'" `.repeat(100_000)}a`;
+    const start = performance.now();
+    expect(guardFormula(long)).toBe(long);
+    expect(performance.now() - start).toBeLessThan(1_000);
   });
 
   it('leaves nothing that begins a formula, wherever a spreadsheet parts the file', () => {

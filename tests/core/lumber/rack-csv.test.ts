@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { isProblem } from '../../../src/core/answer/problem.ts';
 import { readCsv } from '../../../src/core/csv/read-csv.ts';
-import { parseRackCsv, type RackFile } from '../../../src/core/lumber/parse-rack-csv.ts';
+import { parseRackCsv, type RackFile, tooLarge } from '../../../src/core/lumber/parse-rack-csv.ts';
 import type { RackRow } from '../../../src/core/lumber/rack-row.ts';
 import { writeRackCsv } from '../../../src/core/lumber/write-rack-csv.ts';
 import { outsideCases } from '../../setup/outside.ts';
@@ -176,10 +176,13 @@ describe('parseRackCsv', () => {
     expect(isProblem(file) && file.message.text).toContain(words);
   });
 
-  it('reads 50,000 lines', () => {
-    const rows = Array.from({ length: 50_000 }, (_, index) => ({ ...plain, chalkMark: String(index) }));
-    const text = writeRackCsv(rows, 'in');
-    const file = read(text);
-    expect(file.rows.length).toBe(50_000);
+  it('reads 20,000 boards, and refuses more lines or more text than any rack has', () => {
+    const rows = Array.from({ length: 20_000 }, (_, index) => ({ ...plain, chalkMark: String(index) }));
+    expect(read(writeRackCsv(rows, 'in')).rows.length).toBe(20_000);
+    for (const text of [
+      writeRackCsv([...rows, plain], 'in'),
+      `${writeRackCsv([plain], 'in')}${'\n'.repeat(4_000_000)}`,
+    ])
+      expect(parseRackCsv(text)).toBe(tooLarge);
   });
 });

@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { notify, offerUndo } from '../../../app/notices.ts';
 import { go } from '../../../app/routes.ts';
 import { isProblem, type Outcome } from '../../../core/answer/problem.ts';
+import { mostText, tooLarge } from '../../../core/lumber/parse-rack-csv.ts';
 import { writeRackCsv } from '../../../core/lumber/write-rack-csv.ts';
 import { boards as store } from '../../../store/boards.ts';
 import type { Board } from '../../../store/records/board.ts';
@@ -33,8 +34,7 @@ export function RackFiles() {
   const read = async (file: File | undefined) => {
     if (!file) return;
     setBusy('Reading the file');
-    const text = await file.text();
-    setFound(readRackImport(text, all, Date.now()));
+    setFound(file.size > mostText ? tooLarge : readRackImport(await file.text(), all, Date.now()));
     setBusy('');
   };
 

@@ -40,19 +40,10 @@ export interface RackImport {
   readonly ignored: readonly string[];
 }
 
-/** More lines than this are no list of one shop's rack, and would hold up the phone. */
-const mostRows = 20_000;
-
 /** Reads a rack list against the boards that are there; nothing is stored. `now` dates the moisture readings. */
 export function readRackImport(text: string, existing: readonly Board[], now: number): Outcome<RackImport> {
   const file = parseRackCsv(text);
   if (isProblem(file)) return file;
-  const lines = file.rows.length + new Set(file.problems.map(({ line }) => line)).size;
-  if (lines > mostRows)
-    return problem(
-      '',
-      `The file has ${lines} boards; ${mostRows} go in at once. Split it, and take in one part after the other.`,
-    );
   const taken = new Set(existing.map(({ chalk }) => plainMark(chalk)));
   const problems: LineProblem[] = [...file.problems];
   const good: { row: RackRow; species: string; state: BoardState }[] = [];
