@@ -110,7 +110,7 @@ describe('the app is put on the home screen', () => {
     page().evaluate(() => {
       const offer = new Event('beforeinstallprompt') as Event & { prompt?(): Promise<object> };
       offer.prompt = async () => {
-        document.title = 'asked';
+        document.body.dataset.asked = 'yes';
         return { outcome: 'accepted' };
       };
       dispatchEvent(offer);
@@ -131,7 +131,7 @@ describe('the app is put on the home screen', () => {
     await startClock();
     await page().getByText('the phone does not clear its records').waitFor();
     await install().click();
-    expect(await page().title()).toBe('asked');
+    await page().locator('body[data-asked=yes]').waitFor({ state: 'attached' });
     await install().waitFor({ state: 'detached' });
   });
 

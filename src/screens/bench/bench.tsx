@@ -120,7 +120,7 @@ function FirstVisit({ bench: { boardCount, begun } }: { bench: BenchRead }) {
     <>
       {!begun && <p>No set-up: each of these works at once. All stays on this phone, with or without a signal.</p>}
       <ul class="starts">
-        <Start href={routeTo('square')} what="Is it square?" how="Two sides and two diagonals" />
+        <Start href={routeTo('square')} what="Is it square?" how="Four sides and two diagonals, or a stick" />
         <Start href={routeTo('glue', 'new')} what="Start a glue clock" how="Open time, clamps, rest" />
         <Start
           href={routeTo('stock')}

@@ -56,6 +56,8 @@ export interface BenchRecords {
 export function whatNow({ boardCount, pieces, timers, glueups }: BenchRecords, now: number, later?: Later): Answers {
   const due: Answer[] = [];
   const work: Answer[] = [];
+  /** Comes after the rest, so that nothing moves under the thumb. */
+  const late: Answer[] = [];
   const missing: Answer[] = [];
   /** Ended waits for which the step that they held back speaks. */
   const heard = new Set<Timer>();
@@ -88,19 +90,20 @@ export function whatNow({ boardCount, pieces, timers, glueups }: BenchRecords, n
       });
     }
 
+    const thread = jobThread(records, boardCount);
     const gluable = later?.gluable.get(piece.id);
-    const glued = records.glueups.length > 0;
-    const thread = jobThread(records, boardCount).map(
-      (stage): Stage =>
-        // Glued along with the milling, to the last seam.
-        stage.name === 'glue' && stage.state === 'open' && gluable?.length === 0 ? { ...stage, state: 'done' } : stage,
-    );
-    const next = nextStage(thread);
-    if (gluable?.[0] && (glued || next?.name === 'glue'))
-      work.push({ ...at('glue', `Glue up ${gluable[0]}`), machine: 'clamps', ready: gluable.length });
-    // Whether there is more to glue is known a moment later: nothing is said that would be taken back.
-    else if (before === due.length + work.length && waits.length === 0 && (later || !(glued || next?.name === 'glue')))
-      work.push(next ? at(next.name, next.next, next.id) : at('piece', 'All stages done'));
+    const nothing = before === due.length + work.length && waits.length === 0;
+    const say = (next: Stage | undefined) =>
+      next ? at(next.name, next.next, next.id) : at('piece', 'All stages done');
+    // Whether there is more to glue is known a moment later.
+    if (records.glueups.length === 0 && nextStage(thread)?.name !== 'glue') {
+      if (nothing) work.push(say(nextStage(thread)));
+    } else if (gluable?.[0]) {
+      late.push({ ...at('glue', `Glue up ${gluable[0]}`), machine: 'clamps', ready: gluable.length });
+    } else if (later && nothing) {
+      // Perhaps all was glued along with the milling.
+      late.push(say(nextStage(gluable ? thread.map(asGlued) : thread)));
+    }
   }
 
   const timed = timers.filter((timer) => !heard.has(timer)).flatMap((timer) => ofTimer(timer, glueups, now));
@@ -111,11 +114,16 @@ export function whatNow({ boardCount, pieces, timers, glueups }: BenchRecords, n
       ...byTime(those('hurry')),
       ...byTime([...those('due'), ...due]),
       ...machines.flatMap((machine) => work.filter((one) => one.machine === machine)),
+      ...late,
     ],
     waits: byTime([...those('wait'), ...(later?.waits ?? [])]),
     missing: [...missing, ...(later?.missing ?? [])],
   };
 }
+
+/** With the glue seen to. */
+const asGlued = (stage: Stage): Stage =>
+  stage.name === 'glue' && stage.state === 'open' ? { ...stage, state: 'done' } : stage;
 
 /** What needs no ending counts as the last to end. */
 const byTime = (answers: readonly Answer[]) =>

@@ -216,6 +216,19 @@ describe('whatever lies in the records', () => {
     );
   });
 
+  test('what is known a moment later comes after the rest: nothing moves under the thumb', () => {
+    const gluable = fc.array(fc.constantFrom('Case', 'Door'), { maxLength: 2 });
+    const later = fc
+      .dictionary(fc.constantFrom('a', 'b', 'c'), gluable)
+      .map((given): Later => ({ ...nothingLater, gluable: new Map(Object.entries(given)) }));
+    fc.assert(
+      fc.property(shops, later, (given, more) => {
+        const at = whatNow(given, now).now;
+        expect(whatNow(given, now, more).now.slice(0, at.length)).toEqual(at);
+      }),
+    );
+  });
+
   test('the order in which records come out of the database changes nothing that is said', () => {
     fc.assert(
       fc.property(shops, (given) => {
