@@ -11,10 +11,8 @@ const sources = new Map(
     .filter((path) => /\.tsx?$/.test(path))
     .map((path) => [path, readFileSync(path, 'utf8')]),
 );
-/** Still in their former words. */
-const later = /core\/(breakdown|finishing|gluing|milling)\//;
 const core = [...sources]
-  .filter(([file]) => file.startsWith('src/core/') && !later.test(file))
+  .filter(([file]) => file.startsWith('src/core/'))
   .flatMap(([file, text]) => documentedIn(file, text));
 
 /** Names that each file of the core gives to files outside of its own folder: `file name`. */
@@ -42,12 +40,12 @@ const holdsNoFigures = ({ file }: Documented) => /^src\/core\/(answer|steps)\//.
 describe('docstrings of the core', () => {
   test('its functions are found', () => {
     const names = core.map(({ name }) => name);
-    expect(names).toEqual(expect.arrayContaining(['surfaceMeasure', 'formatQuantity']));
+    expect(names).toEqual(expect.arrayContaining(['surfaceMeasure', 'seamArea', 'planBreakdown', 'CheapestCover']));
     const unread = [...sources]
-      .filter(([file]) => file.startsWith('src/core/') && !later.test(file))
+      .filter(([file]) => file.startsWith('src/core/'))
       .flatMap(([, text]) => [...text.matchAll(/^export (?:function\*?|class) (\w+)/gm)].map(([, name]) => name ?? ''));
     expect(unread.filter((name) => !names.includes(name))).toEqual([]);
-    expect(open.length).toBeGreaterThan(50);
+    expect(open.length).toBeGreaterThan(100);
   });
 
   test('each says what it computes', () => {
@@ -106,6 +104,8 @@ describe('worked examples', () => {
   test.each(examples)('of $name: $text', ({ file, text }) => {
     const { got, stated } = runExample(text, { ...everything, ...modules[`../../${file}`] });
     expect(text).toContain('// =>');
+    // That would match anything.
+    expect(stated).not.toEqual({});
     if (typeof stated === 'object' && stated !== null) expect(got).toMatchObject(stated);
     else expect(got).toEqual(stated);
   });

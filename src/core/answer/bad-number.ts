@@ -45,7 +45,9 @@ export type NumberCheck = Parameters<typeof badNumber>;
 /**
  * Why the first of these numbers that can't be used can't.
  *
- * Example: `firstBad([['width', 'The width', 0, 'mm', { above: 0 }]])` is a problem at `width`.
+ * @param rows what `badNumber` takes, each
+ * @returns the problem, or undefined when all numbers can be used
+ * @example firstBad([['width', 'The width', 0, 'mm', { above: 0 }]]) // => { field: 'width' }
  */
 export function firstBad(rows: readonly NumberCheck[]): Problem | undefined {
   for (const row of rows) {

@@ -7,7 +7,6 @@ import { isProblem, type Outcome, type Problem } from './problem.ts';
  * @param check says what is wrong with a value
  * @returns the value, or the first problem
  * @errors that of `got`, or of `check`
- * @errors TODO
  * @example checked(parseNumber('7'), (value) => badNumber('alike', 'The number', value, 'count', { most: 5 }))
  *   // => { field: 'alike' }
  */

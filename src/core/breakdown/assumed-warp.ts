@@ -9,15 +9,14 @@ const bowShare = 0.0025;
 /**
  * The warp that is assumed of a board until it is measured.
  *
+ * An assumption, chosen on the careful side for air-dried flat-sawn boards: lay a straightedge on the board instead.
+ *
  * @param width mm
  * @param length mm
  * @returns cup across the full width and bow over the full length, mm, each with its working
- *
- * An assumption, chosen on the careful side for air-dried flat-sawn boards: lay a straightedge on the board instead.
- *
- * Example: 200 by 2400: cup 2, bow 6.
- *
- * Source: assumption.
+ * @valid air-dried flat-sawn boards
+ * @example assumedWarp(200, 2400) // => { cup: { value: 2 }, bow: { value: 6 } }
+ * @source assumption
  */
 export function assumedWarp(width: number, length: number): { cup: Worked; bow: Worked } {
   return {

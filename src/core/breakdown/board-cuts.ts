@@ -30,16 +30,17 @@ export interface BoardCuts {
  * Every crosscut is measured from the same end, so that errors don't add up: first where a blank begins, unless it
  * begins where the last cut's kerf ended, then where it ends. Then each blank is ripped, wide strips first.
  *
- * @param asked boards and shop, mm
- * @param plan blanks, mm
- * @returns cuts with positions and fence settings in mm, and the length left over
- *
  * The board is marked out whole before it is cut: once the first blank is off, its end is no longer there to measure
  * from.
  *
- * Example: blanks of 1030 and 500 from 0 with a kerf of 3.2: crosscuts at 1030 and 1533.2.
- *
- * Source: common practice.
+ * @param asked boards and shop, mm
+ * @param plan blanks, mm
+ * @param board its id
+ * @returns cuts with positions and fence settings in mm, and the length left over
+ * @valid plans without breaches
+ * @example boardCuts(smallProblem, planOf(blank('B1', 0, 1030), blank('B1', 1033, 500)), 'B1')
+ *   // => { cuts: [{ at: 1030 }, { at: 1533 }], leftover: 914 }
+ * @source common practice
  */
 export function boardCuts(asked: BreakdownProblem, plan: BreakdownPlan, board: string): BoardCuts {
   const { crosscutKerf } = asked.shop;

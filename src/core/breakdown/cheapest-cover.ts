@@ -14,15 +14,12 @@ const noNode = -1;
  * Each step of width keeps the cheapest choice that reaches it, with its exact sum; so the answer is exact but for
  * choices that fall into one step, where the dearer is dropped.
  *
- * @param givers widths in mm and costs in mm2
- * @param need width to reach, mm
- * @param worth what width beyond the need is worth: mm2 for so many mm
- * @param worthAtMost what one mm beyond the need can be worth at most, mm2: saves asking where it can't matter
- * @returns the chosen givers (places in the list) and their sum, or the choice that reaches furthest when none suffices
- *
- * Example: givers of 100 for 1, 60 for 0.5, 50 for 0.5 and a need of 105: the two last, 110 for 1.
- *
- * Source: Kellerer, Pferschy and Pisinger's treatment of the knapsack problem, from memory.
+ * @returns by `choose` the chosen givers (places in the list) and their sum, or the choice that reaches furthest when
+ *   none suffices
+ * @valid any positive widths
+ * @example new CheapestCover().choose([{ gives: 100, cost: 1 }, { gives: 60, cost: 0.5 }, { gives: 50, cost: 0.5 }],
+ *   105, () => 0, 0) // => { chosen: [2, 1], sum: 110 }
+ * @source Kellerer, Pferschy and Pisinger's treatment of the knapsack problem, from memory
  */
 export class CheapestCover {
   private readonly cost = new Float64Array(steps + 1);
@@ -33,6 +30,12 @@ export class CheapestCover {
   /** Choices weighed so far: the measure of work done. */
   work = 0;
 
+  /**
+   * @param givers widths in mm and costs in mm2
+   * @param need width to reach, mm
+   * @param worth what width beyond the need is worth: mm2 for so many mm
+   * @param worthAtMost what one mm beyond the need can be worth at most, mm2: saves asking where it can't matter
+   */
   choose(
     givers: readonly Giving[],
     need: number,

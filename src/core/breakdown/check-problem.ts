@@ -15,15 +15,16 @@ const leastStrip = 1;
 /**
  * Whether a breakdown can be asked at all: shapes that make sense, names that are known, and limits that can be kept.
  *
- * @param asked shop, boards and parts, mm
- * @returns the problem as it came, or the first thing wrong with it, naming the field, the part or board, and the limit
- *
  * Parts that only happen to exceed what is in the rack are not wrong: the plan names them short.
  * Zero kerf and zero allowances are allowed.
  *
- * Example: minStrip 120 with maxStrip 110 gives a problem on `shop.minStrip`.
- *
- * Source: the statement of the problem.
+ * @param asked shop, boards and parts, mm
+ * @returns the problem as it came, or the first thing wrong with it, naming the field, the part or board, and the limit
+ * @valid any shapes
+ * @errors sizes that make no sense, names that are not there, limits that can't be kept
+ * @example checkProblem({ ...smallProblem, shop: { ...smallProblem.shop, minStrip: 160 } })
+ *   // => { field: 'shop.minStrip' }
+ * @source the statement of the problem
  */
 export function checkProblem(asked: BreakdownProblem): Outcome<BreakdownProblem> {
   return (

@@ -14,12 +14,10 @@ export function clearStretches(board: RoughBoard): readonly ClearStretch[] {
  * @param widthAtEnd mm
  * @param ends where the steps end, mm from the start end; the last is the board's length
  * @returns clear stretches; the straight edge is the left one
- *
- * Valid for an even taper with one straight edge.
- *
- * Example: 2400 long, 240 tapering to 200, steps at 1200 and 2400: 220 wide up to 1200, then 200.
- *
- * Source: geometry.
+ * @valid an even taper with one straight edge
+ * @example taperStretches(2400, 240, 200, [1200, 2400])
+ *   // => [{ start: 0, length: 1200, width: 220 }, { start: 1200, length: 1200, width: 200 }]
+ * @source geometry
  */
 export function taperStretches(
   length: number,

@@ -5,10 +5,8 @@ import { panelSupplies, type Supply } from './panel-supplies.ts';
 import { type Rack, servingBoards, type Unit } from './rack.ts';
 
 /**
- * Covers one panel with the cheapest strips to be had now.
- *
- * @param partly takes what there is when it isn't enough; otherwise the draft stays as it was
- * @returns whether the panel is covered
+ * Covers one panel with the cheapest strips to be had now, and says whether it is covered. `partly` takes what there is
+ * when it isn't enough; otherwise the draft stays as it was.
  */
 export function coverPanel(draft: Draft, unitAt: number, mood: Mood, cover: CheapestCover, partly = false): boolean {
   const unit = draft.rack.units[unitAt] as Unit;

@@ -16,10 +16,10 @@ const noRips: Rips = { strips: 0, width: 0, gives: 0 };
  * @param available width to rip, mm
  * @param widest strip that may be made, mm
  * @returns strips, their width and the jointed width that they give together, mm; no strips when none can be made
- *
- * Example: 325 wide, strips up to 110, kerf 3.2, edges 3.2: 3 strips of 106.2 give 309.
- *
- * Source: geometry.
+ * @valid straight, parallel rips
+ * @example fewestRips({ ...smallProblem.shop, ripKerf: 3.2, edgeAllowance: 3.2 }, 325, 110)
+ *   // => { strips: 3, width: 106.2, gives: 309.0 }
+ * @source geometry
  */
 export function fewestRips(shop: Shop, available: number, widest: number): Rips {
   const { minStrip, ripKerf, edgeAllowance } = shop;

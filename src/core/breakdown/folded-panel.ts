@@ -44,13 +44,12 @@ export interface FoldedPanel {
  * @param folds one between each two neighbours
  * @param kerf of the saw, mm
  * @returns the combined part, each part's place and each cut's place from one end, mm; bevels in degrees off square
- *
- * Valid for corners from 60 to 180 degrees, that is bevels up to 60.
- *
- * Example: sides of 450 and a top of 1000 between them, square corners, kerf 3: each mitre takes 3 / cos 45 = 4.24, so
- * the panel is 1908.49 long, and the top lies from 454.24 to 1454.24.
- *
- * Source: geometry.
+ * @valid corners from 60 to 180 degrees, that is bevels up to 60
+ * @errors a size or an angle that makes no sense, at its field
+ * @example foldedPanel({ id: 'wrap', species: 'A', quantity: 1, width: 300, thickness: 20 }, [450, 1000,
+ *   450].map((length, at) => ({ id: `${at}`, length })), Array(2).fill({ corner: 90, trim: 0 }), 3)
+ *   // => { part: { length: 1908.49 }, layout: [{}, { from: 454.24, to: 1454.24 }, {}] }
+ * @source geometry
  */
 export function foldedPanel(
   whole: Omit<Part, 'length' | 'panel'>,

@@ -26,16 +26,18 @@ export interface PanelLayout {
 /**
  * How the strips of one panel are laid side by side, and which are glued up together before they are planed.
  *
- * @param shop planer width and edge allowance, mm
- * @param plan blanks and strips, mm
- * @returns strips of one blank side by side as they grew, blanks of one board next to each other; the fewest groups of
- *   neighbours that still fit the planer, as even as that allows
- *
  * A strip wider than the planer is a group by itself.
  *
- * Example: five strips of 100 jointed with a planer of 330: two groups, of three and of two.
- *
- * Source: common practice; the fewest groups by filling each as far as it goes.
+ * @param shop planer width and edge allowance, mm
+ * @param plan blanks and strips, mm
+ * @param part id of the part
+ * @param unit which of its pieces, from 1
+ * @returns strips of one blank side by side as they grew, blanks of one board next to each other; the fewest groups of
+ *   neighbours that still fit the planer, as even as that allows
+ * @valid plans without breaches
+ * @example panelLayout(smallProblem.shop, planOf(blank('B1', 0, 1030, [104, 'lid'], [104, 'lid'], [104, 'lid'])),
+ *   'lid', 1) // => { width: 300, groups: [[0, 1, 2]] }
+ * @source common practice; the fewest groups by filling each as far as it goes
  */
 export function panelLayout(shop: Shop, plan: BreakdownPlan, part: string, unit: number): PanelLayout {
   const found = plan.blanks

@@ -19,11 +19,7 @@ export interface Supply {
 /** Runs looked at for one panel; of a larger rack every so manieth, others each time. */
 const enoughRuns = 200;
 
-/**
- * What could give width to a panel now, and what wood each costs in mm2.
- *
- * @param all looks at every run of however large a rack
- */
+/** What could give width to a panel now, and what wood each costs in mm2; `all` looks at every run of however large a rack. */
 export function panelSupplies(draft: Draft, unit: Unit, mood: Mood, all = false): Supply[] {
   // Length that lengthening would take from each run, so that all supplies can be chosen together.
   const promised = new Float64Array(draft.room.length);

@@ -11,11 +11,7 @@ interface Place {
   readonly boardAt: number;
 }
 
-/**
- * Gives one solid part its strip, where that costs least wood.
- *
- * @returns whether there was a place
- */
+/** Gives one solid part its strip, where that costs least wood, and says whether there was a place. */
 export function placeSolid(draft: Draft, unitAt: number, mood: Mood): boolean {
   const unit = draft.rack.units[unitAt] as Unit;
   const place = cheapestPlace(draft, unit, mood);

@@ -8,12 +8,11 @@ import { plainRule } from './supply-rule.ts';
  * @param plan blanks with their strips
  * @param part id of the part
  * @returns a count; 0 for a part that isn't wished to show
- *
- * Valid for any plan of the problem.
- *
- * Example: a lid to show from one strip of a board with a good face and one of a board without: 1.
- *
- * Source: count.
+ * @valid any plan of the problem
+ * @example plainStrips({ ...smallProblem, boards: smallProblem.boards.map((one) => ({ ...one, goodFace: one.id === 'B1'
+ *   })), wishes: { show: ['lid'] } }, planOf(blank('B1', 0, 1030, [150, 'lid']), blank('B2', 0, 1030, [150, 'lid'])),
+ *   'lid') // => 1
+ * @source count
  */
 export function plainStrips(asked: BreakdownProblem, plan: BreakdownPlan, part: string): number {
   const tooPlain = plainRule(asked);

@@ -31,14 +31,12 @@ export interface PlanOptions {
  * @param asked a problem that `checkProblem` let pass, mm
  * @param options effort, and a plan to start from
  * @returns progress many times a second, and at the end the best plan
- *
- * Valid for any such problem. A heuristic: measured against an exact model by `npm run bench`. Units that it finds no
- * way to make are named in the plan's `short`.
- *
- * Example: one board 200 by 1000 and one solid part 100 by 400, allowances zero: one blank 400 long at 0 with one strip
- * of 100.
- *
- * Source: large-neighbourhood search (Shaw 1998, from memory) over a knapsack cover per panel.
+ * @valid any such problem. A heuristic: measured against an exact model by `npm run bench`. Units that it finds no way
+ *   to make are named in the plan's `short`
+ * @example lastPlan(oneRail)
+ *   // => { blanks: [{ board: 'B1', start: 0, length: 400, strips: [{ width: 100, part: 'rail', unit: 1 }] }], short:
+ *     [] }
+ * @source large-neighbourhood search (Shaw 1998, from memory) over a knapsack cover per panel
  */
 export function* planBreakdown(
   asked: BreakdownProblem,
@@ -75,12 +73,10 @@ export function lastPlan(asked: BreakdownProblem, options: PlanOptions = {}): Br
  * @param asked shop, boards and parts, mm
  * @param options as of `planBreakdown`
  * @returns blanks with their strips, and what is short, mm
- * Valid as `planBreakdown`.
- * Errors: those of `checkProblem`.
- *
- * Example: as of `planBreakdown`.
- *
- * Source: as of `planBreakdown`.
+ * @valid as `planBreakdown`
+ * @errors those of `checkProblem`
+ * @example bestPlan({ ...oneRail, boards: [] }) // => { field: 'boards' }
+ * @source as of `planBreakdown`
  */
 export function bestPlan(asked: BreakdownProblem, options: PlanOptions = {}): Outcome<BreakdownPlan> {
   const checked = checkProblem(asked);

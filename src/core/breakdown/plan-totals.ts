@@ -40,14 +40,10 @@ export interface PlanTotals {
  * @param asked boards, parts and shop, mm
  * @param plan blanks, mm
  * @returns areas in m2, the yield in percent with its working, and counts
- *
- * Valid for a plan without breaches. The yield counts what is covered of panels that are short too. Area only: what is
- * planed off the faces is not counted.
- *
- * Example: a board 200 by 1000, one blank 500 long with one strip of 100 for a part 97 by 480, kerf 0: consumed
- * 0.1 m2, parts 0.04656 m2, yield 46.56 percent.
- *
- * Source: geometry.
+ * @valid a plan without breaches. The yield counts what is covered of panels that are short too. Area only: what is
+ *   planed off the faces is not counted
+ * @example planTotals(oneRail, lastPlan(oneRail)) // => { consumed: 0.08, yield: { value: 50.0 }, strips: 1 }
+ * @source geometry
  */
 export function planTotals(asked: BreakdownProblem, plan: BreakdownPlan): PlanTotals {
   const started = asked.boards.filter((board) => plan.blanks.some((blank) => blank.board === board.id));

@@ -11,16 +11,16 @@ const slack = 1e-6;
 /**
  * Every rule that a plan breaks, one problem each; an empty list says that the plan can be cut.
  *
- * @param asked boards, parts and shop, mm
- * @param plan blanks and what is short, mm
- * @returns problems whose field is a path in the plan: `blanks.3`, `short`
- *
  * What is cut already is taken as it is and not held against the rules, strips added beside it are. Wishes are not
  * checked here.
  *
- * Example: a blank of 1030 mm at 0 and another at 1030 on the same board give one problem, for the kerf between them.
- *
- * Source: the statement of the problem; geometry.
+ * @param asked boards, parts and shop, mm
+ * @param plan blanks and what is short, mm
+ * @returns problems whose field is a path in the plan: `blanks.3`, `short`
+ * @valid problems that `checkProblem` let pass
+ * @example planBreaches(oneRail, planOf(blank('B1', 0, 400, [100, 'rail']), blank('B1', 390, 400)))
+ *   // => [{ field: 'blanks.1' }]
+ * @source the statement of the problem; geometry
  */
 export function planBreaches(asked: BreakdownProblem, plan: BreakdownPlan): Problem[] {
   return [...cutBreaches(asked, plan), ...coverBreaches(asked, plan)];

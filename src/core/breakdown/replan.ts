@@ -11,16 +11,16 @@ export interface Ticked {
 /**
  * The rest of a breakdown once some of its blanks are cut: what is cut stays, spoilt strips give nothing.
  *
+ * Strips of parts that are no longer asked for stay in their blanks as spoilt ones: the wood is cut.
+ *
  * @param asked the problem that was planned, with any changes to boards and parts already made, mm
  * @param plan what was planned
  * @param ticked blanks that are cut
  * @returns the problem to plan again; give the old plan as `startFrom`, so that what needn't change doesn't cost wood
- *
- * Strips of parts that are no longer asked for stay in their blanks as spoilt ones: the wood is cut.
- *
- * Example: blank 0 cut with its second strip spoilt: the blank is kept, and its panel lacks that strip's width again.
- *
- * Source: the statement of the problem.
+ * @valid any plan of the problem
+ * @example replan(oneRail, lastPlan(oneRail), [{ blank: 0, spoilt: [0] }])
+ *   // => { cut: [{ length: 400, strips: [{ part: 'rail', spoilt: true }] }] }
+ * @source the statement of the problem
  */
 export function replan(asked: BreakdownProblem, plan: BreakdownPlan, ticked: readonly Ticked[]): BreakdownProblem {
   const quantity = new Map(asked.parts.map((part) => [part.id, part.quantity]));

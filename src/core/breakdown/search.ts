@@ -20,11 +20,9 @@ const warmest = 0.01;
 
 /**
  * Large-neighbourhood search: take some units out, put them back another way, go on from there when it isn't much
- * dearer, less and less so. Yields after every attempt, so that whoever drives it can stop at any time.
- *
- * @param work how many choices may be weighed, and twice as many while something is short; the same on every machine,
- *   so the answer is too
- * @param start a draft to do better than
+ * dearer, less and less so. Yields after every attempt, so that whoever drives it can stop at any time. `work` is how
+ * many choices may be weighed, and twice as many while something is short; the same on every machine, so the answer is
+ * too. `start` is a draft to do better than.
  */
 export function* search(rack: Rack, weights: Weights, work: number, start?: Draft): Generator<Found, Draft> {
   const random = seededRandom(1);

@@ -31,18 +31,17 @@ export interface Shortage {
 /**
  * Why parts are short, and what to buy for them.
  *
+ * The purchase is worked out from a flat, straight board of the rack's median width and of the thickness that the part
+ * needs, and is rounded up to whole blanks; real boards vary, so buy some more.
+ *
  * @param asked boards, parts and shop, mm
  * @param plan with what is short
  * @returns for each part that is short: the reason, and the board feet to buy at the typical width and thickness in the
  *   rack
- *
- * The purchase is worked out from a flat, straight board of the rack's median width and of the thickness that the part
- * needs, and is rounded up to whole blanks; real boards vary, so buy some more.
- *
- * Example: a panel 500 by 1000 short by 95 of width, blanks 1050 long, typical board 200 wide and 27 thick: one blank,
- * 1050 x 200 x 27 mm = 2.4 board feet.
- *
- * Source: geometry; NIST SP 811 for the inch.
+ * @valid problems that `checkProblem` let pass
+ * @example shortages(shortLid, lastPlan(shortLid))
+ *   // => [{ part: 'lid', missingWidth: 161, buy: { length: 1030, width: 210, boardFeet: 2.475 } }]
+ * @source geometry; NIST SP 811 for the inch
  */
 export function shortages(asked: BreakdownProblem, plan: BreakdownPlan): Shortage[] {
   const rack = rackOf(asked);
@@ -105,11 +104,10 @@ function purchase(asked: BreakdownProblem, part: Part, units: number, missing: n
  *
  * @param buy as `shortages` gives it
  * @returns one sentence with quantities
- *
- * Example: `Buy 2.4 board feet of cherry, 27 mm thick: 1050 mm of board about 200 mm wide, in lengths of 1050 mm or
- * more.`
- *
- * Source: as of `shortages`.
+ * @valid what `shortages` gives
+ * @example purchasePhrase({ species: 'cherry', thickness: 27, width: 200, length: 1050, shortest: 1050, boardFeet: 2.4 }).quantities
+ *   // => { feet: { value: 2.4, unit: 'boardFeet' } }
+ * @source as of `shortages`
  */
 export const purchasePhrase = (buy: Purchase): Phrase =>
   phrase(

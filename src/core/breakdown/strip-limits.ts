@@ -18,13 +18,10 @@ export function flatteningLimit(shop: Shop): number {
  * @param part its thickness, mm, and whether it is a panel
  * @param blankLength mm
  * @returns width in mm, 0 when no strip reaches the thickness
- *
- * Valid for cup and bow that are arcs shallow against their chord.
- *
- * Example: a 27 mm board 200 wide, 2400 long, cup 4, bow 0, 1.5 mm off each face, for a 23 mm part: 1 mm is left for
- * the hollow, so strips up to 200 x sqrt(1 / 4) = 100 mm.
- *
- * Source: geometry (sagitta of a shallow arc).
+ * @valid cup and bow that are arcs shallow against their chord
+ * @example widestStrip({ ...smallProblem.shop, faceAllowance: 1.5 }, { thickness: 27, width: 200, length: 2400, cup: 4,
+ *   bow: 0 }, { thickness: 23, panel: true }, 1000) // => 100
+ * @source geometry (sagitta of a shallow arc)
  */
 export function widestStrip(shop: Shop, board: RoughBoard, part: Part, blankLength: number): number {
   const machines = part.panel ? Math.min(shop.maxStrip, flatteningLimit(shop)) : flatteningLimit(shop);

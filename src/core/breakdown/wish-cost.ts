@@ -15,16 +15,16 @@ export interface WishCost {
 /**
  * What each of the maker's wishes costs: the plan with all wishes less the plan without that one.
  *
- * @param asked a problem with its wishes that `checkProblem` let pass, mm
- * @param plan the best plan for it
- * @returns one cost per wish, m2 and units; each alone, so that they need not add up
- *
  * The plan without the wish starts from the plan with it, so a wish is not made dearer by chance. Where units are short
  * for a wish, less wood may be consumed with it: the cost is then the units.
  *
- * Example: a board kept out whose width would have fitted a panel exactly: the wood of the wider blanks taken instead.
- *
- * Source: difference of two plans.
+ * @param asked a problem with its wishes that `checkProblem` let pass, mm
+ * @param plan the best plan for it
+ * @returns one cost per wish, m2 and units; each alone, so that they need not add up
+ * @valid problems that `checkProblem` let pass
+ * @example wishCosts({ ...oneRail, wishes: { keepOut: ['B1'] } }, lastPlan({ ...oneRail, wishes: { keepOut: ['B1'] }
+ *   })) // => [{ wish: 'keepOut', index: 0, wood: -0.08, short: 1 }]
+ * @source difference of two plans
  */
 export function wishCosts(asked: BreakdownProblem, plan: BreakdownPlan): WishCost[] {
   const held = planTotals(asked, plan);

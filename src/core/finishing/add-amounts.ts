@@ -22,11 +22,11 @@ const add = (a: LikelyRange, b: LikelyRange): LikelyRange => ({
  *
  * @param amounts litres of each, with its name
  * @returns litres per coat and in all, with the working of each
- *
- * Valid: one finish out of one can.
- * Errors: none; nothing is 0 litres.
- * Example: 0.3 and 0.3 litres outside, 0.1 inside in one coat: 0.4 and 0.3, 0.7 in all.
- * Source: arithmetic.
+ * @valid one finish out of one can
+ * @example addAmounts([[3, 2], [1, 1]].map(([areaM2, coats]) => ({ what: 'wood', amount: finishAmount({ areaM2,
+ *   coverage: range(10), coats, source: 'label' }) }))).value
+ *   // => { coats: [{ likely: 0.4 }, { likely: 0.3 }], total: { likely: 0.7 } }
+ * @source arithmetic
  */
 export function addAmounts(amounts: readonly AmountOf[]): Worked<FinishAmount> {
   const most = Math.max(0, ...amounts.map(({ amount }) => amount.value.coats.length));

@@ -8,11 +8,10 @@ import type { Outcome } from '../answer/problem.ts';
  * @param celsius degrees Celsius
  * @param humidity relative humidity, percent
  * @returns a factor of at least 1
- *
- * Valid: 10 to 35 degrees, up to 85 percent. Shellac and lacquer cloud in damp air long before that.
- * Errors: air outside that range: wait for a better day.
- * Example: 15 degrees and 50 percent: 2 ^ 0.5 = 1.41.
- * Source: an assumption of this app, stated where it is shown.
+ * @valid 10 to 35 degrees, up to 85 percent. Shellac and lacquer cloud in damp air long before that
+ * @errors air outside that range: wait for a better day
+ * @example airFactor(15, 50) // => 1.41
+ * @source an assumption of this app, stated where it is shown
  */
 export function airFactor(celsius: number, humidity: number): Outcome<number> {
   const bad =

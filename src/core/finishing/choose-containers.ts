@@ -88,11 +88,11 @@ function firstTaken(need: number, sizes: readonly number[], prices: readonly num
  * @param needLitres litres to hold, what is on the shelf already taken off
  * @param containers sizes in litres with prices in the maker's money; any number of each can be bought
  * @returns how many of each, the cost, the litres bought and left over
- *
- * Valid: up to 400 litres and 30 sizes; exact, with sizes to 0.1 ml (rounded down) and the need to 0.1 ml (rounded up).
- * Errors: no sizes, a size or price that is missing, zero or absurd.
- * Example: 0.587 litres from 0.35 at 24 and 1 at 52: two small ones at 48 beat one large.
- * Source: unbounded covering knapsack by dynamic programming.
+ * @valid up to 400 litres and 30 sizes; exact, with sizes to 0.1 ml (rounded down) and the need to 0.1 ml (rounded up)
+ * @errors no sizes, a size or price that is missing, zero or absurd
+ * @example chooseContainers(0.587, [{ litres: 0.35, price: 24 }, { litres: 1, price: 52 }]).value
+ *   // => { buy: [{ litres: 0.35, count: 2 }], cost: 48 }
+ * @source unbounded covering knapsack by dynamic programming
  */
 export function chooseContainers(needLitres: number, containers: readonly Container[]): Outcome<Worked<Purchase>> {
   const bad = badChoice(needLitres, containers);

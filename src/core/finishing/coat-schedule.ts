@@ -125,11 +125,12 @@ function coat(number: number, coats: number, finish: Finish, sections: readonly 
  *   before assembly
  * @returns steps as plain data, with waits in seconds; the rags are a step of their own after every coat with a drying
  *   oil
- *
- * Valid: one finish on one piece; the can's waits at 20 degrees Celsius, made longer by `airFactor`. Time to wipe off
- * is kept. Errors: coats outside 1 to 20; grits as `sandingGrits`.
- * Example: oil varnish in 2 coats from 120: sand 120, 180, 220, sample, coat 1, rags, rub dull, coat 2, rags, cure.
- * Source: common practice; rags also OSHA 3157.
+ * @valid one finish on one piece; the can's waits at 20 degrees Celsius, made longer by `airFactor`. Time to wipe off
+ *   is kept
+ * @errors coats outside 1 to 20; grits as `sandingGrits`
+ * @example coatSchedule({ finish: finishById('oil-varnish'), coats: 1, firstGrit: 120, gritsOwned: [180, 320] }).map(({
+ *   id }) => id) // => ['sand-120', 'sand-180', 'sand-220', 'sample', 'coat-1', 'rags-1', 'rub-out', 'cure']
+ * @source common practice; rags also OSHA 3157
  */
 export function coatSchedule(input: CoatScheduleInput): Outcome<readonly FinishStep[]> {
   const { coats, firstGrit, gritsOwned, sections = [], beforeAssembly = false, airFactor = 1 } = input;

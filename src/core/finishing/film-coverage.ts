@@ -11,11 +11,10 @@ import type { Worked } from '../answer/worked.ts';
  * @param solidsPercent share of the volume that stays when dry, percent
  * @param dryMicrometres thickness of the dry film of one coat, micrometres
  * @returns m2 per litre
- *
- * Valid: a film on a sealed, flat surface; nothing soaks in and nothing is lost.
- * Errors: solids outside 1 to 100 percent, a film outside 1 to 2000 micrometres.
- * Example: 50 percent solids at 25 micrometres: 50 x 10 / 25 = 20 m2 per litre.
- * Source: geometry: one litre spread 1 mm thick covers 1 m2.
+ * @valid a film on a sealed, flat surface; nothing soaks in and nothing is lost
+ * @errors solids outside 1 to 100 percent, a film outside 1 to 2000 micrometres
+ * @example filmCoverage(50, 25) // => { value: 20 }
+ * @source geometry: one litre spread 1 mm thick covers 1 m2
  */
 export function filmCoverage(solidsPercent: number, dryMicrometres: number): Outcome<Worked> {
   const bad =

@@ -44,11 +44,11 @@ export interface FinishUse {
  * @param use area in m2, spreading rate in m2 per litre, coats, loss as a share, thirst of the first coat as a factor
  * @returns litres for each coat and in all: least at the far end of the rate, most at the near end, likely in the
  *   middle
- *
- * Valid: one finish on one wood; ask once for each and add.
- * Errors: an empty area, a rate of 0, coats outside 1 to 20, a loss above 1, a factor outside 1 to 5.
- * Example: 3.2 m2, 12 m2 per litre, 2 coats, 10 percent loss: 3.2 / 12 x 2 x 1.1 = 0.587 litres.
- * Source: the rate's own; loss by method and thirst are common practice.
+ * @valid one finish on one wood; ask once for each and add
+ * @errors an empty area, a rate of 0, coats outside 1 to 20, a loss above 1, a factor outside 1 to 5
+ * @example finishAmount({ areaM2: 3.2, coverage: range(12), coats: 2, loss: 0.1, source: 'label' }).value
+ *   // => { total: { likely: 0.587 } }
+ * @source the rate's own; loss by method and thirst are common practice
  */
 export function finishAmount(use: FinishUse): Outcome<Worked<FinishAmount>> {
   const { areaM2, coverage, coats, loss = 0, firstCoat = 1, source } = use;

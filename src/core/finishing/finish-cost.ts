@@ -11,11 +11,10 @@ import type { Worked } from '../answer/worked.ts';
  * @param cost of all containers bought, in the maker's money
  * @param areaM2 m2 that get finish
  * @returns money per m2
- *
- * Valid: all that was bought counts, also what is left over.
- * Errors: no area, a negative cost.
- * Example: 48 for 3.2 m2 is 15 a square metre.
- * Source: arithmetic.
+ * @valid all that was bought counts, also what is left over
+ * @errors no area, a negative cost
+ * @example costPerM2(48, 3.2) // => { value: 15.0 }
+ * @source arithmetic
  */
 export function costPerM2(cost: number, areaM2: number): Outcome<Worked> {
   const bad =

@@ -22,11 +22,11 @@ export type FinishLabel = Partial<Pick<Finish, (typeof figures)[number][0]>>;
  * @param finish a row of the finishes' table
  * @param label figures from the can: m2 per litre, seconds
  * @returns the finish, its source `label` when anything was typed in
- *
- * Valid: figures at about 20 degrees Celsius.
- * Errors: a range reversed, zero or absurd; use after full cure.
- * Example: a can that says 10 to 12 m2 per litre: coverage 10 to 12, all else as the table has it.
- * Source: the label.
+ * @valid figures at about 20 degrees Celsius
+ * @errors a range reversed, zero or absurd; use after full cure
+ * @example withFinishLabel(finishById('oil-varnish'), { coverage: range(10, 12) })
+ *   // => { coverage: { least: 10, most: 12 }, source: 'label' }
+ * @source the label
  */
 export function withFinishLabel(finish: Finish, label: FinishLabel): Outcome<Finish> {
   for (const [field, name, unit, limits] of figures) {

@@ -57,7 +57,16 @@ const add = (area: TreatedArea, treatment: Treatment, m2More: number): TreatedAr
   [treatment]: area[treatment] + m2More,
 });
 
-/** One surface of a part, joints and all, mm2. */
+/**
+ * One surface of a part, joints and all, mm2.
+ *
+ * @param part its sizes, mm
+ * @param surface which of the six
+ * @returns mm2
+ * @valid rectangular parts
+ * @example surfaceMm2({ length: 1000, width: 200, thickness: 20 }, 'edge1') // => 20_000
+ * @source geometry
+ */
 export function surfaceMm2(
   { length, width, thickness }: Pick<FinishPart, 'length' | 'width' | 'thickness'>,
   surface: Surface,
@@ -87,11 +96,10 @@ function badPart(part: FinishPart, at: string): Problem | undefined {
  * @param parts sizes in mm; each of six surfaces shown, inside or bare, with the mm2 that are glued to other parts
  * @param shapes areas added by hand, m2
  * @returns m2 shown, inside and bare, in all and by species
- *
- * Valid: rectangular parts; a moulded edge is longer than it looks, add it as a shape.
- * Errors: no part at all; a part without a size, by name; more joined than there is; nothing left to finish.
- * Example: a board 1000 x 200 x 20 mm, all shown: 2 x 0.2 + 2 x 0.02 + 2 x 0.004 = 0.448 m2.
- * Source: geometry.
+ * @valid rectangular parts; a moulded edge is longer than it looks, add it as a shape
+ * @errors no part at all; a part without a size, by name; more joined than there is; nothing left to finish
+ * @example partsArea([{ name: 'board', length: 1000, width: 200, thickness: 20 }]).value // => { finishedM2: 0.448 }
+ * @source geometry
  */
 export function partsArea(
   parts: readonly FinishPart[],

@@ -12,11 +12,10 @@ export const mostJump = 1.6;
  * @param to P number to end with
  * @param owned P numbers on the shelf, in any order; both ends are taken as there
  * @returns P numbers in order, both ends included
- *
- * Valid: P 24 to P 3000; a jump of at most 1.6 times.
- * Errors: the ends the wrong way round or not P numbers; a gap on the shelf, with the grits on either side.
- * Example: 80 to 220 from 100, 120, 150, 180: 80, 120, 180, 220.
- * Source: common practice; always taking the furthest allowed grit gives the fewest.
+ * @valid P 24 to P 3000; a jump of at most 1.6 times
+ * @errors the ends the wrong way round or not P numbers; a gap on the shelf, with the grits on either side
+ * @example sandingGrits(80, 220, [100, 120, 150, 180]) // => [80, 120, 180, 220]
+ * @source common practice; always taking the furthest allowed grit gives the fewest
  */
 export function sandingGrits(from: number, to: number, owned: readonly number[]): Outcome<readonly number[]> {
   const limits = { least: 24, whole: true };

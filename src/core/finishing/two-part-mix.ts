@@ -84,11 +84,10 @@ function worked(litresA: number, ratio: MixRatio): Worked<Mix> {
  * @param totalLitres litres of ready mix
  * @param ratio A to B by volume, or by mass with both densities in kg per litre
  * @returns litres of each, grams where a density is known
- *
- * Valid: volumes that add up when mixed, 1 ml to 100 litres.
- * Errors: a ratio of 0, mass without densities, an absurd total.
- * Example: 3 to 1 by volume for 0.2 litres: 0.15 of A and 0.05 of B.
- * Source: the label's ratio.
+ * @valid volumes that add up when mixed, 1 ml to 100 litres
+ * @errors a ratio of 0, mass without densities, an absurd total
+ * @example mixForTotal(0.2, { a: 3, b: 1, by: 'volume' }).value // => { litresA: 0.15, litresB: 0.05 }
+ * @source the label's ratio
  */
 export function mixForTotal(totalLitres: number, ratio: MixRatio): Outcome<Worked<Mix>> {
   const bad = badRatio(ratio) ?? badNumber('litres', 'The amount', totalLitres, 'litres', { least: 0.001, most: 100 });
@@ -103,11 +102,10 @@ export function mixForTotal(totalLitres: number, ratio: MixRatio): Outcome<Worke
  * @param partLitres litres left of it
  * @param ratio as of `mixForTotal`
  * @returns litres of each, grams where a density is known
- *
- * Valid: as `mixForTotal`.
- * Errors: those of `mixForTotal`.
- * Example: 0.04 litres of B left at 3 to 1 by volume: with 0.12 of A that makes 0.16.
- * Source: the label's ratio.
+ * @valid as `mixForTotal`
+ * @errors those of `mixForTotal`
+ * @example mixFromPart('B', 0.04, { a: 3, b: 1, by: 'volume' }).value // => { litresA: 0.12, litres: 0.16 }
+ * @source the label's ratio
  */
 export function mixFromPart(part: 'A' | 'B', partLitres: number, ratio: MixRatio): Outcome<Worked<Mix>> {
   const bad =
@@ -133,11 +131,10 @@ export const potLifeUsed = 0.8;
  * @param potLifeSeconds the label's pot life at today's temperature, seconds
  * @param secondsPerLitre the maker's pace
  * @returns batches, litres and seconds of each
- *
- * Valid: four fifths of the pot life are used. A large batch heats up and sets sooner than the label says.
- * Errors: a pot life, pace or total that makes no sense; more than 200 batches.
- * Example: 0.6 litres at 6000 s a litre is 3600 s; pot life 2700 s gives 2160 s: 2 batches of 0.3 litres.
- * Source: arithmetic on the label's pot life.
+ * @valid four fifths of the pot life are used. A large batch heats up and sets sooner than the label says
+ * @errors a pot life, pace or total that makes no sense; more than 200 batches
+ * @example potLifeBatches(0.6, 2700, 6000).value // => { count: 2, litresEach: 0.3 }
+ * @source arithmetic on the label's pot life
  */
 export function potLifeBatches(
   totalLitres: number,

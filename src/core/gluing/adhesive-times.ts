@@ -63,12 +63,11 @@ function tooShort(typed: Partial<AdhesiveTimes>, phase: AdhesivePhase, within: A
  * @param celsius temperature of wood, glue and room, degrees Celsius
  * @param label what the maker typed in from the label; wins over the table, and is shifted in the same way
  * @returns open, closed, clamp, rest and cure time, seconds
- *
- * Valid: from the adhesive's least temperature to 35 degrees Celsius, about 50 percent humidity, wood at 6 to 12
- * percent moisture. Dry air and thirsty wood shorten the open time further.
- * Errors: `celsius` below the least temperature or above 35; `label.seconds...` reversed, zero or absurd.
- * Example: PVA with 5 minutes of open time at 20 degrees has 5 x 0.67 = 3.35 minutes at 30.
- * Source: the model is an assumption, stated to the maker; the times are common practice or the label's.
+ * @valid from the adhesive's least temperature to 35 degrees Celsius, about 50 percent humidity, wood at 6 to 12
+ *   percent moisture. Dry air and thirsty wood shorten the open time further
+ * @errors `celsius` below the least temperature or above 35; `label.seconds...` reversed, zero or absurd
+ * @example adhesiveTimes(findAdhesive('PVA, interior'), 30).value // => { open: { least: 201.0, most: 402.0 } }
+ * @source the model is an assumption, stated to the maker; the times are common practice or the label's
  */
 export function adhesiveTimes(
   adhesive: Adhesive,

@@ -7,10 +7,10 @@ import type { Needing } from './stage-order.ts';
  * @param begun ids of stages that are begun
  * @param ready ids of stages that are far enough to be built on
  * @returns the stages, in the order given
- *
- * Example: a lid that needs its panel, and the panel begun but not ready: neither.
- *
- * Source: logic alone.
+ * @valid any number of stages
+ * @example canBeginNow([{ id: 'panel', needs: [] }, { id: 'lid', needs: ['panel'] }], new Set(['panel']), new Set())
+ *   // => []
+ * @source logic alone
  */
 export function canBeginNow<T extends Needing>(
   stages: readonly T[],

@@ -42,11 +42,11 @@ const mostClamps = 500;
  *
  * @param work seams in mm, pressure in kPa, newtons per clamp, widths in mm
  * @returns force on the neediest seam in newtons, clamps, spacing in mm, and what decided it
- *
- * Valid: parallel seams of one panel; seams apart from each other are asked one by one.
- * Errors: no seams, a size or force that makes no sense, more than 500 clamps.
- * Example: 1200 x 20 mm at 1129 kPa is 27.1 kN; at 2000 N each 14 clamps, 85.7 mm apart.
- * Source: force is pressure times area; spread at 45 degrees is common practice.
+ * @valid parallel seams of one panel; seams apart from each other are asked one by one
+ * @errors no seams, a size or force that makes no sense, more than 500 clamps
+ * @example clampCount({ seams: [{ length: 1200, width: 20 }], kPa: 1129, clampForce: 2000 }).value
+ *   // => { force: 27096.0, clamps: 14, spacing: 85.7 }
+ * @source force is pressure times area; spread at 45 degrees is common practice
  */
 export function clampCount({ seams, kPa, clampForce, outerBoard, caul = 0 }: ClampWork): Outcome<Worked<ClampCount>> {
   const bad =
@@ -127,10 +127,9 @@ export interface ClampPlace {
  * @param length of the panel, mm
  * @param clamps how many
  * @returns a place for each, mm from one end
- *
- * Example: 2 on 1000 mm stand at 250 and 750.
- *
- * Source: common practice.
+ * @valid one row of clamps
+ * @example clampPlaces(1000, 2) // => [{ at: 250, side: 'below' }, { at: 750, side: 'above' }]
+ * @source common practice
  */
 export function clampPlaces(length: number, clamps: number): ClampPlace[] {
   return Array.from({ length: clamps }, (_, index) => ({

@@ -14,12 +14,11 @@ const densest = { specificGravity: 0.7, kPa: 1700 } as const;
  * @param specificGravity ovendry mass over the volume at 12 percent moisture, relative to water
  * @param pressureShare share of it that the adhesive wants: 1 for glues squeezed thin, 0.1 for epoxy
  * @returns pressure, kPa
- *
- * Valid: straight line from 700 kPa at 0.35 to 1700 kPa at 0.70, level beyond; specific gravity 0.1 to 1.3.
- * Errors: a specific gravity or share outside its range.
- * Example: black cherry, 0.50: 700 + 1000 x 0.15 / 0.35 = 1129 kPa.
- * Source: 700 to 1700 kPa, Wood Handbook chapter 10, from memory; that the line is straight, and its ends, are
- * assumptions.
+ * @valid straight line from 700 kPa at 0.35 to 1700 kPa at 0.70, level beyond; specific gravity 0.1 to 1.3
+ * @errors a specific gravity or share outside its range
+ * @example clampPressure(0.5) // => { value: 1128.6 }
+ * @source 700 to 1700 kPa, Wood Handbook chapter 10, from memory; that the line is straight, and its ends, are
+ *   assumptions
  */
 export function clampPressure(specificGravity: number, pressureShare = 1): Outcome<Worked> {
   const bad = firstBad([

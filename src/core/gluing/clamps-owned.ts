@@ -32,11 +32,11 @@ export interface ClampsCompared {
  * @param panelWidth mm across the panel, cauls included: a clamp must open that far
  * @param owned kinds on the rack, free today; force in newtons, reach in mm
  * @returns clamps to take, force reached in newtons, what is missing, and what helps
- *
- * Valid: one row of clamps across one panel.
- * Errors: a count, force or reach that makes no sense, at `owned.N...`; a panel without width.
- * Example: 27.1 kN needed and ten clamps of 2000 N: 20 kN, so 7.1 kN missing; two stages do not lower that, stronger
- * clamps do. Source: common practice.
+ * @valid one row of clamps across one panel
+ * @errors a count, force or reach that makes no sense, at `owned.N...`; a panel without width
+ * @example compareClamps({ force: 27_100, leastForSpread: 6 }, 300, [{ name: 'bar', count: 10, force: 2000, reach: 600
+ *   }]) // => { force: 20000, missingForce: 7100 }
+ * @source common practice
  */
 export function compareClamps(
   needed: Pick<ClampCount, 'force' | 'leastForSpread'>,

@@ -15,18 +15,17 @@ export interface ClockReading {
 const jumpTolerance = 5;
 
 /**
- * Whether the clock on the wall was set between two readings. Back is certain; on may also be a phone whose steady clock
- * stood still in sleep.
+ * Whether the clock on the wall was set between two readings. Back is certain; on may also be a phone whose steady
+ * clock stood still in sleep.
  *
  * @param before the earlier reading
  * @param now the later one, by order of taking, whatever the clocks show
  * @returns what to say of the jump, in seconds; `undefined` when there was none
- *
- * Valid: a change of time zone or daylight saving is no jump, since instants don't move. Over two runs of the steady
- * clock only a wall clock that runs backwards can be told.
- * Errors: none; a reading that is not a number tells nothing.
- * Example: an hour passed on the steady clock, and the wall clock went back 23 hours: set back by 86 400 s.
- * Source: arithmetic.
+ * @valid a change of time zone or daylight saving is no jump, since instants don't move. Over two runs of the steady
+ *   clock only a wall clock that runs backwards can be told
+ * @example clockJump({ wall: 864e5, steady: 0, run: 'a' }, { wall: 36e5, steady: 36e5, run: 'a' })
+ *   // => { quantities: { jump: { value: 86_400 } } }
+ * @source arithmetic
  */
 export function clockJump(before: ClockReading, now: ClockReading): Phrase | undefined {
   const wall = (now.wall - before.wall) / 1000;

@@ -88,11 +88,12 @@ function badInput({ stages, start, clampsOwned }: DayPlanInput): Problem | undef
  *
  * @param input stages with seconds, start in ms since the epoch, clamps owned
  * @returns when each stage begins, is clamped, is unclamped and is ready, in order of beginning
- *
- * Valid: one maker; clamps of one kind. The order in which stages are taken is kept simple, not proved the shortest.
- * Errors: as `stageOrder`; a negative wait; a stage that asks for more clamps than there are; no stretch in the shop
- * long enough. Example: two sub-panels of 10 minutes' work, an hour in clamps: the second begins at 10 minutes if there
- * are clamps for both, else at 70. Source: list scheduling.
+ * @valid one maker; clamps of one kind. The order in which stages are taken is kept simple, not proved the shortest
+ * @errors as `stageOrder`; a negative wait; a stage that asks for more clamps than there are; no stretch in the shop
+ *   long enough
+ * @example dayPlan({ stages: ['a', 'b'].map((id) => ({ id, name: id, needs: [], handSeconds: 600, clampSeconds: 3600,
+ *   restSeconds: 0, clamps: 4 })), start: 0, clampsOwned: 4 }) // => [{ from: 0 }, { from: 70 * 60_000 }]
+ * @source list scheduling
  */
 export function dayPlan(input: DayPlanInput): Outcome<readonly StageTimes[]> {
   const ordered = stageOrder(input.stages);

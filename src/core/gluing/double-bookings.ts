@@ -12,10 +12,10 @@ export interface DoubleBooking extends Window {
  * @param times of the stages, ms since the epoch, each with its clamps
  * @param clampsOwned how many there are
  * @returns each stretch over that number, ms since the epoch, with the names of the stages in it
- *
- * Example: 6 and 5 clamps at once with 8 owned: one stretch with 11.
- *
- * Source: counting.
+ * @valid any times
+ * @example doubleBookings([6, 5].map((clamps) => ({ id: 'a', name: 'a', from: 0, clampedAt: 0, unclampAt: 60, readyAt:
+ *   60, clamps })), 8) // => [{ from: 0, until: 60, clamps: 11 }]
+ * @source counting
  */
 export function doubleBookings(times: readonly StageTimes[], clampsOwned: number): DoubleBooking[] {
   const moments = [...new Set(times.flatMap(({ from, unclampAt }) => [from, unclampAt]))].sort((a, b) => a - b);

@@ -37,11 +37,11 @@ export interface GlueUse {
  *
  * @param use seams in mm, spread in grams per m2 of joint, density in kg/m3, loss as a share of what is poured
  * @returns joint area in m2; glue to pour out in grams, as a range and its middle, and in millilitres
- *
- * Valid: flat, close joints. Open pores and end grain take more.
- * Errors: no seams, a seam without a size, a spread outside 20 to 2000 g/m2, a loss above one half.
- * Example: one seam 1200 x 20 mm is 0.024 m2; at 200 g/m2 that is 4.8 g, with 10 percent kept by the brush 4.8 / 0.9 =
- * 5.33 g. Source: spread from the table or the label; loss by tool is common practice.
+ * @valid flat, close joints. Open pores and end grain take more
+ * @errors no seams, a seam without a size, a spread outside 20 to 2000 g/m2, a loss above one half
+ * @example glueAmount({ seams: [{ length: 1200, width: 20 }], gramsPerM2: range(200), kgPerM3: 1100, loss: 0.1, source:
+ *   'label' }).value // => { areaM2: 0.024, likelyGrams: 5.33 }
+ * @source spread from the table or the label; loss by tool is common practice
  */
 export function glueAmount({ seams, gramsPerM2, kgPerM3, loss = 0, source }: GlueUse): Outcome<Worked<GlueAmount>> {
   const bad =

@@ -75,11 +75,11 @@ function badEvents(events: GlueUpEvents) {
  * @param times of the adhesive at today's temperature, seconds
  * @param events what has happened, ms since the epoch
  * @returns phases with instants in ms since the epoch, and remarks
- *
- * Valid: instants, so neither time zone nor daylight saving moves them.
- * Errors: an event before the one it follows (a clock set back), or no date.
- * Example: started at 0 with open time 300 to 600 s: `open` runs from 0 until 300 000 ms, `other` 600 000.
- * Source: times from the table or the label.
+ * @valid instants, so neither time zone nor daylight saving moves them
+ * @errors an event before the one it follows (a clock set back), or no date
+ * @example glueUp(findAdhesive('PVA, interior').seconds, { startedAt: 0 }).phases[0]
+ *   // => { id: 'open', from: 0, until: 300_000, other: 600_000 }
+ * @source times from the table or the label
  */
 export function glueUp(times: AdhesiveTimes, events: GlueUpEvents): Outcome<GlueUp> {
   const bad = badEvents(events);

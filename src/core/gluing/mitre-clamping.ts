@@ -25,11 +25,11 @@ const strapCovers = 100;
  *
  * @param work frame or case, width along the mitre in mm, whether there are strap clamps
  * @returns what to do in order, and the source
- *
- * Valid: four corners of 90 degrees.
- * Errors: a width that makes no sense.
- * Example: a case 300 mm deep with straps at hand: three straps, with packing at each corner.
- * Source: common practice.
+ * @valid four corners of 90 degrees
+ * @errors a width that makes no sense
+ * @example mitreClamping({ kind: 'case', width: 300, hasStraps: true }).todo[2]
+ *   // => { text: '3 straps round all four corners, at most {apart} apart.' }
+ * @source common practice
  */
 export function mitreClamping({ kind, width, hasStraps }: MitredWork): Outcome<MitreAdvice> {
   const bad = badNumber('width', 'The width of the mitre', width, 'mm', { above: 0, most: 2000 });

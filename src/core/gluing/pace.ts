@@ -28,11 +28,10 @@ export interface Timed {
  *
  * @param timed seconds; m2 spread, seams closed, clamps set. A part that was never timed is left out
  * @returns seconds per m2 spread, per seam closed, per clamp set; the usual pace where nothing was timed
- *
- * Valid: runs like the work to come; a dry run without glue flatters the spreading.
- * Errors: no time, or a time for nothing done.
- * Example: 0.1 m2 in 120 s and 0.3 m2 in 480 s: 600 s over 0.4 m2, 1500 s per m2.
- * Source: ratio estimate; an assumption of this app.
+ * @valid runs like the work to come; a dry run without glue flatters the spreading
+ * @errors no time, or a time for nothing done
+ * @example learnPace({ spread: { seconds: 600, count: 0.4 } }) // => { secondsPerM2: 1500.0, secondsPerSeam: 20 }
+ * @source ratio estimate; an assumption of this app
  */
 export function learnPace(timed: Readonly<Partial<Record<Lap, Timed>>>): Outcome<Pace> {
   const bad = firstBad(

@@ -55,11 +55,11 @@ function badPanel({ length, thickness, strips, name }: Panel, groups: readonly n
  * @param panel sizes in mm
  * @param groups how many neighbouring strips make each sub-panel, in order; they add up to all strips
  * @returns stages with their seams (length by thickness, mm) and what each needs; none when the panel is one strip
- *
- * Valid: strips side by side, all as long as the panel.
- * Errors: a missing size, a group of 0, groups that don't add up to the strips.
- * Example: 4 strips in groups 2 and 2: two stages with one seam each, then one with one seam that needs both.
- * Source: common practice.
+ * @valid strips side by side, all as long as the panel
+ * @errors a missing size, a group of 0, groups that don't add up to the strips
+ * @example panelStages({ id: 'lid', name: 'Lid', length: 1000, thickness: 20, strips: [100, 100, 100, 100] }, [2,
+ *   2]).map(({ seams }) => seams.length) // => [1, 1, 1]
+ * @source common practice
  */
 export function panelStages(panel: Panel, groups: readonly number[]): Outcome<readonly GlueStage[]> {
   const bad = badPanel(panel, groups);

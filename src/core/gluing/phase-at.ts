@@ -32,11 +32,11 @@ export interface PhaseAt<T extends Timed> {
  * @param phases in order; instants in ms since the epoch
  * @param now ms since the epoch
  * @returns the current phase, seconds remaining or overdue, and a sentence for the screen
- *
- * Valid: any number of phases; after the last has ended it stays current until ticked.
- * Errors: no phases; `now` before the first phase: the clock was set back.
- * Example: open until 300 000 ms, now 240 000: 60 s remain; now 11 100 000: ended 3 h ago.
- * Source: arithmetic.
+ * @valid any number of phases; after the last has ended it stays current until ticked
+ * @errors no phases; `now` before the first phase: the clock was set back
+ * @example phaseAt([{ title: 'Open time', endedBy: 'maker', from: 0, until: 300_000, over: false }], 240_000)
+ *   // => { remainingSeconds: 60, overdueSeconds: 0 }
+ * @source arithmetic
  */
 export function phaseAt<T extends Timed>(phases: readonly T[], now: number): Outcome<PhaseAt<T>> {
   const bad = badInstant('now', 'The clock', now);

@@ -59,11 +59,11 @@ function badWork({ seams, clamps, pace, hands = 1 }: SpreadWork) {
  * @param work seams in mm, clamps to set, pace in seconds, hands at work
  * @param times open and closed time of the adhesive at today's temperature, seconds
  * @returns seconds needed in each, and whether they fit
- *
- * Valid: the first seam spread waits until the last is closed, and all clamps are set after that.
- * Errors: no seams, a count or a pace that makes no sense.
- * Example: 0.1 m2 at 1800 s/m2 and 3 seams at 20 s: 180 + 60 = 240 s, which fits an open time of 300 to 600 s.
- * Source: arithmetic on the maker's pace; times from the table or the label.
+ * @valid the first seam spread waits until the last is closed, and all clamps are set after that
+ * @errors no seams, a count or a pace that makes no sense
+ * @example spreadTime({ seams: Array(4).fill({ length: 1000, width: 25 }), clamps: 8, pace: usualPace },
+ *   findAdhesive('PVA, interior').seconds).value // => { openSeconds: 260.0, closedSeconds: 120.0, fit: 'fits' }
+ * @source arithmetic on the maker's pace; times from the table or the label
  */
 export function spreadTime(work: SpreadWork, times: WorkingTimes): Outcome<Worked<SpreadTime>> {
   const bad = badWork(work);
@@ -112,11 +112,11 @@ export type Split = readonly (readonly number[])[];
  * @param times open and closed time, seconds
  * @returns indices of the seams of each stage, or `undefined` when one seam alone, or setting the clamps, takes too
  *   long
- *
- * Valid: seams in the order in which they lie. Filling each stage before the next begins gives the fewest stages.
- * Errors: as `spreadTime`.
- * Example: four equal seams of which two fit: `[[0, 1], [2, 3]]`.
- * Source: arithmetic.
+ * @valid seams in the order in which they lie. Filling each stage before the next begins gives the fewest stages
+ * @errors as `spreadTime`
+ * @example splitStages({ seams: Array(4).fill({ length: 1000, width: 25 }), clamps: 8, pace: usualPace }, { open:
+ *   range(130), closed: range(300) }) // => { stages: [[0, 1], [2, 3]] }
+ * @source arithmetic
  */
 export function splitStages(work: SpreadWork, times: WorkingTimes): Outcome<{ readonly stages: Split | undefined }> {
   const bad = badWork(work);
@@ -143,8 +143,15 @@ export function splitStages(work: SpreadWork, times: WorkingTimes): Outcome<{ re
  * The kinds of adhesive whose shortest times are long enough for the whole stage, quickest first.
  *
  * Takes work as `spreadTime` does and kinds with their times at today's temperature, seconds; a kind that can't be
- * used today is left out by the caller. Returns those that fit, in order of open time. Example: where PVA is late, slow
- * epoxy.
+ * used today is left out by the caller. Returns those that fit, in order of open time.
+ *
+ * @param work as for `spreadTime`
+ * @param kinds with their times at today's temperature, seconds
+ * @returns those that fit, in order of open time
+ * @valid as `spreadTime`; a kind that can't be used today is left out by the caller
+ * @example slowerKinds({ seams: Array(4).fill({ length: 1000, width: 25 }), clamps: 8, pace: usualPace }, [200,
+ *   900].map((open) => ({ times: { open: range(open), closed: range(300) } }))).length // => 1
+ * @source arithmetic
  */
 export function slowerKinds<T extends { readonly times: WorkingTimes }>(work: SpreadWork, kinds: readonly T[]): T[] {
   return kinds

@@ -12,11 +12,11 @@ export interface Needing {
  *
  * @param stages each with its id, its name and the ids of those that must be done before it
  * @returns the same stages, reordered
- *
- * Valid: any number of pieces in one list, ids unique.
- * Errors: two stages with one id; a stage that needs one that isn't there; stages that wait for each other, named.
- * Example: case needs panel, panel needs both sub-panels: sub-panels, panel, case.
- * Source: topological sorting, Kahn 1962.
+ * @valid any number of pieces in one list, ids unique
+ * @errors two stages with one id; a stage that needs one that isn't there; stages that wait for each other, named
+ * @example stageOrder([{ id: 'case', name: 'Case', needs: ['panel'] }, { id: 'panel', name: 'Panel', needs: []
+ *   }]).map(({ id }) => id) // => ['panel', 'case']
+ * @source topological sorting, Kahn 1962
  */
 export function stageOrder<T extends Needing>(stages: readonly T[]): Outcome<readonly T[]> {
   const byId = new Map(stages.map((stage) => [stage.id, stage]));

@@ -55,13 +55,14 @@ const pushed: Readonly<Partial<Record<Machine, string>>> = { jointer: 'push bloc
 /**
  * The cautions of a step: those of its pieces' size first, then the usual ones of the machine.
  *
- * - `machine`: where the step is done; `pieces`: with their size in mm; `limits`: for widths that need push blocks
- *
- * Result: cautions with their sources, most urgent first. Errors: none.
- *
- * Example: strips of 60 mm on the jointer: push blocks come first, then the guard.
- *
- * Source: named with each caution.
+ * @param machine where the step is done
+ * @param pieces with their size in mm
+ * @param limits for widths that need push blocks
+ * @returns cautions with their sources, most urgent first
+ * @valid the machines of a small shop
+ * @example cautionsFor('jointer', [{ size: { thickness: 20, width: 60, length: 600 } }],
+ *   machineLimits)[0].say.text.includes('push blocks') // => true
+ * @source named with each caution
  */
 export function cautionsFor(machine: Machine, pieces: readonly StepPiece[], limits: MachineLimits): Caution[] {
   const { pushBlockWidth, sledLength } = limits;

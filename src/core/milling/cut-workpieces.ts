@@ -12,13 +12,12 @@ export function flatteningWidth({ shop }: MillingInput): number {
  * Whether a blank must be ripped before it is flattened. Else it is flattened whole: fewer passes, and wider wood is
  * steadier on the bed.
  *
- * - `blank`: the blank, mm; `input`: machines and allowances
- *
- * Result: yes or no. Valid for checked input. Errors: none.
- *
- * Example: 300 mm wide in a shop with a jointer of 200 mm: ripped first.
- *
- * Source: common practice.
+ * @param input blank: the blank, mm
+ * @param input machines and allowances
+ * @returns yes or no
+ * @valid checked input
+ * @example ripsFirst(layBlanks(wideLid)[0], wideLid) // => true
+ * @source common practice
  */
 export function ripsFirst({ board, length, strips }: BlankWork, input: MillingInput): boolean {
   const { practice, shop } = input;
@@ -42,13 +41,12 @@ export function ripsFirst({ board, length, strips }: BlankWork, input: MillingIn
  * What lies on the bed while faces are flattened: every strip of the blanks that are ripped first, every other blank
  * whole, each with the thickness that it needs and that it can reach.
  *
- * - `blanks`: as they are crosscut; `input`: machines and allowances, mm
- *
- * Result: workpieces at their rough size, in the order of the blanks. Valid for checked input. Errors: none.
- *
- * Example: a blank of 300 x 1000 with two strips of 145 in a shop with a jointer of 200: two workpieces of 145.
- *
- * Source: plane geometry, common practice.
+ * @param blanks as they are crosscut
+ * @param input machines and allowances, mm
+ * @returns workpieces at their rough size, in the order of the blanks
+ * @valid checked input
+ * @example cutWorkpieces(layBlanks(wideLid), wideLid).map(({ size }) => size.width) // => [140, 140, 140, 140]
+ * @source plane geometry, common practice
  */
 export const cutWorkpieces = (blanks: readonly BlankWork[], input: MillingInput): Workpiece[] =>
   blanks.flatMap((blank) =>

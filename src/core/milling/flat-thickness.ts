@@ -17,9 +17,11 @@ export interface FlatteningPlan {
  * Why a rough board with such measurements can't be, or `undefined` when it can: sizes in mm above zero and within what
  * wood grows to, each kind of warp in mm no deeper than a fifth of its span.
  *
- * Example: a cup of 60 across a board 200 wide is a problem at `cup`.
- *
- * Source: common practice.
+ * @param board sizes and warp, mm
+ * @returns the problem, or undefined when the board can be
+ * @valid sawn boards of furniture
+ * @example boardProblem({ thickness: 27, width: 200, length: 2400, cup: 60, bow: 0 }) // => { field: 'cup' }
+ * @source common practice
  */
 export function boardProblem(board: RoughBoard & { readonly crook?: number }): Problem | undefined {
   const { width, length, cup, bow, twist = 0, crook = 0 } = board;
@@ -38,16 +40,14 @@ export function boardProblem(board: RoughBoard & { readonly crook?: number }): P
 /**
  * Thickness left in a blank once it is ripped into equal strips and flat on both faces, with its working.
  *
- * - `board`: rough thickness, width, length, cup, bow and twist, mm
- * - `plan`: blank length in mm, number of equal strips (kerf left out), the least taken off each face in mm
- *
- * Result: mm, 0 when nothing is left.
- * Valid for even, shallow curves; a kink or a wind in one end only must be measured on the blank itself.
- * Errors: measurements that no board has, a blank longer than its board, strips that are no whole number.
- *
- * Example: 28 thick, 250 wide, 2400 long, cup 2.5, bow 6, a blank of 1000 ripped in two, 1 off each face: 24.33.
- *
- * Source: plane geometry.
+ * @param board rough thickness, width, length, cup, bow and twist, mm
+ * @param plan blank length in mm, number of equal strips (kerf left out), the least taken off each face in mm
+ * @returns mm, 0 when nothing is left
+ * @valid even, shallow curves; a kink or a wind in one end only must be measured on the blank itself
+ * @errors measurements that no board has, a blank longer than its board, strips that are no whole number
+ * @example flatThickness({ thickness: 28, width: 250, length: 2400, cup: 2.5, bow: 6 }, { blankLength: 1000, rips: 2,
+ *   faceAllowance: 1 }) // => { value: 24.33 }
+ * @source plane geometry
  */
 export function flatThickness(board: RoughBoard, plan: FlatteningPlan): Outcome<Worked> {
   const { blankLength, rips, faceAllowance } = plan;

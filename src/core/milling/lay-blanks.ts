@@ -8,14 +8,12 @@ const place = (mm: number): string => String(Math.round(mm * 10) / 10);
  * The plan's blanks as the saw cuts them, named for the bench: short ones left long where that keeps them on the
  * machines, every strip with its label.
  *
- * - `input`: a checked milling input, mm
- *
- * Result: blanks in the order of the boards. Errors: none.
- * Valid for a plan that holds within its boards.
- *
- * Example: a blank at 1030 on board B3 with one strip for `lid` is `B3@1030`, its strip `B3 · lid strip 1`.
- *
- * Source: common practice (leave short parts long, crosscut last).
+ * @param input a checked milling input, mm
+ * @returns blanks in the order of the boards
+ * @valid a plan that holds within its boards
+ * @example layBlanks(wideLid)[0]
+ *   // => { id: 'B1@0', strips: [{ label: 'B1 · lid strip 1' }, { label: 'B1 · lid strip 2' }] }
+ * @source common practice (leave short parts long, crosscut last)
  */
 export function layBlanks(input: MillingInput): BlankWork[] {
   const parts = new Map(input.parts.map((part) => [part.id, part]));

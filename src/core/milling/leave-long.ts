@@ -32,14 +32,13 @@ const sameStrips = (one: readonly CutStrip[], other: readonly CutStrip[]): boole
  * crosscut last; a short one alone keeps as much of the free board beside it as the machines need. Where bow or twist
  * would then take the thickness, it stays short and goes a slower way.
  *
- * - `board`: mm; `planned`: its blanks in the plan, any order; `input`: for parts, allowances and limits
- *
- * Result: blanks in order along the board, with the units that each strip serves.
- * Valid for blanks that don't overlap. Errors: none.
- *
- * Example: four blanks of 150 for cleats, side by side: one length of 610 that goes over the jointer safely.
- *
- * Source: common practice.
+ * @param board mm
+ * @param planned its blanks in the plan, any order
+ * @param input for parts, allowances and limits
+ * @returns blanks in order along the board, with the units that each strip serves
+ * @valid blanks that don't overlap
+ * @example leaveLong(cleats.boards[0], cleats.blanks, cleats) // => [{ start: 0, length: 516.4, leftLong: true }]
+ * @source common practice
  */
 export function leaveLong(board: MillingBoard, planned: readonly CutBlank[], input: MillingInput): LongBlank[] {
   const least = safeLength(input);

@@ -3,13 +3,12 @@ import type { MillingStep } from './milling-step.ts';
 /**
  * What every piece of a run was before: a panel its strips, a strip the blank that it was ripped from.
  *
- * - `steps`: of one run, in order
- *
- * Result: by id of a piece, the ids that it had, its own included. Valid for steps of one sequence. Errors: none.
- *
- * Example: a panel glued from strips 1 and 2 of a blank B: itself, 1, 2 and B.
- *
- * Source: the steps themselves.
+ * @param steps of one run, in order
+ * @returns by id of a piece, the ids that it had, its own included
+ * @valid steps of one sequence
+ * @example [...lineage([{ pieces: [{ id: 'B' }] }, { pieces: [{ id: 'B/1', from: ['B'] }] }]).get('B/1')]
+ *   // => ['B/1', 'B']
+ * @source the steps themselves
  */
 export function lineage(steps: readonly MillingStep[]): ReadonlyMap<string, ReadonlySet<string>> {
   const was = new Map<string, Set<string>>();

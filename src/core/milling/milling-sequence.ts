@@ -17,17 +17,15 @@ import { widthSteps } from './width-steps.ts';
 /**
  * The order of work from rough boards to finished parts, for these blanks and this shop.
  *
- * - `input`: blanks of a breakdown plan, boards with their warp, parts, machines owned with their limits, habits; mm
- *
- * Result: steps in the order they are done, each at one machine and one setting for all its pieces. What can't be
- * made is in the first step, stage `decide`, and in no later one. The same input gives the same steps and ids.
- * Valid for solid wood, edge-glued along the grain.
- * Errors: measurements that can't be, blanks off their board or overlapping, parts or boards that are not there.
- *
- * Example: one board for one shelf, with jointer, planer and table saw: mark out, crosscut, flatten a face, mark it,
- * joint an edge, mark it, thickness, rip, joint the sawn edge, crosscut square.
- *
- * Source: common practice.
+ * @param input blanks of a breakdown plan, boards with their warp, parts, machines owned with their limits, habits; mm
+ * @returns steps in the order they are done, each at one machine and one setting for all its pieces. What can't be made
+ *   is in the first step, stage `decide`, and in no later one. The same input gives the same steps and ids
+ * @valid solid wood, edge-glued along the grain
+ * @errors measurements that can't be, blanks off their board or overlapping, parts or boards that are not there
+ * @example millingSequence(oneShelf).map(({ stage }) => stage)
+ *   // => ['mark out', 'crosscut rough', 'face', 'mark face', 'edge', 'mark edge', 'thickness', 'rip parallel',
+ *   'sawn edge', 'crosscut']
+ * @source common practice
  */
 export function millingSequence(input: MillingInput): Outcome<MillingStep[]> {
   const wrong = checkMillingInput(input);

@@ -15,14 +15,11 @@ const least = { length: 300, width: 50 };
  * What goes back into the rack: the end of each board beyond its last blank, and beside the strips of a blank what is
  * wide enough.
  *
- * - `input`: a checked milling input, mm
- *
- * Result: offcuts of 300 by 50 and more, in the order of the boards. Valid for a plan that holds. Errors: none.
- *
- * Example: a board of 200 x 2400 with one blank of 1000, ripped into strips of 60 and 60 with a kerf of 3: 1397 x 200
- * from its end, and 1000 x 74 from beside the strips.
- *
- * Source: arithmetic; the least size is common practice.
+ * @param input a checked milling input, mm
+ * @returns offcuts of 300 by 50 and more, in the order of the boards
+ * @valid a plan that holds
+ * @example offcuts(oneShelf) // => [{ board: 'B1', length: 1446.8, width: 180 }]
+ * @source arithmetic; the least size is common practice
  */
 export function offcuts(input: MillingInput): Offcut[] {
   const { ripKerf, crosscutKerf } = input.shop;

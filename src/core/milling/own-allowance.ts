@@ -9,14 +9,12 @@ const enoughStrips = 5;
 /**
  * The maker's own allowance: what would have been enough for nine strips of ten.
  *
- * - `taken`: what each measured strip really lost, mm; `by`: how that was found, in words
- *
- * Result: mm, rounded up to a tenth; null with fewer than five strips, which say nothing about a habit.
- * Valid for strips milled in the same way. Errors: none.
- *
- * Example: 3.1, 3.6, 3.5, 3.8 and 5 lost: an allowance of 5.
- *
- * Source: the nearest-rank percentile; nine of ten is an assumption.
+ * @param taken what each measured strip really lost, mm
+ * @param by how that was found, in words
+ * @returns mm, rounded up to a tenth; null with fewer than five strips, which say nothing about a habit
+ * @valid strips milled in the same way
+ * @example ownAllowance([3.1, 3.6, 3.5, 3.8, 5], 'rough less finished') // => { value: 5 }
+ * @source the nearest-rank percentile; nine of ten is an assumption
  */
 export function ownAllowance(taken: readonly number[], by: string): Worked | null {
   if (taken.length < enoughStrips) return null;

@@ -13,16 +13,14 @@ const mostSensible: Readonly<Record<keyof MachineLimit, number>> = {
 /**
  * The limits of the maker's own machines: the figures of their manuals where typed in, else the defaults.
  *
- * - `defaults`: limits in mm, each with its source
- * - `own`: figures from the manuals in mm, for any machine and dimension
- *
- * Result: limits in mm; those from a manual carry the source `label`.
- * Valid for hand-fed machines of a small shop.
- * Errors: a figure that is not above zero, or beyond what any such machine has.
- *
- * Example: `ownLimits(machineLimits, { jointer: { leastLength: 250 } })` lets pieces of 250 mm onto the jointer.
- *
- * Source: the machine's manual comes first (common practice).
+ * @param defaults limits in mm, each with its source
+ * @param own figures from the manuals in mm, for any machine and dimension
+ * @returns limits in mm; those from a manual carry the source `label`
+ * @valid hand-fed machines of a small shop
+ * @errors a figure that is not above zero, or beyond what any such machine has
+ * @example ownLimits(machineLimits, { jointer: { leastLength: 250 } }).jointer
+ *   // => { leastLength: { mm: 250, source: 'label' } }
+ * @source the machine's manual comes first (common practice)
  */
 export function ownLimits(defaults: MachineLimits, own: LimitOverrides): Outcome<MachineLimits> {
   const merged: Record<string, MachineLimit> = {};

@@ -14,17 +14,15 @@ export interface Passes {
 /**
  * How many passes bring a piece to its target.
  *
- * - `thickness`, `target`: what it is and what it becomes, mm
- * - `depth`: what one pass is to take, mm
- * - `limit`: the machine's limit for one pass
- *
- * Result: number of passes, and the mm that each takes when all are equal.
- * Valid for one face, or both in turn; a wide or hard board wants shallower passes.
- * Errors: a figure that isn't above zero, a pass deeper than the machine's limit, a target already passed.
- *
- * Example: from 23.4 to 20 at 0.8 a pass: 5 passes of 0.68.
- *
- * Source: arithmetic; the deepest pass as the limit says.
+ * @param thickness what it is and what it becomes, mm
+ * @param target what it is and what it becomes, mm
+ * @param depth what one pass is to take, mm
+ * @param limit the machine's limit for one pass
+ * @returns number of passes, and the mm that each takes when all are equal
+ * @valid one face, or both in turn; a wide or hard board wants shallower passes
+ * @errors a figure that isn't above zero, a pass deeper than the machine's limit, a target already passed
+ * @example passesLeft(23.4, 20, 0.8, machineLimits.planer).value // => { passes: 5, each: 0.68 }
+ * @source arithmetic; the deepest pass as the limit says
  */
 export function passesLeft(
   thickness: number,

@@ -21,18 +21,16 @@ export interface WarpCost {
 /**
  * What warp costs a piece cut from a board, in mm of thickness.
  *
- * - `board`: the board, mm
- * - `width`, `length`: of the piece cut from it, mm
- *
- * Result: mm lost to cup, bow and twist, both faces together.
- * Cup and bow are arcs: an arc's depth falls with the square of its chord. A twisted face is z = k x y: the lift of a
- * corner falls with width times length; turned so that two opposite corners lift equally, half the lift is lost.
- * Valid for even curves that are shallow against their length, in a piece no wider or longer than its board.
- * Errors: none; what can't be is refused by `flatThickness`.
- *
- * Example: 2.5 mm of cup over 250 mm costs a strip of 125 mm 0.625 mm.
- *
- * Source: plane geometry.
+ * @param board the board, mm
+ * @param width of the piece cut from it, mm
+ * @param length of the piece cut from it, mm
+ * @returns mm lost to cup, bow and twist, both faces together. Cup and bow are arcs: an arc's depth falls with the
+ *   square of its chord. A twisted face is z = k x y: the lift of a corner falls with width times length; turned so
+ *   that two opposite corners lift equally, half the lift is lost
+ * @valid even curves that are shallow against their length, in a piece no wider or longer than its board
+ * @example warpCost({ thickness: 28, width: 250, length: 2400, cup: 2.5, bow: 0 }, 125, 1000)
+ *   // => { cup: 0.625, bow: 0, twist: 0 }
+ * @source plane geometry
  */
 export function warpCost(board: RoughBoard, width: number, length: number): WarpCost {
   const across = width / board.width;
@@ -47,15 +45,14 @@ export function warpCost(board: RoughBoard, width: number, length: number): Warp
 /**
  * Thickness left once a piece cut from a rough board is flat on both faces, in mm.
  *
- * - `board`: the board, mm
- * - `width`, `length`: of the piece, mm
- * - `faceAllowance`: the least that comes off each face to clean it, mm
- *
- * Result: mm; 0 when nothing is left. Valid as `warpCost`. Errors: none.
- *
- * Example: 28 mm, cup 2.5 over 250, bow 6 over 2400, cleaned by 1 mm a face: 24.33 mm left in a strip of 125 by 1000.
- *
- * Source: plane geometry.
+ * @param board the board, mm
+ * @param width of the piece, mm
+ * @param length of the piece, mm
+ * @param faceAllowance the least that comes off each face to clean it, mm
+ * @returns mm; 0 when nothing is left
+ * @valid as `warpCost`
+ * @example reachableThickness({ thickness: 28, width: 250, length: 2400, cup: 2.5, bow: 6 }, 125, 1000, 1) // => 24.33
+ * @source plane geometry
  */
 export function reachableThickness(board: RoughBoard, width: number, length: number, faceAllowance: number): number {
   const { cup, bow, twist } = warpCost(board, width, length);

@@ -6,14 +6,12 @@ import type { MillingStep } from './milling-step.ts';
  * Which pieces wait at which step: those not through there, with everything before it done. Several steps have some at
  * once, since a batch needn't move as one.
  *
- * - `steps`: of one run, in order; `ticks`: how far it is
- *
- * Result: by id of a step, the ids of its pieces that can be done now; steps without any are absent.
- * Valid for steps of one sequence; a skipped step holds nothing back. Errors: none.
- *
- * Example: two of three faces jointed: one piece waits at the jointer's face step, two at its edge step.
- *
- * Source: the order of work of the sequence.
+ * @param steps of one run, in order
+ * @param ticks how far it is
+ * @returns by id of a step, the ids of its pieces that can be done now; steps without any are absent
+ * @valid steps of one sequence; a skipped step holds nothing back
+ * @example [...readyPieces(millingSequence(oneShelf), {}).values()] // => [['B1@0']]
+ * @source the order of work of the sequence
  */
 export function readyPieces(steps: readonly MillingStep[], ticks: Ticks): ReadonlyMap<string, readonly string[]> {
   const was = lineage(steps);

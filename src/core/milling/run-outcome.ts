@@ -48,15 +48,13 @@ export interface RunOutcome {
  * What a milling run really came to: each strip, the yield against the plan, what must be made again, and the maker's
  * own allowances as the next defaults.
  *
- * - `input`: what the run was made from; `records`: what was noted of its strips, mm
- *
- * Result: widths and thicknesses in mm, yields in percent of the area crosscut from the boards.
- * Valid for a run of this input; strips without a record count as planned.
- * Errors: as `millingSequence`; a record of no strip of the run, or of a strip larger than its board gave.
- *
- * Example: rough strips of 100, 100, 100, 100, 100 that came to 96 wide: an edge allowance of 4 from now on.
- *
- * Source: the nearest-rank percentile; nine of ten is an assumption.
+ * @param input what the run was made from
+ * @param records what was noted of its strips, mm
+ * @returns widths and thicknesses in mm, yields in percent of the area crosscut from the boards
+ * @valid a run of this input; strips without a record count as planned
+ * @errors as `millingSequence`; a record of no strip of the run, or of a strip larger than its board gave
+ * @example runOutcome(oneShelf, []) // => { yield: { planned: { value: 78.7 } }, toMake: [] }
+ * @source the nearest-rank percentile; nine of ten is an assumption
  */
 export function runOutcome(input: MillingInput, records: readonly StripRecord[]): Outcome<RunOutcome> {
   const wrong = checkMillingInput(input);

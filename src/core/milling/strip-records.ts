@@ -8,16 +8,16 @@ import type { Measured } from './with-measured.ts';
 /**
  * What was noted of each strip of a run, out of what was measured on the way.
  *
- * - `input`, `steps`: of the run, mm; `readings`: in the order they were taken, mm; `lost`: by strip, why it can't be
- * used
- *
- * Result: for every strip with something noted its record. Clean thickness: the last reading said to be clean, of the
- * strip or of what it was ripped from. Finished width: the last reading where its width is done.
- * Valid for readings of these steps; others are passed over. Errors: none.
- *
- * Example: a blank clean at 24 with two strips: 24 for both.
- *
- * Source: what was measured.
+ * @param input of the run, mm
+ * @param steps of the run, mm
+ * @param readings in the order they were taken, mm
+ * @param lost by strip, why it can't be used
+ * @returns for every strip with something noted its record. Clean thickness: the last reading said to be clean, of the
+ *   strip or of what it was ripped from. Finished width: the last reading where its width is done
+ * @valid readings of these steps; others are passed over
+ * @example stripRecords(oneShelf, millingSequence(oneShelf), [], { 'B1@0/1': 'split' })
+ *   // => [{ strip: 'B1@0/1', lost: 'split' }]
+ * @source what was measured
  */
 export function stripRecords(
   input: MillingInput,

@@ -23,15 +23,13 @@ export interface ThicknessBudget {
 /**
  * The thickness budget of every piece that will lie on the jointer or its stand-in.
  *
- * - `input`: blanks, boards with their warp, parts, machines, habits; mm
- *
- * Result: budgets in the order of the boards, each with its working and remedies. A surfaced board that is flat keeps
- * its thickness. Valid as `reachableThickness`. Errors: as `millingSequence`.
- *
- * Example: a strip of 125 x 1000 from a 28 mm board with cup 2.5 over 250 and bow 6 over 2400, 1 off each face, for a
- * 22 mm part: 24.33 reachable, 2.33 spare.
- *
- * Source: plane geometry.
+ * @param input blanks, boards with their warp, parts, machines, habits; mm
+ * @returns budgets in the order of the boards, each with its working and remedies. A surfaced board that is flat keeps
+ *   its thickness
+ * @valid as `reachableThickness`
+ * @errors as `millingSequence`
+ * @example thicknessBudget(oneShelf) // => [{ label: 'B1 · shelf', need: 20, reachable: { value: 21.37 }, spare: 1.37 }]
+ * @source plane geometry
  */
 export function thicknessBudget(input: MillingInput): Outcome<ThicknessBudget[]> {
   const wrong = checkMillingInput(input);

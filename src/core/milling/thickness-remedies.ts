@@ -30,15 +30,14 @@ const times = ['', '', 'two', 'three', 'four', 'five', 'six'];
 /**
  * What to do before flattening so that a piece keeps more thickness, and what when that isn't enough.
  *
- * - `piece`: the board, the piece's width, length and needed thickness, the least it may be cut down to; mm
- *
- * Result: remedies in the order to try them, each with its gain in mm. Ripping names the fewest strips that are
- * enough, or the most that are possible. Where the piece reaches its thickness, only those that gain 0.1 mm or more.
- * Valid as `reachableThickness`. Errors: none.
- *
- * Example: 28 mm with 2.5 of cup over 250, ripped in two: 1.875 mm more.
- *
- * Source: plane geometry; common practice for what is tried first.
+ * @param piece the board, the piece's width, length and needed thickness, the least it may be cut down to; mm
+ * @returns remedies in the order to try them, each with its gain in mm. Ripping names the fewest strips that are
+ *   enough, or the most that are possible. Where the piece reaches its thickness, only those that gain 0.1 mm or more
+ * @valid as `reachableThickness`
+ * @example thicknessRemedies({ board: { thickness: 28, width: 250, length: 2400, cup: 2.5, bow: 0 }, width: 250,
+ *   length: 1000, need: 25, faceAllowance: 1, leastLength: 1000, leastStrip: 50 })[0]
+ *   // => { kind: 'rip', gain: 1.875 }
+ * @source plane geometry; common practice for what is tried first
  */
 export function thicknessRemedies(piece: ToFlatten): Remedy[] {
   const { board, width, length, need, faceAllowance, leastLength, leastStrip } = piece;

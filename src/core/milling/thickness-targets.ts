@@ -20,14 +20,14 @@ const leastAllowance = 0.4;
  * (a little more, when they have it and the planer takes what is glued from them, so that the panel is planed after
  * gluing), and a first setting for wood that loses much and rests in between.
  *
- * - `workpieces`: those that reach their thickness; `ways`: how this shop flattens; `input`: machines and habits, mm
- *
- * Result: the workpieces with their settings. Errors: none.
- * Valid where the planer takes strips of different boards at one setting.
- *
- * Example: strips for a 19 mm panel from boards that reach 24 mm: final 20, planed to 19 after gluing.
- *
- * Source: common practice.
+ * @param workpieces those that reach their thickness
+ * @param ways how this shop flattens
+ * @param input machines and habits, mm
+ * @returns the workpieces with their settings
+ * @valid where the planer takes strips of different boards at one setting
+ * @example thicknessTargets(cutWorkpieces(layBlanks(wideLid), wideLid), waysOf(wideLid.shop, machineLimits),
+ *   wideLid)[0] // => { final: 20 }
+ * @source common practice
  */
 export function thicknessTargets(workpieces: readonly Workpiece[], ways: Ways, input: MillingInput): TargetedPiece[] {
   const over = panelAllowance(workpieces, input);

@@ -32,14 +32,13 @@ const fits = ({ leastLength, leastWidth, leastThickness }: MachineLimit, size: S
 /**
  * The ways that a shop has for each kind of cut, best first; a piece below a machine's limit takes the next one.
  *
- * - `shop`: the machines owned, widths in mm; `limits`: least sizes in mm
- *
- * Result: a chooser per kind of cut. A hand saw and a bench are taken as given.
- * Valid for wood machined by one person. Errors: none; null where no way is safe.
- *
- * Example: without a jointer, with a planer and a sled, a blank of 200 x 900 is flattened on the planer's sled.
- *
- * Source: common practice.
+ * @param shop the machines owned, widths in mm
+ * @param limits least sizes in mm
+ * @returns a chooser per kind of cut. A hand saw and a bench are taken as given
+ * @valid wood machined by one person
+ * @example waysOf({ ...wideLid.shop, jointerWidth: null }, machineLimits).face({ thickness: 27, width: 200, length: 900
+ *   }) // => 'planer carrier'
+ * @source common practice
  */
 export function waysOf(shop: MillingShop, limits: MachineLimits): Ways {
   const { tableSaw, guidedSaw, carrierLength, sledLeast, sledLength, sledWidth } = limits;

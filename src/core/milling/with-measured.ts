@@ -32,17 +32,14 @@ const panelsFrom = stages.indexOf('panel order');
  * pieces of that setting follow in thickness, so that they stay equal; in width the piece alone follows, and the
  * panel that it goes into gets narrower by as much.
  *
- * - `steps`: as `millingSequence` made them
- * - `readings`: in the order they were taken, mm
- *
- * Result: new steps, the old ones untouched, and a note for every target that moved. The same readings give the same.
- * Valid for readings of the steps given; a reading says nothing about earlier steps.
- * Errors: an unknown step or piece, a figure that isn't above zero, larger than it was before, under the target and
- * not accepted.
- *
- * Example: strips at 19.6 instead of 20: the rest of the setting goes to 19.6, the glued panel is still planed to 19.
- *
- * Source: common practice.
+ * @param steps as millingSequence made them
+ * @param readings in the order they were taken, mm
+ * @returns new steps, the old ones untouched, and a note for every target that moved. The same readings give the same
+ * @valid readings of the steps given; a reading says nothing about earlier steps
+ * @errors an unknown step or piece, a figure that isn't above zero, larger than it was before, under the target and not
+ *   accepted
+ * @example withMeasured(millingSequence(oneShelf), []) // => { notes: [] }
+ * @source common practice
  */
 export function withMeasured(steps: readonly MillingStep[], readings: readonly Measured[]): Outcome<Followed> {
   let followed: Followed = { steps, notes: [] };

@@ -41,7 +41,9 @@ export interface Workpiece {
   readonly reachable: number;
 }
 
+/** What stands on a board's end: its chalk mark, or its id. */
 export const mark = (board: MillingBoard): string => board.mark ?? board.id;
+/** What the maker calls a part: its name, or its id. */
 export const partName = (part: MillingPart): string => part.name ?? part.id;
 
 /** The unit that a strip of a panel goes into. */

@@ -7,14 +7,16 @@ import type { Worked } from '../answer/worked.ts';
 import { badLength } from './check-readings.ts';
 
 /**
- * Computes: how deep a hollow really is, seen under a straightedge that is itself out.
- * Inputs: seen, mm, the deepest gap; over, mm, how far the edge reaches across the hollow; edge, its own error in mm
- * (crowned positive, as `straightedgeTest` finds it) over its length in mm.
- * Result: mm, 0 at least: a crowned edge fills a part of the hollow, a hollow one adds to it.
- * Valid: curves in one sweep, whose depth falls with the square of the chord.
- * Errors: `over` when it is no length or the edge does not reach across it, `seen` when it is no depth.
- * Example: 2 seen over 450 under an edge crowned by 0.4 over 900: 2 + 0.4 / 4 = 2.1.
- * Source: plane geometry.
+ * How deep a hollow really is, seen under a straightedge that is itself out.
+ *
+ * @param seen mm, the deepest gap
+ * @param over mm, how far the edge reaches across the hollow
+ * @param edge its own error in mm (crowned positive, as `straightedgeTest` finds it) over its length in mm
+ * @returns mm, 0 at least: a crowned edge fills a part of the hollow, a hollow one adds to it
+ * @valid curves in one sweep, whose depth falls with the square of the chord
+ * @errors `over` when it is no length or the edge does not reach across it, `seen` when it is no depth
+ * @example depthByStraightedge(2, 450, { error: 0.4, length: 900 }) // => { value: 2.1 }
+ * @source plane geometry
  */
 export function depthByStraightedge(
   seen: number,

@@ -7,14 +7,16 @@ import type { Worked } from '../answer/worked.ts';
 import { badLength } from './check-readings.ts';
 
 /**
- * Computes: how far one corner of a board lifts, from one sight over winding sticks that differ.
- * Inputs: seen, mm, the gap at the ends of the sticks, whichever way; width of the board, mm; sticks, by how much they
- * differ in mm (either sign, as `windingSticks` finds it) over their length in mm.
- * Result: mm over the width of the board, at its most: one sight doesn't say whether the sticks add to it or hide some.
- * Valid: sticks at least as long as the board is wide.
- * Errors: `width` when the sticks don't reach across it, `seen` when it is no gap or more than a tenth of the sticks.
- * Example: 3 seen, sticks of 600 that differ by 0.6, board 200 wide: (3 + 0.6) x 200 / 600 = 1.2.
- * Source: plane geometry.
+ * How far one corner of a board lifts, from one sight over winding sticks that differ.
+ *
+ * @param seen mm, the gap at the ends of the sticks, whichever way
+ * @param width of the board, mm
+ * @param sticks by how much they differ in mm (either sign, as `windingSticks` finds it) over their length in mm
+ * @returns mm over the width of the board, at its most: one sight doesn't say whether the sticks add to it or hide some
+ * @valid sticks at least as long as the board is wide
+ * @errors `width` when the sticks don't reach across it, `seen` when it is no gap or more than a tenth of the sticks
+ * @example twistBySticks(3, 200, { error: 0.6, length: 600 }) // => { value: 1.2 }
+ * @source plane geometry
  */
 export function twistBySticks(
   seen: number,
