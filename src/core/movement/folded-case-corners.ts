@@ -15,13 +15,6 @@ export interface CaseCorner {
   readonly grain: readonly [GrainAtSeam, GrainAtSeam];
 }
 
-export interface FoldedCase {
-  /** Front to back, along the corners, mm. */
-  readonly depth: number;
-  /** Side 0 to 1, 1 to 2, 2 to 3, 3 to 0. */
-  readonly corners: readonly CaseCorner[];
-}
-
 /** Tapes differ: sizes this near to one another are meant to be the same, mm. */
 const same = (a: number, b: number): boolean => Math.abs(a - b) <= 1;
 
@@ -31,14 +24,16 @@ const same = (a: number, b: number): boolean => Math.abs(a - b) <= 1;
  * to back.
  *
  * @param sides four, in order around the case: length along the grain and width, mm
- * @returns the depth in mm, and which sides meet at each corner, with how the grain of each runs there
+ * @returns which sides meet at each of the corners 0 to 1, 1 to 2, 2 to 3 and 3 to 0, and how the grain of each runs there
  * @valid a case as deep all around. Where length and width of a side are alike, its grain is taken to run on around
  * @errors a `Problem` on `sides` when they share no size
  * @example foldedCaseCorners([{ length: 800, width: 300 }, { length: 400, width: 300 }, { length: 300, width: 800 }, {
- *   length: 400, width: 300 }]) // => { depth: 300 }
+ *   length: 400, width: 300 }])[1] // => { sides: [1, 2], grain: ['across', 'along'] }
  * @source geometry
  */
-export function foldedCaseCorners(sides: readonly [CaseSide, CaseSide, CaseSide, CaseSide]): Outcome<FoldedCase> {
+export function foldedCaseCorners(
+  sides: readonly [CaseSide, CaseSide, CaseSide, CaseSide],
+): Outcome<readonly CaseCorner[]> {
   const shared = sides
     .flatMap(({ width, length }) => [width, length])
     .filter((size) => sides.every(({ width, length }) => same(size, width) || same(size, length)));
@@ -50,9 +45,8 @@ export function foldedCaseCorners(sides: readonly [CaseSide, CaseSide, CaseSide,
       'The four share no width or length, which would be the depth of the case. Check the parts.',
     );
   const grains = sides.map(({ width }): GrainAtSeam => (same(depth, width) ? 'across' : 'along'));
-  const corner = (at: number): CaseCorner => {
+  return [0, 1, 2, 3].map((at) => {
     const next = (at + 1) % 4;
     return { sides: [at, next], grain: [grains[at] ?? 'across', grains[next] ?? 'across'] };
-  };
-  return { depth, corners: [0, 1, 2, 3].map(corner) };
+  });
 }

@@ -16,14 +16,13 @@ export function caseCorners(parts: readonly Part[], sides: Sides): Outcome<reado
   if (!first || !second || !third || !fourth) return problem('sides', 'Choose all four sides.');
   const found = foldedCaseCorners([first, second, third, fourth]);
   if (isProblem(found)) return found;
-  return found.corners.map(({ sides: [one, next], grain }, at) => ({
+  return found.map(({ sides: [one, next], grain }, at) => ({
     kind: 'mitre',
     parts: [ids[one] ?? '', ids[next] ?? ''],
     meets: [
       { surface: 'mitre', grain: grain[0] },
       { surface: 'mitre', grain: grain[1] },
     ],
-    length: found.depth,
     note: `${at + 1} of 4`,
   }));
 }
