@@ -44,7 +44,7 @@ interface Stretch {
  *   aligned
  * @errors a `Problem` on the input that is missing or negative, on `crosscuts` outside the seam, on `length` when none
  *   fits
- * @example alignmentPositions({ length: 600, width: 40, clearance: 15, spacing: 200 }).value
+ * @example alignmentPositions({ length: 600, width: 40, clear: 15, spacing: 200 }).value
  *   // => { positions: [35.0, 211.7, 388.3, 565.0] }
  * @source spacing and clearance are common practice
  */
