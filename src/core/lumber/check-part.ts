@@ -47,20 +47,3 @@ export function badPartSize(size: PartSize, value: number): Problem | undefined 
 export function badPartName(name: string): Problem | undefined {
   return name.trim() === '' ? problem('name', 'Give it a name, for example “top”.') : undefined;
 }
-
-/**
- * Everything that is wrong with a part: no name, or a size that can't be.
- *
- * @param part sizes in mm
- * @returns a problem for each field in the order of entry; none when all is well
- * @valid parts of furniture: `partLimits`
- * @example checkPart({ name: '', length: 600, width: 300, thickness: 0, quantity: 1 })
- *   // => [{ field: 'name' }, { field: 'thickness' }]
- * @source the limits are common practice
- */
-export function checkPart(part: PartSizes): Problem[] {
-  return [
-    badPartName(part.name),
-    ...(['length', 'width', 'thickness', 'quantity'] as const).map((size) => badPartSize(size, part[size])),
-  ].filter((found) => found !== undefined);
-}

@@ -10,7 +10,7 @@ const thinPanel = 6;
  *
  * @param part sizes in mm, and whether it is glued up from strips
  * @returns a sentence for each doubt: thicker than wide, wider than long, or a glued-up panel below 6 mm
- * @valid sizes that passed `checkPart`
+ * @valid sizes within `partLimits`
  * @example doubtfulPart({ length: 600, width: 300, thickness: 3, quantity: 1, panel: true }).length // => 1
  * @source common practice
  */

@@ -9,7 +9,7 @@ import { cubicMetresPerBoardFoot } from './exact-volume.ts';
  *
  * @param parts finished sizes in mm, and how many of each
  * @returns cubic metres and board feet, each with its working; 0 without parts
- * @valid straight, square-edged parts that passed `checkPart`
+ * @valid straight, square-edged parts within `partLimits`
  * @example partsVolume([{ name: 'side', length: 600, width: 300, thickness: 20, quantity: 2 }])
  *   // => { cubicMetres: { value: 0.0072 }, boardFeet: { value: 3.05 } }
  * @source geometry; board foot from NIST SP 811 appendix B

@@ -44,7 +44,7 @@ export interface Workpiece {
 /** What stands on a board's end: its chalk mark, or its id. */
 export const mark = (board: MillingBoard): string => board.mark ?? board.id;
 /** What the maker calls a part: its name, or its id. */
-export const partName = (part: MillingPart): string => part.name ?? part.id;
+const partName = (part: MillingPart): string => part.name ?? part.id;
 
 /** The unit that a strip of a panel goes into. */
 export const unitKey = ({ part, units }: StripWork): string => `${part.id}#${units[0]}`;

@@ -21,7 +21,7 @@ export function temperatureProblem(field: string, celsius: number): Problem | un
 }
 
 /** The equation itself, on numbers known to be in range: percent moisture from degrees Celsius and a fraction of humidity. */
-export function hailwoodHorrobin(celsius: number, humidityFraction: number): number {
+function hailwoodHorrobin(celsius: number, humidityFraction: number): number {
   const t = celsius;
   const w = 349 + 1.29 * t + 0.0135 * t ** 2;
   const k = 0.805 + 0.000736 * t - 0.00000273 * t ** 2;
