@@ -51,7 +51,9 @@ afterAll(async () => {
 describe('what the bench says at eight', () => {
   test('first the coat that has waited long enough, then the work; what waits and until when; what is missing', async () => {
     await page().getByText('Still drying').waitFor();
-    expect(await first().textContent()).toMatch(/^Rub coat 1 dullLetter box · time up 1 h/);
+    expect(await first().textContent()).toMatch(
+      /^Rub coat 1 dullLetter box · time up 1 h ago, at the latest by Tue 7:00 PM$/,
+    );
     expect(await answers('Also now')).toEqual([
       expect.stringMatching(/^Crosscut square to .*Blanket chest · at the table saw, 4 ready$/),
     ]);

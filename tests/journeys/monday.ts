@@ -29,7 +29,20 @@ export async function mondaysBackup(): Promise<string> {
   const clampedAt = eight - 30 * minute;
   const spread = started(typed({ name: 'Door panel' }), clampedAt - 4 * minute, cabinet);
   const door = withEvent({ ...spread, id: 'door', revision: 1, stage: 'p2/1' }, 'clamped', clampedAt);
-  const inClamps = timerOf(door, sure(runOf(door)).phases, clampedAt);
+  const clamps: Timer = {
+    ...(timerOf(door, sure(runOf(door)).phases, clampedAt) as Timer),
+    id: 'timer-door',
+    revision: 1,
+  };
+  const seamsDry: Timer = {
+    ...timer('milling', milling.id, 'Let the seams dry', eight + 150 * minute, steps[seams]?.id),
+    name: chest.name,
+  };
+  // Coated on Sunday at seven in the evening; 12 h at least, 48 h at most.
+  const coatDry: Timer = {
+    ...timer('finish', 'box-finish', 'Before coat 2', eight - hour),
+    startedAt: eight - 13 * hour,
+  };
   const ofChest: Plan = { ...plan('chest-plan'), pieceId: chest.id };
   const short = [{ part: 'p2', unit: 1, missingWidth: 31 }];
   const ofCabinet: Plan = { ...plan('cabinet-plan'), pieceId: cabinet.id, short };
@@ -52,14 +65,7 @@ export async function mondaysBackup(): Promise<string> {
         milling: [milling],
         glueup: [door],
         finish: [finish('box-finish', box.id, ['sand-120', 'sand-180', 'sand-220', 'sample', 'coat-1', 'rags-1'])],
-        timer: [
-          {
-            ...timer('milling', milling.id, 'Let the seams dry', eight + 150 * minute, steps[seams]?.id),
-            name: chest.name,
-          },
-          timer('finish', 'box-finish', 'Before coat 2', eight - hour),
-          { ...(inClamps as Timer), id: 'timer-door', revision: 1 },
-        ],
+        timer: [seamsDry, coatDry, clamps],
       },
       removed: [],
     },

@@ -72,7 +72,7 @@ function Way({ to, now, what, ...rest }: { to: Answer; now: number; class: strin
 }
 
 /** At which machine, with how much wood; or until when. */
-function Where({ of: { machine, ready, until, about }, now }: { of: Answer; now: number }) {
+function Where({ of: { machine, ready, until, by, about }, now }: { of: Answer; now: number }) {
   if (machine)
     return (
       <>
@@ -93,6 +93,11 @@ function Where({ of: { machine, ready, until, about }, now }: { of: Answer; now:
   ) : (
     <>
       time up <Amount of={seconds(-left)} /> ago
+      {by !== undefined && (
+        <>
+          , at the latest by <b class="nowrap">{clockTime(by, now)}</b>
+        </>
+      )}
     </>
   );
 }

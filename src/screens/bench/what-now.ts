@@ -7,6 +7,7 @@ import type { Glueup } from '../../store/records/glueup.ts';
 import type { Milling } from '../../store/records/milling.ts';
 import type { Timer } from '../../store/records/timer.ts';
 import type { KeptStep } from '../finish/finish-steps.ts';
+import { latestOf } from '../finish/latest-of.ts';
 import { asMilled } from '../glue/as-milled.ts';
 import { stepsOfRun } from '../mill/steps-of-run.ts';
 import { jobThread, nextStage, type PieceRecords, type Stage } from './job-thread.ts';
@@ -22,6 +23,8 @@ export interface Answer {
   readonly ready?: number;
   /** When its wait ends or ended, ms since the epoch. */
   readonly until?: number;
+  /** When it is too late for it. */
+  readonly by?: number;
   /** Reckoned, not timed. */
   readonly about?: boolean;
   /** The step of a run that the way leads to. */
@@ -87,6 +90,7 @@ export function whatNow({ boardCount, pieces, timers, glueups }: BenchRecords, n
         ...at('finish', '', finish.id),
         what: coat.title,
         ...(coat.over.length > 0 && { until }),
+        ...(coat.by !== undefined && { by: coat.by }),
       });
     }
 
@@ -161,7 +165,9 @@ function nextOfFinish(finish: Finish, waits: readonly Timer[], now: number) {
       id === finish.id && !rags && !/^(Wipe|Pot)/.test(phase) && !next.waits.some(({ name }) => name === phase),
   );
   if (over.some(({ endsAt }) => endsAt > now)) return undefined;
-  return { title: next.title, over, presses: rags || over.length > 0 };
+  const latest = over.flatMap((timer) => latestOf(timer, steps) ?? []);
+  const by = latest.length > 0 ? Math.min(...latest) : undefined;
+  return { title: next.title, over, by, presses: rags || over.length > 0 };
 }
 
 type Urge = 'hurry' | 'due' | 'wait';

@@ -13,12 +13,6 @@ export const timersOf = (finishId: string, step: KeptStep, name: string, now: nu
     endsAt: now + wait.leastSeconds * 1000,
   }));
 
-/** When a wait is late: the can's longest time before the next coat, or until it must be wiped off. */
-export function latestOf({ phase, startedAt }: Pick<Timer, 'phase' | 'startedAt'>, steps: readonly KeptStep[]) {
-  const most = steps.flatMap(({ waits }) => waits).find(({ name }) => name === phase)?.mostSeconds;
-  return most === undefined ? undefined : startedAt + most * 1000;
-}
-
 const potLife = 'Pot life';
 
 /** What a batch's pot life is called among the timers; batches are counted from 1. */

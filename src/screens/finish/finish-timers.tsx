@@ -6,8 +6,8 @@ import { timers as kept } from '../../store/timers.ts';
 import { Button } from '../../ui/button.tsx';
 import { clockTime } from '../../ui/clock-time.ts';
 import { TimeLeft } from '../../ui/time-left.tsx';
-import { latestOf } from './coat-timers.ts';
 import type { KeptStep } from './finish-steps.ts';
+import { latestOf } from './latest-of.ts';
 
 interface Props {
   timers: readonly Timer[];

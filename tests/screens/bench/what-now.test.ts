@@ -91,6 +91,11 @@ describe('one piece, from boards to cure', () => {
       told({ pieces: [ofPiece('chest', { finish: coated })], timers: [timer('finish', 'f', 'Before coat 2', endsAt)] });
     expect(at(now + hour)).toEqual([[], ['Before coat 2 | f'], []]);
     expect(at(now - hour)).toEqual([[`${next} | chest`], [], []]);
+    // After 48 h the coat is too hard to take the next (the table's longest wait): the timer began an hour ago.
+    const timers = [timer('finish', 'f', 'Before coat 2', now - minute)];
+    expect(whatNow(bench({ pieces: [ofPiece('chest', { finish: coated })], timers }), now).now).toMatchObject([
+      { until: now - minute, by: now + 47 * hour },
+    ]);
     // Rags never wait.
     const rags = ofPiece('chest', { finish: finish('f', 'chest', [...sanded, 'coat-1']) });
     expect(told({ pieces: [rags], timers: [timer('finish', 'f', 'Before coat 2', now + hour)] })).toEqual([

@@ -1,9 +1,10 @@
 import { expect, test } from 'vitest';
 import { coatSchedule } from '../../../src/core/finishing/coat-schedule.ts';
 import { skip, takeBack, tickAll } from '../../../src/core/steps/progress.ts';
-import { begunBy, latestOf, overBy, potLifePhase, timersOf } from '../../../src/screens/finish/coat-timers.ts';
+import { begunBy, overBy, potLifePhase, timersOf } from '../../../src/screens/finish/coat-timers.ts';
 import { findFinish } from '../../../src/screens/finish/find-finish.ts';
 import { keptSteps, stepsOf } from '../../../src/screens/finish/finish-steps.ts';
+import { latestOf } from '../../../src/screens/finish/latest-of.ts';
 import type { Finish } from '../../../src/store/records/finish.ts';
 import type { Timer } from '../../../src/store/records/timer.ts';
 import { withTicks } from '../../../src/store/records/with-ticks.ts';
