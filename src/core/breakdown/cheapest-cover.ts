@@ -17,8 +17,16 @@ const noNode = -1;
  * @returns by `choose` the chosen givers (places in the list) and their sum, or the choice that reaches furthest when
  *   none suffices
  * @valid any positive widths
- * @example new CheapestCover().choose([{ gives: 100, cost: 1 }, { gives: 60, cost: 0.5 }, { gives: 50, cost: 0.5 }],
- *   105, () => 0, 0) // => { chosen: [2, 1], sum: 110 }
+ * @example new CheapestCover().choose(
+ *   [
+ *     { gives: 100, cost: 1 },
+ *     { gives: 60, cost: 0.5 },
+ *     { gives: 50, cost: 0.5 },
+ *   ],
+ *   105,
+ *   () => 0,
+ *   0,
+ * ) // => { chosen: [2, 1], sum: 110 }
  * @source Kellerer, Pferschy and Pisinger's treatment of the knapsack problem, from memory
  */
 export class CheapestCover {

@@ -46,9 +46,12 @@ export interface FoldedPanel {
  * @returns the combined part, each part's place and each cut's place from one end, mm; bevels in degrees off square
  * @valid corners from 60 to 180 degrees, that is bevels up to 60
  * @errors a size or an angle that makes no sense, at its field
- * @example foldedPanel({ id: 'wrap', species: 'A', quantity: 1, width: 300, thickness: 20 }, [450, 1000,
- *   450].map((length, at) => ({ id: `${at}`, length })), Array(2).fill({ corner: 90, trim: 0 }), 3)
- *   // => { part: { length: 1908.49 }, layout: [{}, { from: 454.24, to: 1454.24 }, {}] }
+ * @example foldedPanel(
+ *   { id: 'wrap', species: 'A', quantity: 1, width: 300, thickness: 20 },
+ *   [450, 1000, 450].map((length, at) => ({ id: `${at}`, length })),
+ *   Array(2).fill({ corner: 90, trim: 0 }),
+ *   3,
+ * ) // => { part: { length: 1908.49 }, layout: [{}, { from: 454.24, to: 1454.24 }, {}] }
  * @source geometry
  */
 export function foldedPanel(

@@ -35,8 +35,8 @@ export interface PanelLayout {
  * @returns strips of one blank side by side as they grew, blanks of one board next to each other; the fewest groups of
  *   neighbours that still fit the planer, as even as that allows
  * @valid plans without breaches
- * @example panelLayout(smallProblem.shop, planOf(blank('B1', 0, 1030, [104, 'lid'], [104, 'lid'], [104, 'lid'])),
- *   'lid', 1) // => { width: 300, groups: [[0, 1, 2]] }
+ * @example panelLayout(smallProblem.shop, planOf(blank('B1', 0, 1030, [104, 'lid'], [104, 'lid'], [104, 'lid'])), 'lid', 1)
+ *   // => { width: 300, groups: [[0, 1, 2]] }
  * @source common practice; the fewest groups by filling each as far as it goes
  */
 export function panelLayout(shop: Shop, plan: BreakdownPlan, part: string, unit: number): PanelLayout {

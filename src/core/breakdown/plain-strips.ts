@@ -9,9 +9,15 @@ import { plainRule } from './supply-rule.ts';
  * @param part id of the part
  * @returns a count; 0 for a part that isn't wished to show
  * @valid any plan of the problem
- * @example plainStrips({ ...smallProblem, boards: smallProblem.boards.map((one) => ({ ...one, goodFace: one.id === 'B1'
- *   })), wishes: { show: ['lid'] } }, planOf(blank('B1', 0, 1030, [150, 'lid']), blank('B2', 0, 1030, [150, 'lid'])),
- *   'lid') // => 1
+ * @example plainStrips(
+ *   {
+ *     ...smallProblem,
+ *     boards: smallProblem.boards.map((one) => ({ ...one, goodFace: one.id === 'B1' })),
+ *     wishes: { show: ['lid'] },
+ *   },
+ *   planOf(blank('B1', 0, 1030, [150, 'lid']), blank('B2', 0, 1030, [150, 'lid'])),
+ *   'lid',
+ * ) // => 1
  * @source count
  */
 export function plainStrips(asked: BreakdownProblem, plan: BreakdownPlan, part: string): number {

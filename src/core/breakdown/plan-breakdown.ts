@@ -34,8 +34,7 @@ export interface PlanOptions {
  * @valid any such problem. A heuristic: measured against an exact model by `npm run bench`. Units that it finds no way
  *   to make are named in the plan's `short`
  * @example lastPlan(oneRail)
- *   // => { blanks: [{ board: 'B1', start: 0, length: 400, strips: [{ width: 100, part: 'rail', unit: 1 }] }], short:
- *     [] }
+ *   // => { blanks: [{ board: 'B1', start: 0, length: 400, strips: [{ width: 100, part: 'rail', unit: 1 }] }], short: [] }
  * @source large-neighbourhood search (Shaw 1998, from memory) over a knapsack cover per panel
  */
 export function* planBreakdown(

@@ -105,8 +105,8 @@ function purchase(asked: BreakdownProblem, part: Part, units: number, missing: n
  * @param buy as `shortages` gives it
  * @returns one sentence with quantities
  * @valid what `shortages` gives
- * @example purchasePhrase({ species: 'cherry', thickness: 27, width: 200, length: 1050, shortest: 1050, boardFeet: 2.4 }).quantities
- *   // => { feet: { value: 2.4, unit: 'boardFeet' } }
+ * @example purchasePhrase({ species: 'cherry', thickness: 27, width: 200, length: 1050, shortest: 1050, boardFeet: 2.4 })
+ *   .quantities // => { feet: { value: 2.4, unit: 'boardFeet' } }
  * @source as of `shortages`
  */
 export const purchasePhrase = (buy: Purchase): Phrase =>

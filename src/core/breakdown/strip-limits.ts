@@ -19,8 +19,12 @@ export function flatteningLimit(shop: Shop): number {
  * @param blankLength mm
  * @returns width in mm, 0 when no strip reaches the thickness
  * @valid cup and bow that are arcs shallow against their chord
- * @example widestStrip({ ...smallProblem.shop, faceAllowance: 1.5 }, { thickness: 27, width: 200, length: 2400, cup: 4,
- *   bow: 0 }, { thickness: 23, panel: true }, 1000) // => 100
+ * @example widestStrip(
+ *   { ...smallProblem.shop, faceAllowance: 1.5 },
+ *   { thickness: 27, width: 200, length: 2400, cup: 4, bow: 0 },
+ *   { thickness: 23, panel: true },
+ *   1000,
+ * ) // => 100
  * @source geometry (sagitta of a shallow arc)
  */
 export function widestStrip(shop: Shop, board: RoughBoard, part: Part, blankLength: number): number {

@@ -22,8 +22,8 @@ export interface WishCost {
  * @param plan the best plan for it
  * @returns one cost per wish, m2 and units; each alone, so that they need not add up
  * @valid problems that `checkProblem` let pass
- * @example wishCosts({ ...oneRail, wishes: { keepOut: ['B1'] } }, lastPlan({ ...oneRail, wishes: { keepOut: ['B1'] }
- *   })) // => [{ wish: 'keepOut', index: 0, wood: -0.08, short: 1 }]
+ * @example wishCosts({ ...oneRail, wishes: { keepOut: ['B1'] } }, lastPlan({ ...oneRail, wishes: { keepOut: ['B1'] } }))
+ *   // => [{ wish: 'keepOut', index: 0, wood: -0.08, short: 1 }]
  * @source difference of two plans
  */
 export function wishCosts(asked: BreakdownProblem, plan: BreakdownPlan): WishCost[] {

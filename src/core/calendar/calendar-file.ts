@@ -35,8 +35,9 @@ const text = (value: string) =>
  * @returns text of a .ics file, to be written as UTF-8
  * @valid instants from 1970 to 9999, all in UTC, so that no time zone need be described
  * @errors no timers, two with one id, no title, an instant that is none
- * @example calendarFile([{ uid: 'a', title: 'Clamps off', endsAt: 1767323045000 }],
- *   0).includes('\r\nDTSTART:20260102T030405Z\r\n') // => true
+ * @example calendarFile([{ uid: 'a', title: 'Clamps off', endsAt: 1767323045000 }], 0).includes(
+ *   '\r\nDTSTART:20260102T030405Z\r\n',
+ * ) // => true
  * @source RFC 5545
  */
 export function calendarFile(timers: readonly CalendarTimer[], madeAt: number): Outcome<string> {

@@ -23,9 +23,15 @@ const add = (a: LikelyRange, b: LikelyRange): LikelyRange => ({
  * @param amounts litres of each, with its name
  * @returns litres per coat and in all, with the working of each
  * @valid one finish out of one can
- * @example addAmounts([[3, 2], [1, 1]].map(([areaM2, coats]) => ({ what: 'wood', amount: finishAmount({ areaM2,
- *   coverage: range(10), coats, source: 'label' }) }))).value
- *   // => { coats: [{ likely: 0.4 }, { likely: 0.3 }], total: { likely: 0.7 } }
+ * @example addAmounts(
+ *   [
+ *     [3, 2],
+ *     [1, 1],
+ *   ].map(([areaM2, coats]) => ({
+ *     what: 'wood',
+ *     amount: finishAmount({ areaM2, coverage: range(10), coats, source: 'label' }),
+ *   })),
+ * ).value // => { coats: [{ likely: 0.4 }, { likely: 0.3 }], total: { likely: 0.7 } }
  * @source arithmetic
  */
 export function addAmounts(amounts: readonly AmountOf[]): Worked<FinishAmount> {

@@ -128,8 +128,9 @@ function coat(number: number, coats: number, finish: Finish, sections: readonly 
  * @valid one finish on one piece; the can's waits at 20 degrees Celsius, made longer by `airFactor`. Time to wipe off
  *   is kept
  * @errors coats outside 1 to 20; grits as `sandingGrits`
- * @example coatSchedule({ finish: finishById('oil-varnish'), coats: 1, firstGrit: 120, gritsOwned: [180, 320] }).map(({
- *   id }) => id) // => ['sand-120', 'sand-180', 'sand-220', 'sample', 'coat-1', 'rags-1', 'rub-out', 'cure']
+ * @example coatSchedule({ finish: finishById('oil-varnish'), coats: 1, firstGrit: 120, gritsOwned: [180, 320] }).map(
+ *   ({ id }) => id,
+ * ) // => ['sand-120', 'sand-180', 'sand-220', 'sample', 'coat-1', 'rags-1', 'rub-out', 'cure']
  * @source common practice; rags also OSHA 3157
  */
 export function coatSchedule(input: CoatScheduleInput): Outcome<readonly FinishStep[]> {

@@ -34,8 +34,8 @@ export interface ClampsCompared {
  * @returns clamps to take, force reached in newtons, what is missing, and what helps
  * @valid one row of clamps across one panel
  * @errors a count, force or reach that makes no sense, at `owned.N...`; a panel without width
- * @example compareClamps({ force: 27_100, leastForSpread: 6 }, 300, [{ name: 'bar', count: 10, force: 2000, reach: 600
- *   }]) // => { force: 20000, missingForce: 7100 }
+ * @example compareClamps({ force: 27_100, leastForSpread: 6 }, 300, [{ name: 'bar', count: 10, force: 2000, reach: 600 }])
+ *   // => { force: 20000, missingForce: 7100 }
  * @source common practice
  */
 export function compareClamps(

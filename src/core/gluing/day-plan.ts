@@ -91,8 +91,19 @@ function badInput({ stages, start, clampsOwned }: DayPlanInput): Problem | undef
  * @valid one maker; clamps of one kind. The order in which stages are taken is kept simple, not proved the shortest
  * @errors as `stageOrder`; a negative wait; a stage that asks for more clamps than there are; no stretch in the shop
  *   long enough
- * @example dayPlan({ stages: ['a', 'b'].map((id) => ({ id, name: id, needs: [], handSeconds: 600, clampSeconds: 3600,
- *   restSeconds: 0, clamps: 4 })), start: 0, clampsOwned: 4 }) // => [{ from: 0 }, { from: 70 * 60_000 }]
+ * @example dayPlan({
+ *   stages: ['a', 'b'].map((id) => ({
+ *     id,
+ *     name: id,
+ *     needs: [],
+ *     handSeconds: 600,
+ *     clampSeconds: 3600,
+ *     restSeconds: 0,
+ *     clamps: 4,
+ *   })),
+ *   start: 0,
+ *   clampsOwned: 4,
+ * }) // => [{ from: 0 }, { from: 70 * 60_000 }]
  * @source list scheduling
  */
 export function dayPlan(input: DayPlanInput): Outcome<readonly StageTimes[]> {

@@ -13,8 +13,10 @@ export interface DoubleBooking extends Window {
  * @param clampsOwned how many there are
  * @returns each stretch over that number, ms since the epoch, with the names of the stages in it
  * @valid any times
- * @example doubleBookings([6, 5].map((clamps) => ({ id: 'a', name: 'a', from: 0, clampedAt: 0, unclampAt: 60, readyAt:
- *   60, clamps })), 8) // => [{ from: 0, until: 60, clamps: 11 }]
+ * @example doubleBookings(
+ *   [6, 5].map((clamps) => ({ id: 'a', name: 'a', from: 0, clampedAt: 0, unclampAt: 60, readyAt: 60, clamps })),
+ *   8,
+ * ) // => [{ from: 0, until: 60, clamps: 11 }]
  * @source counting
  */
 export function doubleBookings(times: readonly StageTimes[], clampsOwned: number): DoubleBooking[] {

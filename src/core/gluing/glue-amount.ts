@@ -39,8 +39,8 @@ export interface GlueUse {
  * @returns joint area in m2; glue to pour out in grams, as a range and its middle, and in millilitres
  * @valid flat, close joints. Open pores and end grain take more
  * @errors no seams, a seam without a size, a spread outside 20 to 2000 g/m2, a loss above one half
- * @example glueAmount({ seams: [{ length: 1200, width: 20 }], gramsPerM2: range(200), kgPerM3: 1100, loss: 0.1, source:
- *   'label' }).value // => { areaM2: 0.024, likelyGrams: 5.33 }
+ * @example glueAmount({ seams: [{ length: 1200, width: 20 }], gramsPerM2: range(200), kgPerM3: 1100, loss: 0.1, source: 'label' })
+ *   .value // => { areaM2: 0.024, likelyGrams: 5.33 }
  * @source spread from the table or the label; loss by tool is common practice
  */
 export function glueAmount({ seams, gramsPerM2, kgPerM3, loss = 0, source }: GlueUse): Outcome<Worked<GlueAmount>> {

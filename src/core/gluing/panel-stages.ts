@@ -57,8 +57,9 @@ function badPanel({ length, thickness, strips, name }: Panel, groups: readonly n
  * @returns stages with their seams (length by thickness, mm) and what each needs; none when the panel is one strip
  * @valid strips side by side, all as long as the panel
  * @errors a missing size, a group of 0, groups that don't add up to the strips
- * @example panelStages({ id: 'lid', name: 'Lid', length: 1000, thickness: 20, strips: [100, 100, 100, 100] }, [2,
- *   2]).map(({ seams }) => seams.length) // => [1, 1, 1]
+ * @example panelStages({ id: 'lid', name: 'Lid', length: 1000, thickness: 20, strips: [100, 100, 100, 100] }, [2, 2]).map(
+ *   ({ seams }) => seams.length,
+ * ) // => [1, 1, 1]
  * @source common practice
  */
 export function panelStages(panel: Panel, groups: readonly number[]): Outcome<readonly GlueStage[]> {

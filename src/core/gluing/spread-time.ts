@@ -61,8 +61,10 @@ function badWork({ seams, clamps, pace, hands = 1 }: SpreadWork) {
  * @returns seconds needed in each, and whether they fit
  * @valid the first seam spread waits until the last is closed, and all clamps are set after that
  * @errors no seams, a count or a pace that makes no sense
- * @example spreadTime({ seams: Array(4).fill({ length: 1000, width: 25 }), clamps: 8, pace: usualPace },
- *   findAdhesive('PVA, interior').seconds).value // => { openSeconds: 260.0, closedSeconds: 120.0, fit: 'fits' }
+ * @example spreadTime(
+ *   { seams: Array(4).fill({ length: 1000, width: 25 }), clamps: 8, pace: usualPace },
+ *   findAdhesive('PVA, interior').seconds,
+ * ).value // => { openSeconds: 260.0, closedSeconds: 120.0, fit: 'fits' }
  * @source arithmetic on the maker's pace; times from the table or the label
  */
 export function spreadTime(work: SpreadWork, times: WorkingTimes): Outcome<Worked<SpreadTime>> {
@@ -114,8 +116,10 @@ export type Split = readonly (readonly number[])[];
  *   long
  * @valid seams in the order in which they lie. Filling each stage before the next begins gives the fewest stages
  * @errors as `spreadTime`
- * @example splitStages({ seams: Array(4).fill({ length: 1000, width: 25 }), clamps: 8, pace: usualPace }, { open:
- *   range(130), closed: range(300) }) // => { stages: [[0, 1], [2, 3]] }
+ * @example splitStages(
+ *   { seams: Array(4).fill({ length: 1000, width: 25 }), clamps: 8, pace: usualPace },
+ *   { open: range(130), closed: range(300) },
+ * ) // => { stages: [[0, 1], [2, 3]] }
  * @source arithmetic
  */
 export function splitStages(work: SpreadWork, times: WorkingTimes): Outcome<{ readonly stages: Split | undefined }> {
@@ -149,8 +153,10 @@ export function splitStages(work: SpreadWork, times: WorkingTimes): Outcome<{ re
  * @param kinds with their times at today's temperature, seconds
  * @returns those that fit, in order of open time
  * @valid as `spreadTime`; a kind that can't be used today is left out by the caller
- * @example slowerKinds({ seams: Array(4).fill({ length: 1000, width: 25 }), clamps: 8, pace: usualPace }, [200,
- *   900].map((open) => ({ times: { open: range(open), closed: range(300) } }))).length // => 1
+ * @example slowerKinds(
+ *   { seams: Array(4).fill({ length: 1000, width: 25 }), clamps: 8, pace: usualPace },
+ *   [200, 900].map((open) => ({ times: { open: range(open), closed: range(300) } })),
+ * ).length // => 1
  * @source arithmetic
  */
 export function slowerKinds<T extends { readonly times: WorkingTimes }>(work: SpreadWork, kinds: readonly T[]): T[] {

@@ -14,8 +14,10 @@ export interface Needing {
  * @returns the same stages, reordered
  * @valid any number of pieces in one list, ids unique
  * @errors two stages with one id; a stage that needs one that isn't there; stages that wait for each other, named
- * @example stageOrder([{ id: 'case', name: 'Case', needs: ['panel'] }, { id: 'panel', name: 'Panel', needs: []
- *   }]).map(({ id }) => id) // => ['panel', 'case']
+ * @example stageOrder([
+ *   { id: 'case', name: 'Case', needs: ['panel'] },
+ *   { id: 'panel', name: 'Panel', needs: [] },
+ * ]).map(({ id }) => id) // => ['panel', 'case']
  * @source topological sorting, Kahn 1962
  */
 export function stageOrder<T extends Needing>(stages: readonly T[]): Outcome<readonly T[]> {

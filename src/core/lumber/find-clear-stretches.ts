@@ -37,8 +37,11 @@ interface Choice {
  * @returns clear stretches in order along the board, none overlapping; kerfs are the breakdown's matter
  * @valid up to 100 defects
  * @errors those of `checkBoard`; a defect with ends the wrong way round (`defects.2.to`); negative least sizes
- * @example findClearStretches({ ...board, width: 200, length: 2400 }, [{ from: 1000, to: 1100, left: 160, right: 200
- *   }], { leastLength: 300, leastWidth: 50, favour: 'length' }) // => [{ start: 0, length: 2400, width: 160 }]
+ * @example findClearStretches({ ...board, width: 200, length: 2400 }, [{ from: 1000, to: 1100, left: 160, right: 200 }], {
+ *   leastLength: 300,
+ *   leastWidth: 50,
+ *   favour: 'length',
+ * }) // => [{ start: 0, length: 2400, width: 160 }]
  * @source geometry
  */
 export function findClearStretches(

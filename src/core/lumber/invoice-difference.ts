@@ -39,9 +39,10 @@ const noise = 1e-9;
  * @valid where both sides measured the same boards. Feet dropped from odd lengths and shrinkage since the yard's tally
  *   are no rounding and not in the bound
  * @errors negative or missing figures
- * @example invoiceDifference({ tallied: 103, invoiced: 110, unit: 'boardFeet', price: 9 }, Array(10).fill({ ...board,
- *   width: 152.4 }))
- *   // => { volume: { value: 7 }, money: { value: 63 }, roundingBound: { value: 10 }, roundingExplains: true }
+ * @example invoiceDifference(
+ *   { tallied: 103, invoiced: 110, unit: 'boardFeet', price: 9 },
+ *   Array(10).fill({ ...board, width: 152.4 }),
+ * ) // => { volume: { value: 7 }, money: { value: 63 }, roundingBound: { value: 10 }, roundingExplains: true }
  * @source the bound follows from the NHLA rule that each board is taken to the nearest whole square foot
  */
 export function invoiceDifference(invoice: Invoice, boards: readonly Board[]): Outcome<InvoiceDifference> {

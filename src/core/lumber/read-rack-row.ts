@@ -70,6 +70,7 @@ export function readRackRow(csv: CsvRow, header: RackHeader): RackRow | Problem[
 /** No word, size or note of a board is longer than this: a backup keeps no longer one either. */
 const mostLetters = 10_000;
 
+/** Whether a cell holds more than any word of a board. */
 export const isTooLong = (cell: string): boolean => cell.length > mostLetters;
 
 function brokenLine({ broken, cells }: CsvRow, header: RackHeader): Problem | undefined {

@@ -26,8 +26,12 @@ export interface Tally extends Sums {
  * @valid rough hardwood
  * @errors the first bad board, as `boards.3.width`
  * @example tally([board])
- *   // => { surfaceMeasure: { value: 4 }, boardFeet: { value: 8 }, exactBoardFeet: { value: 8.333 }, cubicMetres: {
- *     value: 0.01966 } }
+ *   // => {
+ *     surfaceMeasure: { value: 4 },
+ *     boardFeet: { value: 8 },
+ *     exactBoardFeet: { value: 8.333 },
+ *     cubicMetres: { value: 0.01966 },
+ *   }
  * @source NHLA; AHEC guide, measurement; board foot from NIST SP 811
  */
 export function tally(boards: readonly Board[]): Outcome<Tally> {

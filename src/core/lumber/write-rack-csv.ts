@@ -13,8 +13,9 @@ import type { RackRow } from './rack-row.ts';
  * @returns the file's text, without byte order mark; no cell runs as a formula in a spreadsheet
  * @valid lengths of up to 12.2 m; `parseRackCsv` gives back every one that is a whole number of millionths of a
  *   millimetre
- * @example writeRackCsv([{ ...board, chalkMark: '1', species: 'cherry, black', moisture: 8.5, state: '', note: '' }],
- *   'in').split('\r\n')[1] // => '1,"cherry, black",8,,6.25,,96,8.5,,'
+ * @example writeRackCsv([{ ...board, chalkMark: '1', species: 'cherry, black', moisture: 8.5, state: '', note: '' }], 'in').split(
+ *   '\r\n',
+ * )[1] // => '1,"cherry, black",8,,6.25,,96,8.5,,'
  * @source RFC 4180
  */
 export function writeRackCsv(rows: readonly RackRow[], unit: 'in' | 'mm'): string {

@@ -60,8 +60,9 @@ const pushed: Readonly<Partial<Record<Machine, string>>> = { jointer: 'push bloc
  * @param limits for widths that need push blocks
  * @returns cautions with their sources, most urgent first
  * @valid the machines of a small shop
- * @example cautionsFor('jointer', [{ size: { thickness: 20, width: 60, length: 600 } }],
- *   machineLimits)[0].say.text.includes('push blocks') // => true
+ * @example cautionsFor('jointer', [{ size: { thickness: 20, width: 60, length: 600 } }], machineLimits)[0].say.text.includes(
+ *   'push blocks',
+ * ) // => true
  * @source named with each caution
  */
 export function cautionsFor(machine: Machine, pieces: readonly StepPiece[], limits: MachineLimits): Caution[] {

@@ -12,7 +12,7 @@ export function flatteningWidth({ shop }: MillingInput): number {
  * Whether a blank must be ripped before it is flattened. Else it is flattened whole: fewer passes, and wider wood is
  * steadier on the bed.
  *
- * @param input blank: the blank, mm
+ * @param blank mm
  * @param input machines and allowances
  * @returns yes or no
  * @valid checked input

@@ -45,8 +45,10 @@ export function boardProblem(board: RoughBoard & { readonly crook?: number }): P
  * @returns mm, 0 when nothing is left
  * @valid even, shallow curves; a kink or a wind in one end only must be measured on the blank itself
  * @errors measurements that no board has, a blank longer than its board, strips that are no whole number
- * @example flatThickness({ thickness: 28, width: 250, length: 2400, cup: 2.5, bow: 6 }, { blankLength: 1000, rips: 2,
- *   faceAllowance: 1 }) // => { value: 24.33 }
+ * @example flatThickness(
+ *   { thickness: 28, width: 250, length: 2400, cup: 2.5, bow: 6 },
+ *   { blankLength: 1000, rips: 2, faceAllowance: 1 },
+ * ) // => { value: 24.33 }
  * @source plane geometry
  */
 export function flatThickness(board: RoughBoard, plan: FlatteningPlan): Outcome<Worked> {

@@ -23,8 +23,18 @@ import { widthSteps } from './width-steps.ts';
  * @valid solid wood, edge-glued along the grain
  * @errors measurements that can't be, blanks off their board or overlapping, parts or boards that are not there
  * @example millingSequence(oneShelf).map(({ stage }) => stage)
- *   // => ['mark out', 'crosscut rough', 'face', 'mark face', 'edge', 'mark edge', 'thickness', 'rip parallel',
- *   'sawn edge', 'crosscut']
+ *   // => [
+ *     'mark out',
+ *     'crosscut rough',
+ *     'face',
+ *     'mark face',
+ *     'edge',
+ *     'mark edge',
+ *     'thickness',
+ *     'rip parallel',
+ *     'sawn edge',
+ *     'crosscut',
+ *   ]
  * @source common practice
  */
 export function millingSequence(input: MillingInput): Outcome<MillingStep[]> {

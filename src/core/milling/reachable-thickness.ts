@@ -27,7 +27,8 @@ export interface WarpCost {
  * @returns mm lost to cup, bow and twist, both faces together. Cup and bow are arcs: an arc's depth falls with the
  *   square of its chord. A twisted face is z = k x y: the lift of a corner falls with width times length; turned so
  *   that two opposite corners lift equally, half the lift is lost
- * @valid even curves that are shallow against their length, in a piece no wider or longer than its board
+ * @valid even curves that are shallow against their length, in a piece no wider or longer than its board; what
+ *   can't be is refused by `flatThickness`
  * @example warpCost({ thickness: 28, width: 250, length: 2400, cup: 2.5, bow: 0 }, 125, 1000)
  *   // => { cup: 0.625, bow: 0, twist: 0 }
  * @source plane geometry

@@ -34,9 +34,15 @@ const times = ['', '', 'two', 'three', 'four', 'five', 'six'];
  * @returns remedies in the order to try them, each with its gain in mm. Ripping names the fewest strips that are
  *   enough, or the most that are possible. Where the piece reaches its thickness, only those that gain 0.1 mm or more
  * @valid as `reachableThickness`
- * @example thicknessRemedies({ board: { thickness: 28, width: 250, length: 2400, cup: 2.5, bow: 0 }, width: 250,
- *   length: 1000, need: 25, faceAllowance: 1, leastLength: 1000, leastStrip: 50 })[0]
- *   // => { kind: 'rip', gain: 1.875 }
+ * @example thicknessRemedies({
+ *   board: { thickness: 28, width: 250, length: 2400, cup: 2.5, bow: 0 },
+ *   width: 250,
+ *   length: 1000,
+ *   need: 25,
+ *   faceAllowance: 1,
+ *   leastLength: 1000,
+ *   leastStrip: 50,
+ * })[0] // => { kind: 'rip', gain: 1.875 }
  * @source plane geometry; common practice for what is tried first
  */
 export function thicknessRemedies(piece: ToFlatten): Remedy[] {

@@ -25,8 +25,8 @@ const leastAllowance = 0.4;
  * @param input machines and habits, mm
  * @returns the workpieces with their settings
  * @valid where the planer takes strips of different boards at one setting
- * @example thicknessTargets(cutWorkpieces(layBlanks(wideLid), wideLid), waysOf(wideLid.shop, machineLimits),
- *   wideLid)[0] // => { final: 20 }
+ * @example thicknessTargets(cutWorkpieces(layBlanks(wideLid), wideLid), waysOf(wideLid.shop, machineLimits), wideLid)[0]
+ *   // => { final: 20 }
  * @source common practice
  */
 export function thicknessTargets(workpieces: readonly Workpiece[], ways: Ways, input: MillingInput): TargetedPiece[] {

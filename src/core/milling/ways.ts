@@ -36,8 +36,8 @@ const fits = ({ leastLength, leastWidth, leastThickness }: MachineLimit, size: S
  * @param limits least sizes in mm
  * @returns a chooser per kind of cut. A hand saw and a bench are taken as given
  * @valid wood machined by one person
- * @example waysOf({ ...wideLid.shop, jointerWidth: null }, machineLimits).face({ thickness: 27, width: 200, length: 900
- *   }) // => 'planer carrier'
+ * @example waysOf({ ...wideLid.shop, jointerWidth: null }, machineLimits).face({ thickness: 27, width: 200, length: 900 })
+ *   // => 'planer carrier'
  * @source common practice
  */
 export function waysOf(shop: MillingShop, limits: MachineLimits): Ways {

@@ -53,8 +53,15 @@ const forecastLimit = 730 * day;
  *   the band and the readings of at least the last 7 days stay within 0.5 %. The date follows an exponential approach
  *   to the equilibrium; real boards slow down more than that, so take it as the earliest
  * @errors a `Problem` on `readings`, `target` or `equilibrium`
- * @example dryingVerdict({ readings: [{ at: 0, percent: 16 }, { at: 10 * 864e5, percent: 12 }], target: { least: 7,
- *   most: 9 }, equilibrium: 8, now: 10 * 864e5 }).value // => { state: 'drying', expectedAt: 2592000000.0 }
+ * @example dryingVerdict({
+ *   readings: [
+ *     { at: 0, percent: 16 },
+ *     { at: 10 * 864e5, percent: 12 },
+ *   ],
+ *   target: { least: 7, most: 9 },
+ *   equilibrium: 8,
+ *   now: 10 * 864e5,
+ * }).value // => { state: 'drying', expectedAt: 2592000000.0 }
  * @source common practice; the approach is an assumption
  */
 export function dryingVerdict(input: DryingInput): Outcome<Worked<DryingVerdict>> {

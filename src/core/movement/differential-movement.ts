@@ -27,9 +27,15 @@ const still: Differential = { dry: 0, wet: 0, estimated: false, steps: [], sourc
  * @returns the difference in the dry and in the wet season, mm
  * @valid as `dimensionalChange`; along the grain wood is taken not to move
  * @errors a `Problem` of the part that can't be worked out
- * @example differentialMovement([{ name: 'cleat', surface: 'face', grain: 'along', wood: cherry, today: 8 }, { name:
- *   'lid', surface: 'face', grain: 'across', wood: cherry, today: 8 }], 400, seasons, 'across')
- *   // => { dry: 1.98, wet: 2.98 }
+ * @example differentialMovement(
+ *   [
+ *     { name: 'cleat', surface: 'face', grain: 'along', wood: cherry, today: 8 },
+ *     { name: 'lid', surface: 'face', grain: 'across', wood: cherry, today: 8 },
+ *   ],
+ *   400,
+ *   seasons,
+ *   'across',
+ * ) // => { dry: 1.98, wet: 2.98 }
  * @source Wood handbook (FPL-GTR-190), chapter 13
  */
 export function differentialMovement(

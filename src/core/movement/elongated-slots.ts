@@ -63,8 +63,16 @@ const headRoom = 1;
  * @valid fasteners in one row across the grain. Tighten them so that the part is held down and can still slide
  * @errors a `Problem` on `positions` (also where two slots run into one another), `fixed`, `fastener`, `margin`,
  *   `slottedWidth` (a slot longer than the part is wide), or as `partMovement`
- * @example elongatedSlots({ wood: cherry, width: 450, seasons, positions: [25, 225, 425], fixed: 1, fastener: { shank:
- *   5 }, slottedWidth: 40, slotsIn: 'still' }).value[0] // => { length: 9.5 }
+ * @example elongatedSlots({
+ *   wood: cherry,
+ *   width: 450,
+ *   seasons,
+ *   positions: [25, 225, 425],
+ *   fixed: 1,
+ *   fastener: { shank: 5 },
+ *   slottedWidth: 40,
+ *   slotsIn: 'still',
+ * }).value[0] // => { length: 9.5 }
  * @source movement by Wood handbook (FPL-GTR-190), chapter 13; margin and head room are common practice
  */
 export function elongatedSlots(input: SlotInput): Outcome<Worked<readonly Slot[]>> {

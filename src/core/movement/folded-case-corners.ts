@@ -27,8 +27,12 @@ const same = (a: number, b: number): boolean => Math.abs(a - b) <= 1;
  * @returns which sides meet at each of the corners 0 to 1, 1 to 2, 2 to 3 and 3 to 0, and how the grain of each runs there
  * @valid a case as deep all around. Where length and width of a side are alike, its grain is taken to run on around
  * @errors a `Problem` on `sides` when they share no size
- * @example foldedCaseCorners([{ length: 800, width: 300 }, { length: 400, width: 300 }, { length: 300, width: 800 }, {
- *   length: 400, width: 300 }])[1] // => { sides: [1, 2], grain: ['across', 'along'] }
+ * @example foldedCaseCorners([
+ *   { length: 800, width: 300 },
+ *   { length: 400, width: 300 },
+ *   { length: 300, width: 800 },
+ *   { length: 400, width: 300 },
+ * ])[1] // => { sides: [1, 2], grain: ['across', 'along'] }
  * @source geometry
  */
 export function foldedCaseCorners(

@@ -61,9 +61,12 @@ const worthwhile = 1 / 3;
  * @valid flat contact of solid wood. The limit, and the third of the seam from which a stretch is worth gluing, are
  *   common practice, not strength calculations
  * @errors a `Problem` on the side, `length`, `breadth`, `limit` or `seasons`
- * @example jointVerdict({ first: { name: 'cleat', surface: 'face', grain: 'along', wood: cherry, today: 8 }, second: {
- *   name: 'lid', surface: 'face', grain: 'across', wood: cherry, today: 8 }, length: 400, seasons }).value
- *   // => { advice: 'float', worst: 2.98 }
+ * @example jointVerdict({
+ *   first: { name: 'cleat', surface: 'face', grain: 'along', wood: cherry, today: 8 },
+ *   second: { name: 'lid', surface: 'face', grain: 'across', wood: cherry, today: 8 },
+ *   length: 400,
+ *   seasons,
+ * }).value // => { advice: 'float', worst: 2.98 }
  * @source movement by Wood handbook (FPL-GTR-190), chapter 13; the verdict is common practice
  */
 export function jointVerdict(input: JointInput): Outcome<Worked<JointVerdict>> {

@@ -26,8 +26,8 @@ export interface ClampCorrection {
  *   difference of the two, and is pulled by that over (1 - springBack)
  * @valid joints that still give; opposite sides equal
  * @errors `shape` when it is not racked or square: no clamp cures unequal sides; `springBack` out of range
- * @example correctionClamps(corners([1000, 0], [1003, 663.7], [3, 663.7]), 'racked', 0.2).value
- *   // => { squeeze: 'diagonalAC' }
+ * @example correctionClamps(corners([1000, 0], [1002.4, 663.324], [2.4, 663.324]), 'racked', 0.2).value
+ *   // => { squeeze: 'diagonalAC', square: 1200.0, shorten: 2.0, pullTo: 1199.5 }
  * @source plane geometry (parallelogram law); over-correction is common practice
  */
 export function correctionClamps(

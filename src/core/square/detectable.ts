@@ -10,7 +10,7 @@ import { leftEndSquare, rectangle } from './shape-family.ts';
  * The least slide that readings of this precision can show: the lean at which no rectangle explains the
  * readings any more. Both ends lean together, or the right one alone where the left end is known to be square.
  *
- * @param input question, family and observations in mm
+ * @param question family and observations in mm
  * @param precision the reading error of one measurement, mm
  * @returns mm. With all six lengths read it is precision x diagonal / front; with a stick for the difference of the
  *   diagonals half of that. Infinity when these readings can't show a lean

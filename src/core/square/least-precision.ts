@@ -38,8 +38,10 @@ export function leastLargest(sensitivity: Matrix, target: readonly number[]): nu
  * @param observations mm
  * @returns mm; 0 when a shape of the family fits exactly
  * @valid errors small against the piece (the lengths are taken as linear around the least-squares fit)
- * @example leastPrecision(rectangle, observationsOf({ front: 1800, right: 800, back: 1800, left: 800, diagonalAC:
- *   1970.3, diagonalBD: 1969.3 })) // => 0.5
+ * @example leastPrecision(
+ *   rectangle,
+ *   observationsOf({ front: 1800, right: 800, back: 1800, left: 800, diagonalAC: 1970.3, diagonalBD: 1969.3 }),
+ * ) // => 0.5
  * @source plane geometry
  */
 export function leastPrecision(family: ShapeFamily, observations: readonly Observation[]): number {

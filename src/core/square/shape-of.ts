@@ -33,8 +33,14 @@ function simplestShape(observations: readonly Observation[], precision: number):
  *   stand. When six readings contradict each other by more than the precision, one of them is wrong: then only a shape
  *   that holds whichever is left out
  * @valid errors small against the piece
- * @example squareness({ way: 'readings', readings: { front: 1800, right: 800, back: 1790, left: 800, diagonalAC:
- *   1965.2, diagonalBD: 1965.2 } }, 0.5).value // => { shape: 'tapered' }
+ * @example shapeOf(
+ *   {
+ *     way: 'readings',
+ *     readings: { front: 1800, right: 800, back: 1790, left: 800, diagonalAC: 1965.2, diagonalBD: 1965.2 },
+ *   },
+ *   0.5,
+ *   { consistent: true, needed: 0 },
+ * ) // => 'tapered'
  * @source plane geometry
  */
 export function shapeOf(measured: Measured, precision: number, { needed, consistent }: ClosingError): Shape {

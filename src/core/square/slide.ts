@@ -12,7 +12,7 @@ export interface Slides {
  * With the front edge kept, how far C and D must slide along the back edge for the angles at B and A to
  * become 90 degrees.
  *
- * @param input shape, corners in mm with A at the origin and B on the x axis
+ * @param shape corners in mm with A at the origin and B on the x axis
  * @returns mm; C positive away from D, D positive away from C
  * @valid a back edge that runs along the front edge, at any angle but square to it
  * @example slidesOf(corners([100, 0], [102, 50], [2, 50])) // => { C: -2, D: 2 }

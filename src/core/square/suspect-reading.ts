@@ -27,7 +27,7 @@ export function distanceFromRectangle(readings: Readings): number {
  * one that, taken out, leaves a shape at most half as far from a rectangle as taking out any other does.
  *
  * @param readings mm, all six, known to contradict each other
- * @returns its name, or null when none stands out
+ * @returns its name, or null when none stands out or there are not six
  * @valid a piece that was meant to be a rectangle
  * @example suspectReading({ front: 1800, right: 820, back: 1800, left: 800, diagonalAC: 1969.8, diagonalBD: 1969.8 })
  *   // => 'right'

@@ -64,8 +64,8 @@ export function tickAll(ticks: Ticks, step: Step, now: number): Ticks {
  * @param step the step
  * @param ids of pieces of the step
  * @returns new ticks
- * @example untick({ rip: { pieces: ['A1', 'A2'], at: 0 } }, { id: 'rip', pieces: [{ id: 'A1' }, { id: 'A2' }] },
- *   ['A1']) // => { rip: { pieces: ['A2'], at: 0 } }
+ * @example untick({ rip: { pieces: ['A1', 'A2'], at: 0 } }, { id: 'rip', pieces: [{ id: 'A1' }, { id: 'A2' }] }, ['A1'])
+ *   // => { rip: { pieces: ['A2'], at: 0 } }
  */
 export function untick(ticks: Ticks, step: Step, ids: readonly string[]): Ticks {
   const before = ticks[step.id];
