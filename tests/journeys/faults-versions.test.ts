@@ -51,11 +51,16 @@ async function takenOut(button: string): Promise<{ kinds: Record<string, { name:
   return JSON.parse(await readFile(await (await saving).path(), 'utf8'));
 }
 
+let newerFolder: string | undefined;
+/** A version that is told by its shop. */
+const newerVersion = () => {
+  newerFolder ??= variant({ 'src/screens/shop/shop.tsx': 'export default () => <h1>The newer version</h1>;' });
+  return newerFolder;
+};
+
 describe('a newer version', () => {
   test('waits through a step flow, is offered after it, and is used on a tap, with everything in place', async () => {
-    const newer = variant({
-      'src/screens/shop/shop.tsx': 'export default () => <h1>The newer version</h1>;',
-    });
+    const newer = newerVersion();
     phone = await openPhone();
     await makeOfflineReady(phone);
     await loadDemo();
@@ -85,6 +90,67 @@ describe('a newer version', () => {
       .getByRole('heading', { name: /^Step 3 of/ })
       .waitFor();
     expect(phone.errors).toEqual([]);
+  });
+
+  test('waits through a glue-up until the clamps are on, and the glue-up goes on in it', async () => {
+    const newer = newerVersion();
+    phone = await openPhone();
+    await makeOfflineReady(phone);
+    await loadDemo();
+    await at('glue/demo-piece-chest');
+    await page().getByRole('button', { name: 'Start spreading' }).click();
+    await page().getByRole('button', { name: 'All closed' }).waitFor();
+
+    phone.host.folder = newer;
+    await lookForUpdate();
+    await waitingWorker();
+    await page().reload();
+    for (const tap of ['All closed', 'All clamped']) {
+      await page().getByRole('button', { name: tap }).first().waitFor();
+      expect(await offer().count(), `before ${tap}`).toBe(0);
+      await page().getByRole('button', { name: tap }).first().click();
+    }
+    await offer().waitFor();
+    await page().getByRole('button', { name: 'Use it now' }).click();
+    await page().getByRole('button', { name: 'Unclamped' }).waitFor();
+    await expect.poll(() => offer().count()).toBe(0);
+    await at('shop');
+    await page().getByRole('heading', { name: 'The newer version' }).waitFor();
+    expect(await stored(page(), 'glueup')).toBe(1);
+    expect(phone.errors).toEqual([]);
+  });
+
+  test('held up by another tab with an older one open: it says so, and goes on once that tab is closed', async () => {
+    const newer = variant({
+      'src/store/migrations/list.ts': `
+        import { firstSchema } from './001-first-schema.ts';
+        export const migrations = [firstSchema, { to: 2, why: 'It is next.', shape() {}, convert: (before) => before }];
+        export const schemaVersion = migrations.length;`,
+    });
+    phone = await openPhone();
+    await makeOfflineReady(phone);
+    await loadDemo();
+    // An app that keeps its connection whatever it is asked, as a tab that the phone has put to sleep.
+    const other = await phone.context.newPage();
+    await other.goto(`${phone.host.address}robots.txt`);
+    await other.evaluate(
+      () =>
+        new Promise<void>((done) => {
+          const opening = indexedDB.open('boardwright');
+          opening.onsuccess = () => {
+            Object.assign(window, { held: opening.result });
+            done();
+          };
+        }),
+    );
+    phone.host.folder = newer;
+    await page().evaluate(async () => (await navigator.serviceWorker.ready).unregister());
+    await page().reload();
+    await page().getByText('Another tab holds an older version open.').waitFor();
+    await other.close();
+    await page().getByText('Plan the cuts').first().waitFor();
+    await expect.poll(() => page().getByText('Another tab holds').count()).toBe(0);
+    expect(await stored(page(), 'piece')).toBe(2);
   });
 
   test('whose migration fails leaves the records as they are: said, taken out, and opened by the old version', async () => {
@@ -142,6 +208,40 @@ describe('a screen breaks down', () => {
     await page().getByRole('heading', { level: 1 }).filter({ hasNotText: 'What now?' }).waitFor();
     await page().getByRole('link', { name: 'Bench' }).click();
     await page().getByRole('heading', { name: 'What now?' }).waitFor();
+  });
+});
+
+describe('any screen breaks down', () => {
+  test('the home screen or another: each says so, and hands the data out', async () => {
+    const index = await readFile('src/screens/index.ts', 'utf8');
+    const others = [...index.matchAll(/^ {4}(\w+): \{.*import\('\.\/([^']+)'\)/gm)].map(([, name = '', file = '']) => [
+      name,
+      file,
+    ]);
+    expect(others.length).toBeGreaterThan(9);
+    const all = [['', 'bench/bench.tsx'], ...others] as const;
+    const broken = variant(
+      Object.fromEntries(
+        all.map(([, file]) => [
+          `src/screens/${file}`,
+          `export default () => { throw new Error('Something is loose in ${file}.'); };`,
+        ]),
+      ),
+    );
+    phone = await openPhone();
+    await makeOfflineReady(phone);
+    await loadDemo();
+    phone.host.folder = broken;
+    await page().evaluate(async () => (await navigator.serviceWorker.ready).unregister());
+    await page().reload();
+    for (const [name, file] of all) {
+      await at(name ?? '');
+      // A browser lets a page hand out ten files, and no more until it is loaded again.
+      await page().reload();
+      await page().getByText(`Something is loose in ${file}.`).waitFor();
+      const backup = await takenOut('Take the data out');
+      expect(backup.kinds.piece?.length, file).toBe(2);
+    }
   });
 });
 

@@ -97,6 +97,27 @@ describe('the tab is killed', () => {
   });
 });
 
+describe('the tab is killed in the middle of a finish', () => {
+  test('the ticks are kept, and the same step stands there', async () => {
+    await loadDemo();
+    await at('finish/demo-piece-chest');
+    await page().getByRole('button', { name: 'Start the finish' }).click();
+    await page()
+      .getByRole('heading', { name: /^Step 1 of/ })
+      .waitFor();
+    await page().getByRole('button', { name: 'Done, next' }).click();
+    await page()
+      .getByRole('heading', { name: /^Step 2 of/ })
+      .waitFor();
+    // Time for the tick to arrive.
+    await page().waitForTimeout(500);
+    await killTab();
+    await page()
+      .getByRole('heading', { name: /^Step 2 of/ })
+      .waitFor();
+  });
+});
+
 describe('the browser is killed during a write', () => {
   test('all of it is stored or nothing, and the app opens', { timeout: 240_000 }, async () => {
     const found = new Set<number>();
