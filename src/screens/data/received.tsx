@@ -25,15 +25,9 @@ export function Received({ read, onDone }: Props) {
   const [busy, setBusy] = useState(false);
   const [failed, setFailed] = useState(false);
   useEffect(() => {
-    const look = async () => {
-      const { previewBackup } = await import('../../store/backup/preview-backup.ts');
-      const [merge, replace] = await Promise.all([
-        previewBackup(contents, 'merge'),
-        previewBackup(contents, 'replace'),
-      ]);
-      setPreviews({ merge, replace });
-    };
-    look().catch(() => setFailed(true));
+    import('../../store/backup/preview-backup.ts')
+      .then(({ previewBackup }) => previewBackup(contents))
+      .then(setPreviews, () => setFailed(true));
   }, [contents]);
 
   const conflicts = mode === 'merge' ? (previews?.merge.entries ?? []).filter(isConflict) : [];

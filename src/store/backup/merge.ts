@@ -13,8 +13,6 @@ export interface MergeEntry {
   readonly theirs?: StoredRecord;
   /** Which side stays when the maker doesn't say. */
   readonly stays: 'mine' | 'theirs';
-  /** The greater revision of both sides, removals included. */
-  readonly revision: number;
 }
 
 /** A record, or what stays of it after its removal. */
@@ -40,27 +38,37 @@ function order(a: Side, b: Side): number {
 
 const timeOf = (side: Side) => ('record' in side ? side.record.updated : side.tombstone.removed);
 
-/** Merges two shops' contents record by record, and says of each record of `theirs` how it stands to `mine`. */
-export function mergeContents(mine: Contents, theirs: Contents): { merged: Contents; entries: MergeEntry[] } {
-  const here = sides(mine);
-  const there = sides(theirs);
+/** The side that the maker wants of a record, by `kind/id`. */
+export type Choices = ReadonlyMap<string, 'mine' | 'theirs'>;
+
+/**
+ * Merges two shops' contents record by record, and says of each record of `theirs` how it stands to `mine`. What the
+ * maker chooses gets a revision above both sides, so that it also wins wherever else the two meet; for the rest the
+ * newest revision wins.
+ */
+export function mergeContents(
+  mine: Contents,
+  theirs: Contents,
+  choices: Choices = new Map(),
+  now = 0,
+): { merged: Contents; entries: MergeEntry[] } {
+  const merged = sides(mine);
   const entries: MergeEntry[] = [];
-  for (const [key, side] of there) {
-    const own = here.get(key);
+  for (const [key, side] of sides(theirs)) {
+    const own = merged.get(key);
     const stays = own && order(own, side) >= 0 ? 'mine' : 'theirs';
-    if (recordOf(own) || recordOf(side)) {
-      entries.push({
-        ...keyParts(key),
-        difference: difference(own, side, stays),
-        mine: recordOf(own),
-        theirs: recordOf(side),
-        stays,
-        revision: Math.max(own ? revisionOf(own) : 0, revisionOf(side)),
-      });
-    }
-    if (stays === 'theirs') here.set(key, side);
+    if (stays === 'theirs') merged.set(key, side);
+    const records = { mine: recordOf(own), theirs: recordOf(side) };
+    if (!records.mine && !records.theirs) continue;
+    const entry = { ...keyParts(key), difference: difference(own, side, stays), ...records, stays } as const;
+    entries.push(entry);
+    const wanted = choices.get(key);
+    const record = wanted && records[wanted];
+    if (!record || (wanted === stays && entry.difference !== 'conflict')) continue;
+    const revision = Math.max(own ? revisionOf(own) : 0, revisionOf(side)) + 1;
+    merged.set(key, { record: { ...record, revision, updated: now } });
   }
-  return { merged: contentsOf(here), entries };
+  return { merged: contentsOf(merged), entries };
 }
 
 function difference(own: Side | undefined, side: Side, stays: 'mine' | 'theirs'): Difference {

@@ -10,18 +10,17 @@ export interface Preview {
   readonly counts: Readonly<Record<MergeEntry['difference'], number>>;
 }
 
-/** What would change if these contents were applied. */
-export async function previewBackup(contents: Contents, mode: ApplyMode): Promise<Preview> {
+/** What would change if these contents were applied, in either mode. */
+export async function previewBackup(theirs: Contents): Promise<Readonly<Record<ApplyMode, Preview>>> {
   const { contents: mine } = await storedContents();
-  return previewOf(mine, contents, mode);
+  const { entries } = mergeContents(mine, theirs);
+  return { merge: counted(entries), replace: counted(replacing(mine, theirs, entries)) };
 }
 
-export function previewOf(mine: Contents, theirs: Contents, mode: ApplyMode): Preview {
-  const entries = mergeContents(mine, theirs).entries;
-  const shown = mode === 'merge' ? entries : replacing(mine, theirs, entries);
+function counted(entries: readonly MergeEntry[]): Preview {
   const counts = { new: 0, newer: 0, same: 0, older: 0, conflict: 0, removed: 0 };
-  for (const { difference } of shown) counts[difference] += 1;
-  return { entries: shown, counts };
+  for (const { difference } of entries) counts[difference] += 1;
+  return { entries, counts };
 }
 
 /** When everything is replaced, the file's side always stays, and what it doesn't hold goes. */
@@ -35,16 +34,7 @@ function replacing(mine: Contents, theirs: Contents, entries: readonly MergeEntr
   const gone = Object.entries(mine.kinds).flatMap(([kind, records]) =>
     records
       .filter(({ id }) => !held.has(`${kind}/${id}`))
-      .map(
-        (mine): MergeEntry => ({
-          kind,
-          id: mine.id,
-          difference: 'removed',
-          mine,
-          stays: 'theirs',
-          revision: mine.revision,
-        }),
-      ),
+      .map((mine): MergeEntry => ({ kind, id: mine.id, difference: 'removed', mine, stays: 'theirs' })),
   );
   return [...kept, ...gone];
 }

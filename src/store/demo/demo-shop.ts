@@ -1,7 +1,8 @@
 import { storedContents } from '../backup/stored-contents.ts';
 import { boards } from '../boards.ts';
 import type { Change } from '../commit.ts';
-import { type Kind, kinds } from '../records/kinds.ts';
+import { entriesOf, withHanging } from '../hanging.ts';
+import type { Kind } from '../records/kinds.ts';
 import type { StoredRecord } from '../records/record.ts';
 import { defaultShop, shopId } from '../records/shop.ts';
 import { readShop } from '../shop.ts';
@@ -41,13 +42,11 @@ export async function loadDemo(now = Date.now()): Promise<void> {
 
 /** Takes the demo shop out again, with what was made of it: its plans, runs, checks, timers and offcuts. */
 export async function unloadDemo(now = Date.now()): Promise<void> {
-  const stored = (await storedContents()).contents.kinds;
-  const all = kinds.flatMap((kind) => (stored[kind] ?? []).map((record) => ({ kind, record })));
-  const going = new Set(all.filter(({ record }) => record.demo).map(({ record }) => record.id));
-  for (let before = -1; before < going.size; ) {
-    before = going.size;
-    for (const { kind, record } of all) if (hangsOn(kind, record, going)) going.add(record.id);
-  }
+  const all = entriesOf((await storedContents()).contents);
+  const going = withHanging(
+    all,
+    all.filter(({ record }) => record.demo).map(({ record }) => record.id),
+  );
   await write(
     all.flatMap(({ kind, record }): Change[] => {
       if (going.has(record.id)) return [{ kind, remove: record.id }];
@@ -58,10 +57,4 @@ export async function unloadDemo(now = Date.now()): Promise<void> {
     }),
     now,
   );
-}
-
-/** Whether a record means nothing without one that goes: a board without its parent, all else without its piece or run. */
-function hangsOn(kind: Kind, record: StoredRecord, going: ReadonlySet<string>): boolean {
-  const its = record as StoredRecord & { pieceId?: string; parentId?: string; for?: { id: string } };
-  return [kind === 'board' ? its.parentId : its.pieceId, its.for?.id].some((id) => id !== undefined && going.has(id));
 }

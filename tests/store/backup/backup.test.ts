@@ -190,7 +190,7 @@ describe('applying', () => {
 
   test('a merge is shown first, changes what it said, and twice is the same as once', async () => {
     const { same, newer, conflict, fresh, theirs } = await mineAndTheirs();
-    const preview = await previewBackup(theirs, 'merge');
+    const { merge: preview } = await previewBackup(theirs);
     expect(preview.counts).toEqual({ new: 1, newer: 1, same: 1, older: 0, conflict: 1, removed: 0 });
     const outcome = await applyBackup(theirs, 'merge');
     expect(outcome).toMatchObject({ kind: 'applied', entries: preview.entries });
@@ -223,7 +223,7 @@ describe('applying', () => {
 
   test('a replacement says what goes, and can be taken back', async () => {
     const own = await boards.add(aBoard({ chalk: 'own' }));
-    const preview = await previewBackup(sampleContents(), 'replace');
+    const { replace: preview } = await previewBackup(sampleContents());
     expect(preview.counts).toMatchObject({ new: 10, removed: 1 });
     const outcome = await applyBackup(sampleContents(), 'replace');
     if (outcome.kind !== 'applied') throw outcome.error;
