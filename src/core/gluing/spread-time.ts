@@ -16,6 +16,11 @@ export interface SpreadTime {
   /** To set all clamps after that. */
   readonly closedSeconds: number;
   readonly fit: Fit;
+  /**
+   * Indices of the seams of each stage, in their order: the fewest stages of neighbours that each fit. Undefined when
+   * one seam alone takes too long, or setting the clamps, which lie across the whole panel at every stage.
+   */
+  readonly split: readonly (readonly number[])[] | undefined;
 }
 
 export interface SpreadWork {
@@ -58,13 +63,14 @@ function badWork({ seams, clamps, pace, hands = 1 }: SpreadWork) {
  *
  * @param work seams in mm, clamps to set, pace in seconds, hands at work
  * @param times open and closed time of the adhesive at today's temperature, seconds
- * @returns seconds needed in each, and whether they fit
- * @valid the first seam spread waits until the last is closed, and all clamps are set after that
+ * @returns seconds needed in each, whether they fit, and how to split the seams into stages that do
+ * @valid the first seam spread waits until the last is closed, and all clamps are set after that; seams in the order in
+ *   which they lie
  * @errors no seams, a count or a pace that makes no sense
  * @example spreadTime(
  *   { seams: Array(4).fill({ length: 1000, width: 25 }), clamps: 8, pace: usualPace },
- *   findAdhesive('PVA, interior').seconds,
- * ).value // => { openSeconds: 260.0, closedSeconds: 120.0, fit: 'fits' }
+ *   { open: range(130), closed: range(300) },
+ * ).value // => { openSeconds: 260, closedSeconds: 120, fit: 'late', split: [[0, 1], [2, 3]] }
  * @source arithmetic on the maker's pace; times from the table or the label
  */
 export function spreadTime(work: SpreadWork, times: WorkingTimes): Outcome<Worked<SpreadTime>> {
@@ -73,7 +79,7 @@ export function spreadTime(work: SpreadWork, times: WorkingTimes): Outcome<Worke
   const needed = needs(work);
   const { seams, clamps, pace, hands = 1 } = work;
   return {
-    value: { ...needed, fit: fitOf(work, times) },
+    value: { ...needed, fit: fitOf(work, times), split: splitOf(work, needed.closedSeconds, times) },
     working: {
       steps: [
         {
@@ -104,43 +110,22 @@ export function spreadTime(work: SpreadWork, times: WorkingTimes): Outcome<Worke
   };
 }
 
-/** One stage of a split: indices of the seams glued in it, in their order. */
-export type Split = readonly (readonly number[])[];
-
-/**
- * The fewest stages of neighbouring seams that each fit the glue's shortest times.
- *
- * @param work as for `spreadTime`; each stage sets all the clamps again, since they lie across the whole panel
- * @param times open and closed time, seconds
- * @returns indices of the seams of each stage, or `undefined` when one seam alone, or setting the clamps, takes too
- *   long
- * @valid seams in the order in which they lie. Filling each stage before the next begins gives the fewest stages
- * @errors as `spreadTime`
- * @example splitStages(
- *   { seams: Array(4).fill({ length: 1000, width: 25 }), clamps: 8, pace: usualPace },
- *   { open: range(130), closed: range(300) },
- * ) // => { stages: [[0, 1], [2, 3]] }
- * @source arithmetic
- */
-export function splitStages(work: SpreadWork, times: WorkingTimes): Outcome<{ readonly stages: Split | undefined }> {
-  const bad = badWork(work);
-  if (bad) return bad;
-  const { pace, hands = 1 } = work;
-  if (needs(work).closedSeconds > times.closed.least) return { stages: undefined };
+/** The fewest stages, each filled before the next begins, that fit the glue's shortest times. */
+function splitOf({ seams, pace, hands = 1 }: SpreadWork, closedSeconds: number, { open, closed }: WorkingTimes) {
   const stages: number[][] = [];
   let left = 0;
-  for (const [index, seam] of work.seams.entries()) {
+  for (const [index, seam] of seams.entries()) {
     const takes = (seamArea(seam) * pace.secondsPerM2 + pace.secondsPerSeam) / hands;
-    if (takes > times.open.least) return { stages: undefined };
+    if (takes > open.least || closedSeconds > closed.least) return undefined;
     const stage = stages.at(-1);
     if (stage && takes <= left) stage.push(index);
     else {
       stages.push([index]);
-      left = times.open.least;
+      left = open.least;
     }
     left -= takes;
   }
-  return { stages };
+  return stages;
 }
 
 /**

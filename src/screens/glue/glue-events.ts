@@ -10,6 +10,7 @@ import {
 } from '../../core/gluing/adhesive.ts';
 import { adhesiveTimes } from '../../core/gluing/adhesive-times.ts';
 import { type GluePhase, type GlueUp, type GlueUpEvents, glueUp } from '../../core/gluing/glue-up.ts';
+import { type PhaseAt, phaseAt } from '../../core/gluing/phase-at.ts';
 import type { Glueup } from '../../store/records/glueup.ts';
 import type { Timer } from '../../store/records/timer.ts';
 import { findAdhesive } from '../../tables/adhesives.ts';
@@ -55,6 +56,12 @@ export function runOf(glueup: Glueup): Outcome<GlueUp> {
     ...run,
     phases: run.phases.map((phase) => (phase.id === 'rest' ? { ...phase, endedBy: 'maker', over } : phase)),
   };
+}
+
+/** Which phase it is in, and how long that still runs. */
+export function phaseOf(glueup: Glueup, now: number): Outcome<PhaseAt<GluePhase>> {
+  const run = runOf(glueup);
+  return isProblem(run) ? run : phaseAt(run.phases, now);
 }
 
 /** The timer of the phase that now runs, for the bench; undefined when nothing is waited for. */

@@ -2,7 +2,6 @@ import { useAll } from '../../app/live.ts';
 import { useNow } from '../../app/now.ts';
 import { routeTo } from '../../app/routes.ts';
 import { isProblem } from '../../core/answer/problem.ts';
-import { phaseAt } from '../../core/gluing/phase-at.ts';
 import { glueups } from '../../store/glueups.ts';
 import { pieces } from '../../store/pieces.ts';
 import type { Glueup } from '../../store/records/glueup.ts';
@@ -10,19 +9,17 @@ import { clockTime } from '../../ui/clock-time.ts';
 import { Say } from '../../ui/say.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { ClockJumpNote } from './clock-jump-note.tsx';
-import { runOf } from './glue-events.ts';
+import { phaseOf } from './glue-events.ts';
 
-/** Whether anything is still waited for. */
+/** Whether anything is still waited for; what can't be told is looked at. */
 function isRunning(glueup: Glueup, now: number): boolean {
-  if (glueup.restedAt === undefined) return true;
-  const run = runOf(glueup);
-  return !isProblem(run) && run.phases.some(({ over, until }) => !over && until > now);
+  const at = phaseOf(glueup, now);
+  return glueup.restedAt === undefined || isProblem(at) || (at.phase !== undefined && at.overdueSeconds === 0);
 }
 
 /** When the next is due; what can't be told comes first. */
 function dueAt(glueup: Glueup, now: number): number {
-  const run = runOf(glueup);
-  const at = isProblem(run) ? run : phaseAt(run.phases, now);
+  const at = phaseOf(glueup, now);
   return isProblem(at) ? 0 : (at.phase?.until ?? Number.POSITIVE_INFINITY);
 }
 
@@ -91,8 +88,7 @@ export function ListScreen() {
 }
 
 function Running({ glueup, now }: { glueup: Glueup; now: number }) {
-  const run = runOf(glueup);
-  const at = isProblem(run) ? run : phaseAt(run.phases, now);
+  const at = phaseOf(glueup, now);
   const calm = !isProblem(at) && at.phase?.kind === 'wait' && at.overdueSeconds === 0;
   return (
     <li>

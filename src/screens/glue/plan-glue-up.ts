@@ -6,7 +6,7 @@ import { type ClampCount, clampCount } from '../../core/gluing/clamp-count.ts';
 import { clampPressure } from '../../core/gluing/clamp-pressure.ts';
 import { type ClampsCompared, compareClamps } from '../../core/gluing/clamps-owned.ts';
 import { type GlueAmount, type GlueTool, glueAmount, glueLoss } from '../../core/gluing/glue-amount.ts';
-import { type Split, type SpreadTime, slowerKinds, splitStages, spreadTime } from '../../core/gluing/spread-time.ts';
+import { type SpreadTime, slowerKinds, spreadTime } from '../../core/gluing/spread-time.ts';
 import type { Shop } from '../../store/records/shop.ts';
 import { adhesives } from '../../tables/adhesives.ts';
 import { woodById } from '../../ui/wood-by-id.ts';
@@ -23,8 +23,7 @@ export interface ClampPlan {
 
 export interface TimePlan {
   readonly spread: Worked<SpreadTime>;
-  /** Where it doesn't fit: the seams of each of the stages that do, and the kinds slow enough for all at once. */
-  readonly split: Split | undefined;
+  /** Where it doesn't fit: the kinds slow enough for all at once. */
   readonly slower: readonly Adhesive[];
 }
 
@@ -86,16 +85,11 @@ function timePlan(
   const work = { seams, clamps, hands, pace: paceOf(shop) };
   const spread = spreadTime(work, times);
   if (isProblem(spread)) return spread;
-  if (spread.value.fit === 'fits') return { spread, split: undefined, slower: [] };
-  const split = splitStages(work, times);
+  if (spread.value.fit === 'fits') return { spread, slower: [] };
   // Kinds that may not be used at this temperature are left out.
   const today = adhesives.flatMap((kind) => {
     const its = adhesiveTimes(kind, celsius);
     return isProblem(its) ? [] : [{ kind, times: its.value }];
   });
-  return {
-    spread,
-    split: isProblem(split) ? undefined : split.stages,
-    slower: slowerKinds(work, today).map(({ kind }) => kind),
-  };
+  return { spread, slower: slowerKinds(work, today).map(({ kind }) => kind) };
 }

@@ -4,7 +4,6 @@ import { useNow } from '../../app/now.ts';
 import { routeTo } from '../../app/routes.ts';
 import { useWakeLock } from '../../app/wake-lock.ts';
 import { isProblem } from '../../core/answer/problem.ts';
-import { phaseAt } from '../../core/gluing/phase-at.ts';
 import { Stale } from '../../store/commit.ts';
 import type { Glueup } from '../../store/records/glueup.ts';
 import { Button } from '../../ui/button.tsx';
@@ -13,7 +12,7 @@ import { Screen } from '../../ui/screen.tsx';
 import { AlsoRunning } from './also-running.tsx';
 import { CalendarSave } from './calendar-save.tsx';
 import { ClockJumpNote } from './clock-jump-note.tsx';
-import { glueEvents, runOf, stepOf } from './glue-events.ts';
+import { glueEvents, phaseOf, runOf, stepOf } from './glue-events.ts';
 import { PhaseList } from './phase-list.tsx';
 import { PhaseNow } from './phase-now.tsx';
 import { RunLog } from './run-log.tsx';
@@ -28,7 +27,7 @@ export function RunScreen({ glueup }: { glueup: Glueup }) {
   useFlow(step < 2);
   useWakeLock(step < 2);
   const run = runOf(glueup);
-  const at = isProblem(run) ? run : phaseAt(run.phases, now);
+  const at = phaseOf(glueup, now);
   const next = glueEvents[step];
 
   const tell = async ({ event, label }: Told) => {

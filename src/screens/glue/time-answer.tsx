@@ -2,7 +2,7 @@ import { shop } from '../../app/shop.ts';
 import { isProblem } from '../../core/answer/problem.ts';
 import { ShowWorking } from '../../ui/show-working.tsx';
 import { hasLearnt } from './glue-pace.ts';
-import type { GluePlan } from './plan-glue-up.ts';
+import type { GluePlan, TimePlan } from './plan-glue-up.ts';
 
 /** What the time rests on, and how to split the work where it is too little. */
 export function TimeAnswer({ plan: { time, times } }: { plan: GluePlan }) {
@@ -19,15 +19,19 @@ export function TimeAnswer({ plan: { time, times } }: { plan: GluePlan }) {
   );
 }
 
-function Split({ time: { split, slower } }: { time: Exclude<GluePlan['time'], { kind: 'problem' }> }) {
+function Split({ time: { spread, slower } }: { time: TimePlan }) {
+  const { split } = spread.value;
   return (
     <div class="answer now">
-      {split && split.length > 1 && (
-        <p>
-          Glue it in <b>{split.length} stages</b>, of {split.map((seams) => seams.length).join(', ')} seams.
-        </p>
-      )}
-      {!split && <p>Splitting does not help: one seam alone, or the clamps, take too long.</p>}
+      <p>
+        {split ? (
+          <>
+            Glue it in <b>{split.length} stages</b>, of {split.map((seams) => seams.length).join(', ')} seams.
+          </>
+        ) : (
+          'Splitting does not help: one seam alone, or the clamps, take too long.'
+        )}
+      </p>
       <p>
         {slower.length > 0
           ? `Slow enough for all at once: ${slower.map(({ name }) => name).join('; ')}.`

@@ -1,9 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { isProblem } from '../../../src/core/answer/problem.ts';
 import { range } from '../../../src/core/answer/range.ts';
 import { usualPace } from '../../../src/core/gluing/pace.ts';
-import { slowerKinds, splitStages, spreadTime } from '../../../src/core/gluing/spread-time.ts';
+import { slowerKinds, spreadTime } from '../../../src/core/gluing/spread-time.ts';
 import { solved } from './helpers.ts';
 
 const seam = { length: 1000, width: 25 };
@@ -13,7 +12,12 @@ const work = { seams: [seam, seam, seam, seam], clamps: 8, pace: usualPace };
 describe('spreadTime', () => {
   it('adds spreading and closing, and clamping apart', () => {
     // 0.1 m2 x 1800 + 4 x 20, and 8 x 15.
-    expect(solved(spreadTime(work, times)).value).toEqual({ openSeconds: 260, closedSeconds: 120, fit: 'fits' });
+    expect(solved(spreadTime(work, times)).value).toEqual({
+      openSeconds: 260,
+      closedSeconds: 120,
+      fit: 'fits',
+      split: [[0, 1, 2, 3]],
+    });
   });
   it('is tight between the ends of the range and late beyond', () => {
     expect(solved(spreadTime(work, { ...times, open: range(200, 260) })).value.fit).toBe('tight');
@@ -31,7 +35,6 @@ describe('spreadTime', () => {
     [{ pace: { ...usualPace, secondsPerClamp: Number.POSITIVE_INFINITY } }, 'pace.secondsPerClamp'],
   ])('refuses %j', (wrong, field) => {
     expect(spreadTime({ ...work, ...wrong }, times)).toMatchObject({ kind: 'problem', field });
-    expect(splitStages({ ...work, ...wrong }, times)).toMatchObject({ kind: 'problem', field });
   });
 });
 
@@ -49,29 +52,29 @@ function fewestByTrying(takes: readonly number[], open: number): number {
   return fewest;
 }
 
-describe('splitStages', () => {
+const splitOf = (...asked: Parameters<typeof spreadTime>) => solved(spreadTime(...asked)).value.split;
+
+describe('the split', () => {
   it('cuts where the next seam would be too late', () => {
     // 65 s a seam.
-    expect(splitStages(work, { ...times, open: range(130, 600) })).toEqual({
-      stages: [
-        [0, 1],
-        [2, 3],
-      ],
-    });
+    expect(splitOf(work, { ...times, open: range(130, 600) })).toEqual([
+      [0, 1],
+      [2, 3],
+    ]);
   });
   it('knows when splitting does not help', () => {
-    expect(splitStages(work, { ...times, open: range(64, 600) })).toEqual({ stages: undefined });
-    expect(splitStages(work, { ...times, closed: range(119, 600) })).toEqual({ stages: undefined });
+    expect(splitOf(work, { ...times, open: range(64, 600) })).toBeUndefined();
+    expect(splitOf(work, { ...times, closed: range(119, 600) })).toBeUndefined();
   });
   it('gives the fewest stages, each seam once and in order', () => {
     fc.assert(
       fc.property(fc.array(fc.integer({ min: 100, max: 3000 }), { minLength: 1, maxLength: 8 }), (lengths) => {
         const seams = lengths.map((length) => ({ length, width: 100 }));
         const pace = { secondsPerM2: 1000, secondsPerSeam: 10, secondsPerClamp: 10 };
-        const split = splitStages({ seams, clamps: 1, pace }, { open: range(400), closed: range(400) });
-        if (isProblem(split) || !split.stages) return false;
-        expect(split.stages.flat()).toEqual(seams.map((_, index) => index));
-        expect(split.stages.length).toBe(
+        const split = splitOf({ seams, clamps: 1, pace }, { open: range(400), closed: range(400) });
+        if (!split) return false;
+        expect(split.flat()).toEqual(seams.map((_, index) => index));
+        expect(split.length).toBe(
           fewestByTrying(
             lengths.map((length) => length / 10 + 10),
             400,

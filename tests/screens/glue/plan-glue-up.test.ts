@@ -46,8 +46,8 @@ describe('before the glue', () => {
     const seams = [{ count: '15', length: '1200', width: '20' }];
     const time = good(planned(typed({ seams })).plan.time);
     expect(time.spread.value.fit).toBe('late');
-    expect(time.split?.flat()).toEqual([...Array(15).keys()]);
-    expect(time.split?.length).toBe(4);
+    expect(time.spread.value.split?.flat()).toEqual([...Array(15).keys()]);
+    expect(time.spread.value.split?.length).toBe(4);
     expect(time.slower.map(({ id }) => id)).toContain('epoxy-slow');
     const labelled = good(planned(typed({ seams, label: { open: '30', closed: '20', clamp: '60-90' } })).plan.time);
     expect(labelled.spread.value.fit).toBe('fits');
