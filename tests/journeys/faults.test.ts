@@ -262,7 +262,7 @@ describe('the clock is wrong', () => {
     await page().clock.setFixedTime(new Date());
     await at('data');
     await page().getByText('Never backed up').waitFor();
-    await page().getByText('1 record changed since').waitFor();
+    await page().getByText('Records changed since: 1.').waitFor();
     // The record's last change lies in the future; the next one still takes its place.
     await at('');
     await page()

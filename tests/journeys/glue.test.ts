@@ -82,6 +82,7 @@ describe('a lid in two sub-panels', () => {
   test('the first sub-panel comes first, and is enough', async () => {
     await toGlueUp();
     await heading('Enough glue, time and clamps?');
+    await page().getByLabel('What is glued').waitFor();
     expect(await page().getByLabel('What is glued').locator('option').allTextContents()).toEqual([
       'Lid, sub-panel 1',
       'Lid, sub-panel 2',

@@ -28,7 +28,7 @@ export function BackupState() {
           </>
         )}
       </p>
-      <p>{changed === 0 ? 'Nothing' : changed} new or changed since. It lies on this phone alone.</p>
+      <p>Records changed since: {changed}. All lie on this phone alone.</p>
     </div>
   );
 }
