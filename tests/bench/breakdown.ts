@@ -6,6 +6,7 @@ import { independentCheck } from '../core/breakdown/independent-check.ts';
 import openProblems from '../core/breakdown/open-problems.json' with { type: 'json' };
 import { randomProblem } from '../core/breakdown/random-problem.ts';
 import type { BenchRow } from './bench-row.ts';
+import { type Beaten, rivalRows } from './breakdown-rivals.ts';
 
 /** Seconds after which the exact solver is stopped. */
 const patience = 15;
@@ -13,14 +14,16 @@ const patience = 15;
 /** Boards up to which the exact solver is asked too: beyond, it would run into its limit. */
 const exactUpTo = 10;
 
-/** Plans the open problems and random ones of 20 and 60 boards: wood against the reference, time against the bar and the exact solver. */
+/** Plans the open problems and random ones of 20 and 60 boards: wood against the reference and other ways to plan, time against the bar and the exact solver. */
 export async function bench(): Promise<BenchRow[]> {
   const rows: BenchRow[] = [...timed(20, 250), ...timed(60, 1000)];
   const ratios: number[] = [];
+  const beaten: Beaten[] = [];
   for (const asked of openProblems) {
     const { area, milliseconds, flaws } = measure(asked);
     const ratio = area / asked.reference.area;
     ratios.push(ratio);
+    beaten.push({ asked, ours: area });
     const exact = asked.boards.length <= exactUpTo ? await exactTime(asked, milliseconds) : '';
     rows.push({
       what: `breakdown ${asked.name}, ${asked.boards.length} boards: wood against the reference`,
@@ -36,7 +39,7 @@ export async function bench(): Promise<BenchRow[]> {
     bar: 'at most 1.01',
     holds: mean <= 1.01,
   });
-  return rows;
+  return [...rows, ...(await rivalRows(beaten))];
 }
 
 function measure(asked: BreakdownProblem) {
