@@ -209,6 +209,10 @@ describe('which board gives which panel', () => {
     await page()
       .getByText(/^No board of black cherry is marked with a good face for Lid/)
       .waitFor();
+    // The button is far down the page; what it answers comes into sight.
+    const { y = -1 } = (await page().getByRole('link', { name: 'Open the rack' }).boundingBox()) ?? {};
+    expect(y).toBeGreaterThanOrEqual(0);
+    expect(y).toBeLessThan(740);
     await page().getByRole('link', { name: 'Open the rack' }).click();
     // Two blanks of 5 3/4 in at most come out of 96 in: never the lid's 17.
     await page()

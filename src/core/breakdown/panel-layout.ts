@@ -1,3 +1,4 @@
+import { fewestGroups } from './fewest-groups.ts';
 import type { BreakdownPlan, Shop } from './problem-types.ts';
 
 /** One strip where it lies in a panel. */
@@ -32,12 +33,12 @@ export interface PanelLayout {
  * @param plan blanks and strips, mm
  * @param part id of the part
  * @param unit which of its pieces, from 1
- * @returns strips of one blank side by side as they grew, blanks of one board next to each other; the fewest groups of
- *   neighbours that still fit the planer, as even as that allows
+ * @returns strips of one blank side by side as they grew, blanks of one board next to each other, unless another order
+ *   needs fewer groups; the fewest groups that still fit the planer
  * @valid plans without breaches
  * @example panelLayout(smallProblem.shop, planOf(blank('B1', 0, 1030, [104, 'lid'], [104, 'lid'], [104, 'lid'])), 'lid', 1)
  *   // => { width: 300, groups: [[0, 1, 2]] }
- * @source common practice; the fewest groups by filling each as far as it goes
+ * @source common practice; as of `fewestGroups`
  */
 export function panelLayout(shop: Shop, plan: BreakdownPlan, part: string, unit: number): PanelLayout {
   const found = plan.blanks
@@ -60,43 +61,18 @@ export function panelLayout(shop: Shop, plan: BreakdownPlan, part: string, unit:
           : [],
       ),
     );
+  const grouped = fewestGroups(
+    found.map(({ jointed }) => jointed),
+    shop.planerWidth,
+  );
   let offset = 0;
-  const strips = found.map((strip) => {
+  const strips = grouped.flat().map((at) => {
+    const strip = found[at] as (typeof found)[number];
     const laid = { ...strip, offset };
     offset += strip.jointed;
     return laid;
   });
-  const groups = fewestGroups(
-    strips.map((strip) => strip.jointed),
-    shop.planerWidth,
-  );
+  let next = 0;
+  const groups = grouped.map((group) => group.map(() => next++));
   return { part, unit, strips, width: offset, groups };
-}
-
-/** Neighbours in the fewest groups no wider than a limit, the widest group as narrow as that number of groups allows. */
-function fewestGroups(widths: readonly number[], limit: number): number[][] {
-  const count = filled(widths, limit).length;
-  // The widest group is the sum of some neighbours: the least such sum that still makes do with as few groups.
-  const sums = widths.flatMap((_, from) =>
-    widths.slice(from).map((_, many) => total(widths.slice(from, from + many + 1))),
-  );
-  const least = sums.filter((sum) => sum <= limit && filled(widths, sum).length === count).sort((a, b) => a - b)[0];
-  return filled(widths, least ?? limit);
-}
-
-const total = (widths: readonly number[]): number => widths.reduce((sum, width) => sum + width, 0);
-
-function filled(widths: readonly number[], limit: number): number[][] {
-  const groups: number[][] = [];
-  let used = Number.POSITIVE_INFINITY;
-  for (const [at, width] of widths.entries()) {
-    // Sums of the same widths in another order may differ by a rounding.
-    if (used + width > limit * (1 + 1e-12)) {
-      groups.push([]);
-      used = 0;
-    }
-    groups.at(-1)?.push(at);
-    used += width;
-  }
-  return groups;
 }

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { useDraft } from '../../app/draft.ts';
 import { useAll, useLive, useOne } from '../../app/live.ts';
 import { notify } from '../../app/notices.ts';
@@ -47,6 +47,10 @@ function PlanOf({ piece, rack, kept }: { piece: Piece; rack: Board[]; kept: Plan
   const names = namesOf(piece, rack);
   const planner = usePlanner(names);
   const [asked, setAsked] = useState<BreakdownProblem>();
+  // It stands at the top; what asked for the plan may be far below.
+  useEffect(() => {
+    if (planner.trouble) scrollTo(0, 0);
+  }, [planner.trouble]);
   const draft = useDraft<Wishes>(`wishes-1-${piece.id}`, plan ? (solvedProblem(plan).wishes ?? {}) : {});
   const wishes = draft.value;
   if (!wishes) return null;

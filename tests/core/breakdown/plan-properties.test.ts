@@ -50,6 +50,54 @@ describe('for random problems', () => {
     );
   });
 
+  it('whatever is wished, the plan keeps the rules and the wishes, or names the contradiction', () => {
+    const some = fc.array(fc.nat(), { maxLength: 2 });
+    const flags = { longLeftovers: fc.boolean(), fewerSeams: fc.boolean() };
+    const drawn = fc.record({
+      keepOut: some,
+      fix: some,
+      show: some,
+      together: some,
+      good: fc.integer({ min: 1, max: 4 }),
+      ...flags,
+    });
+    fc.assert(
+      fc.property(problems, drawn, (plain, { keepOut, fix, show, together, good, ...rest }) => {
+        const boards = plain.boards.map((board, at) => ({ ...board, goodFace: at % good === 0 }));
+        const boardOf = (n: number) => boards[n % boards.length]?.id ?? '';
+        const partOf = (n: number) => plain.parts[n % plain.parts.length]?.id ?? '';
+        const wishes = {
+          ...rest,
+          keepOut: keepOut.map(boardOf),
+          fix: fix.map((n) => ({ part: partOf(n >> 4), board: boardOf(n) })),
+          show: show.map(partOf),
+          together: together.map((n) => ({ part: partOf(n), boards: 1 + (n % 2) })),
+        };
+        const asked = { ...plain, boards, wishes };
+        const plan = bestPlan(asked, { effort });
+        if (isProblem(plan)) {
+          expect(plan.field).toMatch(/^wishes/);
+          return;
+        }
+        expect(planBreaches(asked, plan)).toEqual([]);
+        for (const { board, strips } of plan.blanks) {
+          expect(wishes.keepOut).not.toContain(board);
+          for (const { part } of strips) {
+            const fixed = wishes.fix.filter((wish) => wish.part === part);
+            if (fixed.length > 0) expect(fixed.map((wish) => wish.board)).toContain(board);
+          }
+        }
+        for (const { part, boards: most } of wishes.together) {
+          const unit = (n: number) =>
+            plan.blanks.filter(({ strips }) => strips.some((strip) => strip.part === part && strip.unit === n));
+          const whole = [1, 2, 3].filter((n) => !plan.short.some((entry) => entry.part === part && entry.unit === n));
+          for (const n of whole) expect(new Set(unit(n).map(({ board }) => board)).size).toBeLessThanOrEqual(most);
+        }
+      }),
+      { numRuns: 60 },
+    );
+  });
+
   it('scaling all lengths scales the plan', () => {
     // By powers of two, which doubles carry without rounding: the plan must be the very same.
     fc.assert(
