@@ -17,9 +17,17 @@ const noLimit = 1500;
 const kerfOf = (machines: Machines, saws: readonly ('tableSaw' | 'guidedSaw' | 'mitreSaw')[]): number =>
   machines[saws.find((saw) => machines[saw].owned) ?? 'tableSaw'].kerf;
 
+/** What flattens a strip that is wider than the jointer, where something does. */
+function widerThanJointer({ jointer, planer, handPlanes }: Machines): PlanShop['flattenBy'] {
+  const sled = planer.owned && planer.sled;
+  if ((handPlanes.owned && handPlanes.wide) || !(jointer.owned || sled)) return 'hand-plane';
+  return sled ? 'planer-sled' : undefined;
+}
+
 /** The shop's limits as the plan needs them. */
 export function planShop({ machines, allowances, strips }: Shop): PlanShop {
   const { jointer, planer } = machines;
+  const by = widerThanJointer(machines);
   return {
     jointerWidth: jointer.owned ? jointer.width : noLimit,
     planerWidth: planer.owned ? planer.width : noLimit,
@@ -30,7 +38,7 @@ export function planShop({ machines, allowances, strips }: Shop): PlanShop {
     faceAllowance: allowances.face,
     minStrip: strips.min,
     maxStrip: strips.max,
-    ...(planer.owned && planer.sled ? { flattenBy: 'planer-sled' } : !jointer.owned && { flattenBy: 'hand-plane' }),
+    ...(by && { flattenBy: by }),
   };
 }
 

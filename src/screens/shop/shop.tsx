@@ -99,7 +99,13 @@ export default function ShopScreen() {
       <Saw machine="guidedSaw" label="Guided circular saw" />
       <Saw machine="mitreSaw" label="Mitre saw" />
       <Owned machine="router" label="Router" />
-      <Owned machine="handPlanes" label="Hand planes" />
+      <Owned machine="handPlanes" label="Hand planes">
+        <Tick
+          label="They flatten what is too wide for the jointer"
+          checked={machines.handPlanes.wide ?? false}
+          onInput={(wide) => changeMachine('handPlanes', { wide })}
+        />
+      </Owned>
 
       <h2>What comes off</h2>
       <div class="fields">

@@ -82,7 +82,7 @@ export const schemas: { readonly [K in Kind]: Schema<Kinds[K]> } = {
       guidedSaw: saw,
       mitreSaw: saw,
       router: object({ owned: yesNo }),
-      handPlanes: object({ owned: yesNo }),
+      handPlanes: object({ owned: yesNo, wide: may(yesNo) }),
     }),
     manualLimits: may(
       object({

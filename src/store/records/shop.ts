@@ -18,7 +18,8 @@ export interface Machines {
   readonly guidedSaw: Saw;
   readonly mitreSaw: Saw;
   readonly router: { readonly owned: boolean };
-  readonly handPlanes: { readonly owned: boolean };
+  /** `wide`: what is wider than the jointer is flattened with them. */
+  readonly handPlanes: { readonly owned: boolean; readonly wide?: boolean };
 }
 
 export type Machine = keyof Machines;

@@ -94,5 +94,9 @@ describe('what is asked of the planner', () => {
     };
     expect([by(true, false), by(true, true)]).toEqual([undefined, 'planer-sled']);
     expect([by(false, false), by(false, true)]).toEqual(['hand-plane', 'planer-sled']);
+    const handPlanes = { owned: true, wide: true };
+    expect(problemFromRecords({ ...shop, machines: { ...machines, handPlanes } }, [], lid).shop.flattenBy).toBe(
+      'hand-plane',
+    );
   });
 });
