@@ -9,7 +9,7 @@ const mostTries = 20_000;
  * @returns groups of places in the row: neighbours, the widest group as narrow as so few groups allow; where another
  *   order needs fewer groups, those
  * @valid up to some dozens of strips: beyond, a better order may not be found
- * @example fewestGroups([150, 160, 100, 90], 260) // => [[0, 2], [1, 3]]
+ * @example fewestGroups([150, 160, 100, 90], 260) // => [[0, 3], [1, 2]]
  * @source bin packing, by trying the wide strips first
  */
 export function fewestGroups(widths: readonly number[], limit: number): number[][] {
