@@ -30,8 +30,8 @@ const lacking = (functions: readonly Documented[], holds: (one: Documented) => b
   functions.filter((one) => !holds(one)).map(where);
 const has = ({ tags }: Documented, wanted: string) => tags.some(({ tag, text }) => tag === wanted && text !== '');
 
-/** What the rest of the app may ask: more than a few lines, imported from outside of its folder. */
-const open = core.filter((one) => one.lines > 5 && asked.has(where(one)));
+/** What the rest of the app may ask: imported from outside of its folder. */
+const open = core.filter((one) => asked.has(where(one)));
 /** Those that say more than what they are: they must say all. */
 const full = core.filter(({ tags }) => tags.length > 0);
 /** These write, read and keep account of answers: no figure of the trade is made in them that could have a range or a source. */

@@ -4,8 +4,6 @@ import { parseSync } from 'vite';
 export interface Documented {
   readonly file: string;
   readonly name: string;
-  /** From the declaration to its closing brace. */
-  readonly lines: number;
   /** Names of the parameters; empty for one that is taken apart in the signature. */
   readonly parameters: readonly string[];
   /** Whether a `Problem` may come in place of the result. */
@@ -54,7 +52,6 @@ export function documentedIn(file: string, text: string): Documented[] {
       {
         file,
         name,
-        lines: text.slice(statement.start, statement.end).split('\n').length,
         parameters: shape.params.map((one) => one.name ?? one.left?.name ?? ''),
         mayFail: /Outcome</.test(text.slice(shape.start, shape.body?.start)),
         summary: comment && summary?.trim(),

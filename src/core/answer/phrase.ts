@@ -11,7 +11,14 @@ export interface Phrase {
   readonly quantities: Readonly<Record<string, Quantity>>;
 }
 
-/** A phrase from its text and the quantities that it names. */
+/**
+ * A phrase from its text and the quantities that it names.
+ *
+ * @param text with `{name}` where a quantity stands
+ * @param quantities by name
+ * @returns the phrase
+ * @example phrase('Rip to {width}.', { width: mm(105) }).quantities // => { width: { value: 105, unit: 'mm' } }
+ */
 export function phrase(text: string, quantities: Readonly<Record<string, Quantity>> = {}): Phrase {
   return { text, quantities };
 }

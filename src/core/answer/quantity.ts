@@ -48,5 +48,12 @@ export const kilopascals = of('kilopascals');
 export const money = of('money');
 export const count = of('count');
 export const factor = of('factor');
-/** A number with its unit. */
+/**
+ * A number with its unit.
+ *
+ * @param value in the unit
+ * @param unit one of the core's
+ * @returns the quantity
+ * @example quantity(105, 'mm') // => { value: 105, unit: 'mm' }
+ */
 export const quantity = (value: number, unit: Unit): Quantity => ({ value, unit });

@@ -1,6 +1,14 @@
 import type { ClearStretch, RoughBoard } from './problem-types.ts';
 
-/** Where blanks may lie on a board, in order along it: its clear stretches, or the whole board. */
+/**
+ * Where blanks may lie on a board, in order along it: its clear stretches, or the whole board.
+ *
+ * @param board mm
+ * @returns stretches, mm
+ * @valid straight boards; a tapered one says its stretches
+ * @example clearStretches(smallProblem.boards[0]) // => [{ start: 0, length: 2450, offset: 0, width: 210 }]
+ * @source geometry
+ */
 export function clearStretches(board: RoughBoard): readonly ClearStretch[] {
   const clear = board.clear ?? [{ start: 0, length: board.length, offset: 0, width: board.width }];
   return [...clear].sort((a, b) => a.start - b.start);

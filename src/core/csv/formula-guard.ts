@@ -23,7 +23,15 @@ export function guardFormula(cell: string): string {
   return eachPiece(cell, (piece) => (formula.test(piece) ? `'${piece}` : piece));
 }
 
-/** Takes off what `guardFormula` put on: `unguardFormula(guardFormula(cell))` is the cell again, whatever it holds. */
+/**
+ * Takes off what `guardFormula` put on: `unguardFormula(guardFormula(cell))` is the cell again, whatever it holds.
+ *
+ * @param cell a cell's text
+ * @returns the text as it was
+ * @valid any text that `guardFormula` gave
+ * @example unguardFormula("'=1+1") // => '=1+1'
+ * @source common practice against formula injection
+ */
 export function unguardFormula(cell: string): string {
   return eachPiece(cell, (piece) => (piece.startsWith("'") && formula.test(piece.slice(1)) ? piece.slice(1) : piece));
 }

@@ -29,10 +29,26 @@ export const phaseNames: Readonly<Record<AdhesivePhase, string>> = {
 
 export const adhesivePhases = Object.keys(phaseNames) as readonly AdhesivePhase[];
 
-/** Whether the maker works against the clock in it. Otherwise he waits. */
+/**
+ * Whether the maker works against the clock in it. Otherwise he waits.
+ *
+ * @param phase of a glue-up
+ * @returns yes or no
+ * @valid any phase
+ * @example ['open', 'clamp'].map(isHurry) // => [true, false]
+ * @source common practice
+ */
 export const isHurry = (phase: AdhesivePhase): boolean => phase === 'open' || phase === 'closed';
 
-/** Times put together phase by phase. */
+/**
+ * Times put together phase by phase.
+ *
+ * @param timeOf gives the time of a phase, seconds
+ * @returns times of all phases, seconds
+ * @valid any times
+ * @example timesBy(() => range(60)).cure // => { least: 60, most: 60 }
+ * @source as of the times
+ */
 export const timesBy = (timeOf: (phase: AdhesivePhase) => Range): AdhesiveTimes =>
   Object.fromEntries(adhesivePhases.map((phase) => [phase, timeOf(phase)])) as unknown as AdhesiveTimes;
 

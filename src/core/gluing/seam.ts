@@ -23,7 +23,17 @@ const names: Readonly<Record<keyof Seam, string>> = {
   width: 'The thickness at a seam',
 };
 
-/** Why a seam can't have this length or width, mm. */
+/**
+ * Why a seam can't have this length or width, mm.
+ *
+ * @param size which one
+ * @param value mm
+ * @param field of the problem, when it is another
+ * @returns the problem, or undefined when the size can be
+ * @valid seams of furniture
+ * @example badSeamSize('length', 0) // => { field: 'length' }
+ * @source the limits are common practice
+ */
 export const badSeamSize = (size: keyof Seam, value: number, field: string = size): Problem | undefined =>
   badNumber(field, names[size], value, 'mm', limits);
 

@@ -1,6 +1,14 @@
 import type { Board } from './board.ts';
 
-/** What a plan can count on: the narrow end of a tapered board, mm. */
+/**
+ * What a plan can count on: the narrow end of a tapered board, mm.
+ *
+ * @param board widths of both ends, mm
+ * @returns mm
+ * @valid even tapers
+ * @example narrowestWidth({ thickness: { quarters: 4 }, width: 180, farWidth: 150, length: 2400 }) // => 150
+ * @source geometry
+ */
 export function narrowestWidth({ width, farWidth = width }: Board): number {
   return Math.min(width, farWidth);
 }

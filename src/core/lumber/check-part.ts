@@ -43,7 +43,15 @@ export function badPartSize(size: PartSize, value: number): Problem | undefined 
   return badNumber(size, name, value, unit, partLimits[size]);
 }
 
-/** What is wrong with a part's name, if anything: it has none. */
+/**
+ * What is wrong with a part's name, if anything: it has none.
+ *
+ * @param name as typed
+ * @returns the problem, or undefined when there is a name
+ * @valid any text
+ * @example badPartName(' ') // => { field: 'name' }
+ * @source common practice
+ */
 export function badPartName(name: string): Problem | undefined {
   return name.trim() === '' ? problem('name', 'Give it a name, for example “top”.') : undefined;
 }

@@ -28,7 +28,8 @@ export interface ThicknessBudget {
  *   its thickness
  * @valid as `reachableThickness`
  * @errors as `millingSequence`
- * @example thicknessBudget(oneShelf) // => [{ label: 'B1 · shelf', need: 20, reachable: { value: 21.37 }, spare: 1.37 }]
+ * @example thicknessBudget(oneShelf)
+ *   // => [{ label: 'B1 · shelf', need: 20, reachable: { value: 21.37 }, spare: 1.37 }]
  * @source plane geometry
  */
 export function thicknessBudget(input: MillingInput): Outcome<ThicknessBudget[]> {

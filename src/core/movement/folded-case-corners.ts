@@ -24,7 +24,8 @@ const same = (a: number, b: number): boolean => Math.abs(a - b) <= 1;
  * to back.
  *
  * @param sides four, in order around the case: length along the grain and width, mm
- * @returns which sides meet at each of the corners 0 to 1, 1 to 2, 2 to 3 and 3 to 0, and how the grain of each runs there
+ * @returns which sides meet at each of the corners 0 to 1, 1 to 2, 2 to 3 and 3 to 0, and how the grain of each runs
+ *   there
  * @valid a case as deep all around. Where length and width of a side are alike, its grain is taken to run on around
  * @errors a `Problem` on `sides` when they share no size
  * @example foldedCaseCorners([

@@ -31,8 +31,8 @@ function slopesAt(family: ShapeFamily, at: readonly number[], observations: read
  * @param family a shape family
  * @param observations mm, at least one
  * @returns the corners in mm, A at the origin and B on the x axis; the residuals in mm
- * @valid pieces of 50 mm to 6 m that are near enough to a rectangle to have their corners in order; it ends after 100 steps at
- *   the best shape found
+ * @valid pieces of 50 mm to 6 m that are near enough to a rectangle to have their corners in order; it ends after 100
+ *   steps at the best shape found
  * @example fitQuadrilateral(anyShape, observationsOf({ front: 3, right: 4, back: 3, left: 4, diagonalAC: 5, diagonalBD: 5 }))
  *   .shape // => { C: { x: 3.0, y: 4.0 }, D: { x: 0.0, y: 4.0 } }
  * @source plane geometry; least squares
