@@ -1,9 +1,8 @@
 import { useDraft } from '../../app/draft.ts';
 import { shop } from '../../app/shop.ts';
-import { isProblem, type Outcome, within } from '../../core/answer/problem.ts';
+import { isProblem, within } from '../../core/answer/problem.ts';
 import { mm } from '../../core/answer/quantity.ts';
 import { formatLength } from '../../core/length/format-length.ts';
-import { parseLength } from '../../core/length/parse-length.ts';
 import { type AlignmentInput, alignmentPositions } from '../../core/movement/alignment-positions.ts';
 import { type AlignmentKind, alignmentSize } from '../../core/movement/alignment-size.ts';
 import type { Seasons } from '../../core/movement/seasons.ts';
@@ -21,6 +20,7 @@ import { useEntries } from './entries.tsx';
 import { laterCuts } from './later-cuts.ts';
 import { mortises } from './mortises.ts';
 import type { Judged } from './read-joint.ts';
+import { readLengths } from './read-lengths.ts';
 
 const kinds = [
   { value: 'loose-tenon', label: 'Loose tenons' },
@@ -61,8 +61,9 @@ function AlignmentTask({ joint, joints, seasons }: Props) {
   if (!entries || !kind.value || !cuts.value) return null;
   const typed = cuts.value;
   const placed = entries.ask(({ start, end, width, ...lengths }) => {
-    const crosscuts = readCuts(typed);
-    if (isProblem(crosscuts)) return crosscuts;
+    const cutsAt = readLengths(Object.fromEntries(typed.entries()), units.value.unit);
+    if (isProblem(cutsAt)) return within(cutsAt, 'crosscuts');
+    const crosscuts = Object.values(cutsAt);
     const asked: AlignmentInput = { ...lengths, width, length: joint.contact.length, bevel: { start, end }, crosscuts };
     const found = alignmentPositions({ ...asked, reach: later.reach });
     if (isProblem(found)) return { ...found, field: found.field.replace('bevel.', '') };
@@ -132,14 +133,4 @@ function AlignmentTask({ joint, joints, seasons }: Props) {
       )}
     </>
   );
-}
-
-function readCuts(texts: readonly string[]): Outcome<readonly number[]> {
-  const cuts: number[] = [];
-  for (const [at, text] of texts.entries()) {
-    const cut = parseLength(text, units.value.unit);
-    if (isProblem(cut)) return within(cut, `crosscuts.${at}`);
-    cuts.push(cut);
-  }
-  return cuts;
 }

@@ -3,6 +3,7 @@ import { isProblem, type Outcome } from '../../core/answer/problem.ts';
 import type { Seasons } from '../../core/movement/seasons.ts';
 import { pieces } from '../../store/pieces.ts';
 import type { Joint, Piece } from '../../store/records/piece.ts';
+import { Button } from '../../ui/button.tsx';
 import { Alignment } from './alignment.tsx';
 import { Floating } from './floating.tsx';
 import { JointFound } from './joint-found.tsx';
@@ -42,9 +43,7 @@ export function JointCard({ piece, joint, judged, seasons }: Props) {
           <MeetingEntries joint={judged} seasons={seasons} onChange={(part) => set((now) => ({ ...now, ...part }))} />
         </>
       )}
-      <button type="button" class="button" onClick={remove}>
-        Take this joint off
-      </button>
+      <Button onClick={remove}>Take this joint off</Button>
     </div>
   );
 }

@@ -2,6 +2,7 @@ import { useDraft } from '../../app/draft.ts';
 import { isProblem, type Problem, problem } from '../../core/answer/problem.ts';
 import { pieces } from '../../store/pieces.ts';
 import type { Piece } from '../../store/records/piece.ts';
+import { Button } from '../../ui/button.tsx';
 import { Pick } from '../../ui/fields.tsx';
 import { Trouble } from '../../ui/trouble.tsx';
 import { caseCorners } from './case-corners.ts';
@@ -71,9 +72,9 @@ export function JointEntry({ piece, onAdd }: { piece: Piece; onAdd(jointId: stri
         ))}
       </div>
       {isProblem(corners) && <Trouble of={corners} />}
-      <button type="button" class="button big" onClick={() => void add()}>
+      <Button look="big" onClick={add}>
         {form.kind === foldedCase ? 'Add its four corners' : 'Add joint'}
-      </button>
+      </Button>
     </section>
   );
 }

@@ -53,12 +53,11 @@ export function Joints({ piece, seasons }: { piece: Piece; seasons: Seasons }) {
 
 function InShort({ of }: { of: Outcome<Judged> | undefined }) {
   if (!of) return null;
-  if (isProblem(of))
-    return (
-      <span>
-        <Say phrase={of.message} />
-      </span>
-    );
-  const { value } = of.verdict;
-  return <span>{`${value.moves ? '↔ ' : ''}${verdictWords(value)}`}</span>;
+  const verdict = isProblem(of) ? undefined : of.verdict.value;
+  return (
+    <span>
+      {verdict?.moves && '↔ '}
+      {verdict ? verdictWords(verdict) : isProblem(of) && <Say phrase={of.message} />}
+    </span>
+  );
 }

@@ -7,6 +7,8 @@ import { pieces } from '../../store/pieces.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import { Choice } from '../../ui/fields.tsx';
 import { Screen } from '../../ui/screen.tsx';
+import { PieceList } from '../piece/piece-list.tsx';
+import { questions } from '../questions.ts';
 import { Gaps } from './gaps.tsx';
 import { Joints } from './joints.tsx';
 import './movement.css';
@@ -19,7 +21,7 @@ import { YearChart } from './year-chart.tsx';
 
 type View = 'joints' | 'gaps' | 'screws' | 'year';
 
-const questions: Record<View, string> = {
+const viewQuestions: Record<View, string> = {
   joints: 'What may be glued, what must float?',
   gaps: 'How much room must it have?',
   screws: 'How deep may the screw go?',
@@ -31,26 +33,23 @@ export default function MovementScreen({ id }: { id: string }) {
   const piece = useOne(pieces, id);
   const stock = useStock(piece);
   if (piece === undefined) return null;
-  if (piece === null || piece.parts.length === 0) return <NothingYet piece={piece} />;
+  if (piece === null) return <PieceList screen="movement" kicker="Wood movement" />;
+  if (piece.parts.length === 0) return <NothingYet piece={piece} />;
   return stock === undefined ? null : <Movement piece={piece} stock={stock} />;
 }
 
-function NothingYet({ piece }: { piece: Piece | null }) {
+function NothingYet({ piece }: { piece: Piece }) {
   return (
     <Screen
-      question="How will it move?"
-      kicker={piece?.name}
+      question={questions.movement}
+      kicker={piece.name}
       action={
-        <a class="button big now" href={routeTo('piece', piece?.id)}>
-          {piece ? 'List its parts' : 'Pieces'}
+        <a class="button big now" href={routeTo('piece', piece.id)}>
+          List its parts
         </a>
       }
     >
-      <p>
-        {piece
-          ? 'Once its parts are listed, each joint gets its verdict: glue it, or let it float and by how much.'
-          : 'There is no such piece.'}
-      </p>
+      <p>Once its parts are listed, each joint gets its verdict: glue it, or let it float and by how much.</p>
     </Screen>
   );
 }
@@ -61,7 +60,7 @@ function Movement({ piece, stock }: { piece: Piece; stock: StockReading | null }
   const moisture = isProblem(seasons) ? undefined : seasons.value;
   return (
     <Screen
-      question={questions[view]}
+      question={viewQuestions[view]}
       kicker={`${piece.name} · wood movement`}
       action={
         <a class="button big" href={routeTo('piece', piece.id)}>

@@ -8,6 +8,7 @@ import { dimensionalChange } from '../../core/movement/dimensional-change.ts';
 import type { OwnWood } from '../../store/records/shop.ts';
 import { changeShop } from '../../store/shop.ts';
 import { Answer } from '../../ui/answer.tsx';
+import { Button } from '../../ui/button.tsx';
 import { NumberField, TextField, Tick } from '../../ui/fields.tsx';
 import { FiguresNote } from '../../ui/figures-note.tsx';
 import { ownWoods } from '../../ui/own-woods.ts';
@@ -57,9 +58,9 @@ export default function WoodScreen() {
     <Screen
       question={questions.wood}
       action={
-        <button type="button" class="button big" onClick={() => history.back()}>
+        <Button look="big" onClick={() => history.back()}>
           Go back
-        </button>
+        </Button>
       }
     >
       {ownWoods.value.map((wood) => (
@@ -86,9 +87,9 @@ export default function WoodScreen() {
           checked={form.openPores}
           onInput={(openPores) => draft.set({ ...form, openPores })}
         />
-        <button type="button" class="button big now" onClick={() => void store()}>
+        <Button look="big now" onClick={store}>
           {known ? `Change ${form.name}` : 'Add it'}
-        </button>
+        </Button>
       </section>
     </Screen>
   );
@@ -119,12 +120,8 @@ function WoodCard({ wood, onChange }: { wood: OwnWood; onChange(): void }) {
         </Answer>
       )}
       <div class="buttons">
-        <button type="button" class="button" onClick={onChange}>
-          Change
-        </button>
-        <button type="button" class="button" onClick={remove}>
-          Take off the list
-        </button>
+        <Button onClick={onChange}>Change</Button>
+        <Button onClick={remove}>Take off the list</Button>
       </div>
     </section>
   );
