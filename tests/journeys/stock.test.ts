@@ -203,6 +203,53 @@ const section = (name: string) => phone.page.getByRole('region', { name, exact: 
 const sectionBox = (name: string, label: string) =>
   section(name).getByRole('textbox', { name: new RegExp(`^${label}`) });
 
+test('a tapered board, the tally of a bundle, and one meter reading for a whole delivery', async () => {
+  const { page } = phone;
+  await page.getByRole('button', { name: 'A delivery has come' }).click();
+  await page.getByRole('heading', { level: 1, name: /does the invoice agree/ }).waitFor();
+  await box('Chalk mark').fill('T1');
+  await next().getByLabel('Wood').selectOption({ label: 'black cherry' });
+  await box('Width').fill('8');
+  await box('Length').fill('96');
+  await next().getByLabel('Tapers').check();
+  await foot('Log board').click();
+  expect(await next().getByRole('alert').count()).toBe(1);
+  await box('At the far end').fill('6');
+  await pad('Next').click();
+  await pad('Log board').click();
+  await page.getByText('T1 is logged.').waitFor();
+  await box('Width').fill('7');
+  await pad('Next').click();
+  await pad('Log board').click();
+  await page.getByText('T2 is logged.').waitFor();
+  // NHLA: a taper is measured a third of the length from its narrow end, 6 2/3 x 8 / 12 = 4.4, so 4; and 7 x 8 / 12 = 4.7, so 5.
+  await page.locator('section[aria-label=Tally] .figure', { hasText: /^9 board feet$/ }).waitFor();
+  await page.keyboard.press('Escape');
+  // AHEC, as a bundle: 7 + 7 whole inches x 8 ft / 12 = 9.3, so 9.
+  await page.getByText('As an export bundle').click();
+  await page.getByText('Tallied as a bundle: 9 board feet').waitFor();
+
+  await page.getByText('One moisture reading for all its boards').click();
+  const more = section('More about the delivery');
+  await more.getByRole('button', { name: 'Note reading' }).click();
+  await more.getByRole('alert').waitFor();
+  await sectionBox('More about the delivery', 'Meter reads').fill('9');
+  await more.getByRole('button', { name: 'Note reading' }).click();
+  await page.getByText('Noted on 2 boards.').waitFor();
+  for (const mark of ['T1', 'T2']) {
+    await page.locator('.board-row', { hasText: mark }).click();
+    await section('Moisture').getByText('1 reading', { exact: true }).waitFor();
+    // The plan gets what the narrow end leaves.
+    if (mark === 'T1') await section('Defects').getByText('Clear: 96 in by 6 in').waitFor();
+    await page.getByRole('link', { name: 'Its delivery' }).click();
+    await page.getByRole('heading', { level: 1, name: /does the invoice agree/ }).waitFor();
+  }
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await page.locator('.board-row', { hasText: 'T2' }).click();
+  await section('Moisture').getByText('No reading yet').waitFor();
+  expect(phone.errors).toEqual([]);
+});
+
 test('moisture over weeks: too wet, drying, in the band, ready; a cold reading is corrected', async () => {
   const { page } = phone;
   const dayLong = 86_400_000;
