@@ -52,6 +52,11 @@ const measureRacked = async () => {
     .waitFor();
 };
 
+const openJoint = () =>
+  page()
+    .getByRole('button', { name: /^Lid to Lid cleat/ })
+    .click();
+
 const places: readonly Place[] = [
   { name: 'Board C1', hash: 'breakdown/demo-piece-chest' },
   {
@@ -59,8 +64,8 @@ const places: readonly Place[] = [
     hash: 'breakdown/demo-piece-chest',
     open: () => page().getByLabel('Panels').check(),
   },
-  { name: 'Lid to Lid cleat', hash: 'movement/demo-piece-chest' },
-  { name: 'Slots in Lid cleat', hash: 'movement/demo-piece-chest' },
+  { name: 'Lid to Lid cleat', hash: 'movement/demo-piece-chest', open: openJoint },
+  { name: 'Slots in Lid cleat', hash: 'movement/demo-piece-chest', open: openJoint },
   { name: 'Clamps', hash: 'glue/demo-piece-chest' },
   { name: 'Squareness', hash: 'square', open: measureRacked },
 ];
@@ -108,7 +113,7 @@ async function compare({ shown, file, width, height }: Compared) {
 
 test.each(places)('$name', async ({ name, hash, open }) => {
   await at('');
-  await page().getByRole('heading', { name: 'What next?' }).waitFor();
+  await page().getByRole('navigation', { name: 'Places' }).waitFor();
   await at(hash);
   await open?.();
   const button = page()

@@ -176,4 +176,30 @@ describe('no inline script runs', () => {
     await page.getByText(markup).first().waitFor();
     expect(await page.locator('#app img').count()).toBe(0);
   });
+
+  test('nor does what stands in a rack list; one that is too large is refused before it is read', async () => {
+    const { page, host } = phone;
+    await page.goto(`${host.address}#/stock/list`);
+    const markup = '<img src=x onerror="window.inlineRan = true">';
+    const quoted = `"${markup.replaceAll('"', '""')}"`;
+    const head = 'chalk mark,species,thickness (quarters),width (in),length (in),note';
+    const choose = (text: string) =>
+      page.getByLabel('Choose a CSV file').setInputFiles({
+        name: 'hostile.csv',
+        mimeType: 'text/csv',
+        buffer: Buffer.from(text),
+      });
+    await choose(`${head}\r\nM1,${quoted},8,6,96,\r\n${quoted},black cherry,8,6,96,${quoted}\r\n`);
+    await page.getByText('1 board can come in').waitFor();
+    await page.getByText(markup).first().waitFor();
+    await page.getByRole('button', { name: 'Take in the 1 good lines' }).click();
+    await page.getByText('1 boards are in the rack.').waitFor();
+    await page.getByText(markup).first().waitFor();
+    expect(await page.locator('#app img').count()).toBe(0);
+    expect(await page.evaluate(() => 'inlineRan' in window)).toBe(false);
+
+    await page.goto(`${host.address}#/stock/list`);
+    await choose(`${head}\r\n${','.repeat(3_000_000)}`);
+    await page.getByText('A list may have 20000 lines and 2 MB.').waitFor();
+  });
 });

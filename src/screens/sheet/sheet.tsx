@@ -1,6 +1,7 @@
 import { useLive } from '../../app/live.ts';
 import { routeTo } from '../../app/routes.ts';
 import { kinds } from '../../store/records/kinds.ts';
+import { Button } from '../../ui/button.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { PartShape } from '../piece/part-shape.tsx';
 import { PartWords } from '../piece/part-words.tsx';
@@ -47,9 +48,9 @@ function Sheet({ of }: { of: SheetRecords }) {
       question={piece.name}
       kicker={`Sheet of ${new Date().toLocaleDateString([], { dateStyle: 'long' })}`}
       action={
-        <button type="button" class="button big now" onClick={() => window.print()}>
+        <Button look="big now" onClick={() => window.print()}>
           Print or save as PDF
-        </button>
+        </Button>
       }
     >
       <div class="sheet">

@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useId, useRef } from 'preact/hooks';
+import { Button } from '../button.tsx';
 import { saveFile } from '../save-file.ts';
 import { drawingFile } from './drawing-file.ts';
 
@@ -46,15 +47,12 @@ export function Drawing({ name, width, height, alternative, children }: Props) {
         {children(hatch)}
       </svg>
       {name && (
-        <button
-          type="button"
-          class="button plain save-drawing"
-          onClick={() =>
-            drawn.current && void saveFile(`${name}.svg`, 'image/svg+xml', drawingFile(drawn.current, name))
-          }
+        <Button
+          look="plain"
+          onClick={() => drawn.current && saveFile(`${name}.svg`, 'image/svg+xml', drawingFile(drawn.current, name))}
         >
           Save the drawing<span class="hidden-visually"> of {name}</span>
-        </button>
+        </Button>
       )}
     </>
   );
