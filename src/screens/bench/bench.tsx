@@ -120,18 +120,14 @@ function FirstVisit({ bench: { boardCount, begun } }: { bench: BenchRead }) {
     <>
       {!begun && <p>No set-up: each of these works at once. All stays on this phone, with or without a signal.</p>}
       <ul class="starts">
-        <Start href={routeTo('square')} what="Is it square?" how="Four sides and two diagonals, or a stick" />
+        <Start href={routeTo('square')} what="Is it square?" how="Sides and diagonals, or a stick" />
         <Start href={routeTo('glue', 'new')} what="Start a glue clock" how="Open time, clamps, rest" />
         <Start
           href={routeTo('stock')}
           what={boardCount > 0 ? `${boardCount} ${boardCount === 1 ? 'board' : 'boards'} logged` : 'Boards have come'}
-          how="Log them and see what you really have"
+          how="Log them, see what you have"
         />
-        <Start
-          href={routeTo('piece', 'new')}
-          what="Make a piece"
-          how="From its parts to the plan, the milling, the glue and the finish"
-        />
+        <Start href={routeTo('piece', 'new')} what="Make a piece" how="From its parts to the last coat" />
       </ul>
     </>
   );
