@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { isProblem } from '../../src/core/answer/problem.ts';
 import { figure } from '../../src/figure/square.ts';
+import { outside } from '../setup/outside.ts';
 
 interface Answer {
   corners: Record<'A' | 'B' | 'C' | 'D', number | null>;
@@ -36,10 +37,20 @@ function lengths(front: number, c: [number, number], d: [number, number]) {
 const atan = (opposite: number, adjacent: number) => (Math.atan2(opposite, adjacent) * 180) / Math.PI;
 
 describe('all six measured', () => {
-  it('5, 12, 13 is square (Euclid I.48)', () => {
-    expect(
-      ask({ front: 1200, right: 500, back: 1200, left: 500, diagonalAC: 1300, diagonalBD: 1300, precision: 0.5 }),
-    ).toMatchObject({
+  it('5, 12, 13 is square', () => {
+    const found = ask({
+      ...{ front: 1200, right: 500, back: 1200, left: 500 },
+      ...{ diagonalAC: 1300, diagonalBD: 1300, precision: 0.5 },
+    });
+    const { corners } = found as { corners: unknown };
+    outside({
+      what: 'figure: sides of 1200 and 500, diagonals of 1300: corners, degrees',
+      source: 'geometry',
+      at: 'Euclid I.48, 5 12 13',
+      expected: { A: 90, B: 90, C: 90, D: 90 },
+      got: corners,
+    });
+    expect(found).toMatchObject({
       corners: { A: 90, B: 90, C: 90, D: 90 },
       shape: 'square',
       slide: { C: 0, D: 0 },

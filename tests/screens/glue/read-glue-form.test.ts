@@ -2,6 +2,7 @@ import { afterEach, describe, expect, test } from 'vitest';
 import { emptyForm, emptySeam } from '../../../src/screens/glue/glue-form.ts';
 import { planProblems, readGlueForm } from '../../../src/screens/glue/read-glue-form.ts';
 import { units } from '../../../src/ui/units.ts';
+import { outside } from '../../setup/outside.ts';
 import { planned, typed } from './samples.ts';
 
 afterEach(() => {
@@ -25,11 +26,15 @@ describe('a glue-up as it is typed', () => {
     const { seams, celsius } = readGlueForm(
       typed({ seams: [{ ...emptySeam, length: "3' 4", width: '3/4' }], temperature: '68' }),
     );
-    // 25.4 mm to the inch (international yard and pound agreement, 1959); tolerance: rounding of doubles.
-    expect(seams[0]?.length).toBeCloseTo(40 * 25.4, 9);
-    expect(seams[0]?.width).toBeCloseTo(0.75 * 25.4, 9);
-    // 68 °F is 20 °C (NIST SP 811, appendix B).
-    expect(celsius).toBeCloseTo(20, 9);
+    // Tolerance: rounding of doubles.
+    outside({
+      what: '3 ft 4 in and 3/4 in typed for a seam, 68 °F: mm, mm, °C',
+      source: 'nist-sp811',
+      at: 'appendix B',
+      expected: [40 * 25.4, 0.75 * 25.4, 20],
+      got: [seams[0]?.length, seams[0]?.width, celsius],
+      tolerance: 5e-10,
+    });
   });
 
   test.each([

@@ -7,6 +7,7 @@ import {
   readSquareForm,
   type SquareForm,
 } from '../../../src/screens/square/square-form.ts';
+import { outside } from '../../setup/outside.ts';
 
 const typed = (texts: SquareForm['texts'], part: Partial<SquareForm> = {}): SquareForm => ({
   ...emptyForm,
@@ -18,8 +19,13 @@ describe('what is measured', () => {
   test('readings are taken as soon as there is one, mixed units and all', () => {
     const { measured, problems } = readSquareForm(typed({ front: '3 ft', right: '45.7 cm', back: ' ' }), 'in');
     expect(problems.size).toBe(0);
-    // 1 ft = 304.8 mm exactly: NIST SP 811, appendix B.
-    expect(measured).toEqual({ way: 'readings', readings: { front: 914.4, right: 457 } });
+    outside({
+      what: '3 ft and 457 mm typed as readings: mm',
+      source: 'nist-sp811',
+      at: 'appendix B: 1 ft is 304.8 mm',
+      expected: { way: 'readings', readings: { front: 914.4, right: 457 } },
+      got: measured,
+    });
   });
 
   test('the longer diagonal gives the difference its sign', () => {

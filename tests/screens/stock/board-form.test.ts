@@ -5,6 +5,7 @@ import { formatLength } from '../../../src/core/length/format-length.ts';
 import { parseLength } from '../../../src/core/length/parse-length.ts';
 import { type BoardForm, formAfter, formOf, readBoardForm } from '../../../src/screens/stock/board-form.ts';
 import type { Board } from '../../../src/store/records/board.ts';
+import { outside } from '../../setup/outside.ts';
 
 const inches = { unit: 'in', nearest: 64 } as const;
 const free: (mark: string) => boolean = () => false;
@@ -12,14 +13,14 @@ const good: BoardForm = { ...formAfter(undefined, 'cherry-black'), width: '6 1/4
 
 test('a board reads in mm; an empty length is the last one’s; the proposed mark stands until another is typed', () => {
   const { board, alike } = readBoardForm(good, 'C1', free, 'in');
-  // 1 in = 25.4 mm, NIST SP 811.
-  expect(board).toEqual({
-    chalk: 'C1',
-    species: 'cherry-black',
-    thickness: { quarters: 4 },
-    width: 158.75,
-    length: 2438.4,
+  outside({
+    what: '6 1/4 in by 96 in typed for a board: mm',
+    source: 'nist-sp811',
+    at: 'appendix B: 1 in is 25.4 mm',
+    expected: [158.75, 2438.4],
+    got: [board?.width, board?.length],
   });
+  expect(board).toMatchObject({ chalk: 'C1', species: 'cherry-black', thickness: { quarters: 4 } });
   expect(alike).toBe(1);
   const next = { ...formAfter(good, ''), width: '7' };
   expect(readBoardForm(next, 'C2', free, 'in').board).toMatchObject({ length: 2438.4, species: 'cherry-black' });
