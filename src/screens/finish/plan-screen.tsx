@@ -3,7 +3,7 @@ import { useDraft } from '../../app/draft.ts';
 import { routeTo } from '../../app/routes.ts';
 import { shop } from '../../app/shop.ts';
 import { isProblem } from '../../core/answer/problem.ts';
-import { finishCautions, ragsTodo } from '../../core/finishing/coat-schedule.ts';
+import { finishCautions, ragsTodo } from '../../core/finishing/finish-cautions.ts';
 import { finishes as kept } from '../../store/finishes.ts';
 import { airNow } from '../../store/records/air-now.ts';
 import type { Piece } from '../../store/records/piece.ts';

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { airFactor } from '../../../src/core/finishing/air-factor.ts';
-import { type CoatScheduleInput, coatSchedule, ragsTodo } from '../../../src/core/finishing/coat-schedule.ts';
+import { type CoatScheduleInput, coatSchedule } from '../../../src/core/finishing/coat-schedule.ts';
+import { ragsTodo } from '../../../src/core/finishing/finish-cautions.ts';
 import { grits } from '../../../src/tables/abrasives.ts';
 import { finishById, finishes } from '../../../src/tables/finishes.ts';
 import { solved } from '../gluing/helpers.ts';
