@@ -160,7 +160,7 @@ test('a tapered panel has equal diagonals and is not square', async () => {
   expect(await answer().locator('.figure').allTextContents()).toEqual(['5 mm', '5 mm']);
   await phone.page.getByRole('heading', { name: /^Tapered/ }).waitFor();
   await pick('The work', 'Case in clamps');
-  await answer().getByText('no clamp cures that').waitFor();
+  await answer().getByText('No clamp cures unequal sides').waitFor();
   await pick('The work', 'Panel, sawn');
   await answer().getByText('Right-hand cut, front end at B').waitFor();
   expect(phone.errors).toEqual([]);

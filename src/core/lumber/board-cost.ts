@@ -55,7 +55,7 @@ export function boardCost(price: BoardPrice): Outcome<BoardCost> {
       gives: money(share),
     },
     {
-      finds: 'cost of the board',
+      finds: 'cost',
       by: phrase('{board} × price {price} + freight {share}', {
         board: inBoardFeet(boardFeet),
         price: money(pricePerBoardFoot),
@@ -67,13 +67,12 @@ export function boardCost(price: BoardPrice): Outcome<BoardCost> {
   const sources = ['label', 'common-practice'] as const;
   const worked: Worked = { value: cost, working: { steps, sources } };
   if (usableBoardFeet === undefined) return { cost: worked };
-  if (usableBoardFeet === 0)
-    return problem('usableBoardFeet', 'Nothing of this board can be used, so it has no price per usable foot.');
+  if (usableBoardFeet === 0) return problem('usableBoardFeet', 'Nothing of this board can be used.');
   const badUse = badNumber('usableBoardFeet', 'The usable part', usableBoardFeet, 'boardFeet', { above: 0, most: 1e6 });
   if (badUse) return badUse;
   const perFoot = cost / usableBoardFeet;
   const last = {
-    finds: 'cost of one usable board foot',
+    finds: 'per usable board foot',
     by: phrase('{cost} ÷ {usable}', { cost: money(cost), usable: inBoardFeet(usableBoardFeet) }),
     gives: money(perFoot),
   };

@@ -54,7 +54,7 @@ export function boardWeight(
     gives: quantity(kilograms, 'kilograms'),
   };
   const holds = phrase(
-    'Near 12% moisture; green or very dry wood is a few percent off, and trees differ by about a tenth.',
+    'Near 12% moisture: green or very dry wood is a few percent off. Trees differ by about a tenth.',
   );
   const sources = [...new Set<SourceId>([source, 'wood-handbook-memory'])];
   return {
@@ -62,7 +62,7 @@ export function boardWeight(
     kilograms: { value: kilograms, working: { steps: [densityStep, weightStep], holds, sources } },
     ...(kilograms > heavyForOneKg && {
       caution: phrase(
-        'About {weight}: more than {limit}, a common limit for one person. Lift it with help, or slide one end at a time.',
+        'About {weight}: over {limit}, a common limit for one person. Lift with help, or slide one end at a time.',
         { weight: quantity(kilograms, 'kilograms'), limit: quantity(heavyForOneKg, 'kilograms') },
       ),
     }),

@@ -47,10 +47,7 @@ export function bundleTally(boards: readonly Board[]): Outcome<BundleTally> {
     const [bad] = checkBoard(board);
     if (bad) return within(bad, `boards.${index}`);
     if (countedInches(board.thickness) !== inchesOfThickness)
-      return problem(
-        `boards.${index}.thickness`,
-        'A bundle holds boards of one thickness. Tally each thickness by itself.',
-      );
+      return problem(`boards.${index}.thickness`, 'A bundle is of one thickness. Tally each by itself.');
     const width = roundHalf(widthInInches(tallyWidth(board)), halfGoes);
     halfGoes = width.halfGoes;
     tallied.push({ widthInches: width.whole, lengthFeet: wholeFeet(board.length) });
@@ -69,7 +66,7 @@ export function bundleTally(boards: readonly Board[]): Outcome<BundleTally> {
         steps: [
           ...rows.map((row) => ({
             finds: `square feet of ${row.lengthFeet} ft boards`,
-            by: phrase('{pieces} boards, together {inches} in wide, × {feet} ft ÷ 12', {
+            by: phrase('{pieces} boards, {inches} in together, × {feet} ft ÷ 12', {
               pieces: count(row.pieces),
               inches: count(row.inches),
               feet: count(row.lengthFeet),
@@ -87,7 +84,7 @@ export function bundleTally(boards: readonly Board[]): Outcome<BundleTally> {
             gives: boardFeet(value),
           },
         ],
-        holds: phrase('One bundle of rough hardwood of one thickness.'),
+        holds: phrase('Rough hardwood of one thickness.'),
         sources: ['ahec', 'common-practice'],
       },
     },

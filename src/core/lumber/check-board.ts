@@ -39,5 +39,5 @@ function badThickness(thickness: Thickness): Problem | undefined {
   if (bad) return bad;
   return Number.isInteger(thickness.quarters * 2)
     ? undefined
-    : problem('quarters', 'The thickness in quarters must be whole or half, like 4 for 4/4. Or measure it in mm.');
+    : problem('quarters', 'The thickness in quarters must be whole or half, like 4 for 4/4.');
 }

@@ -39,6 +39,6 @@ export function deliveryCost({ tallied, unit, price, freight }: DeliveryPrice): 
     }),
     money(tallied * price + freight),
     ['label', 'common-practice'],
-    phrase('One price for all boards; taxes are not in it.'),
+    phrase('One price for all boards, without taxes.'),
   );
 }

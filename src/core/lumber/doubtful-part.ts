@@ -18,20 +18,10 @@ export function doubtfulPart(part: Omit<PartSizes, 'name'> & { readonly panel: b
   const { length, width, thickness, panel } = part;
   const sizes = { length: mm(length), width: mm(width), thickness: mm(thickness) };
   return [
-    thickness > width
-      ? phrase('It is thicker ({thickness}) than wide ({width}). Are the two the wrong way round?', sizes)
-      : undefined,
-    width > length
-      ? phrase(
-          'It is wider ({width}) than long ({length}). The length runs along the grain: is that what you mean?',
-          sizes,
-        )
-      : undefined,
+    thickness > width ? phrase('Thicker ({thickness}) than wide ({width}). Are the two swapped?', sizes) : undefined,
+    width > length ? phrase('Wider ({width}) than long ({length}). Length runs along the grain.', sizes) : undefined,
     panel && thickness < thinPanel
-      ? phrase(
-          'A glued-up panel {thickness} thick is hard to plane and to keep flat. Resaw thicker, or use a solid part.',
-          sizes,
-        )
+      ? phrase('A panel {thickness} thick is hard to plane and keep flat. Resaw thicker, or use a solid part.', sizes)
       : undefined,
   ].filter((doubt) => doubt !== undefined);
 }

@@ -42,7 +42,7 @@ export function exactVolume(board: Board): Outcome<ExactVolume> {
     ),
     gives: m3(cubicMetres),
   };
-  const holds = phrase('Straight boards and even tapers; nothing rounded.');
+  const holds = phrase('Straight boards and even tapers.');
   return {
     cubicMetres: { value: cubicMetres, working: { steps: [step], holds, sources: ['geometry'] } },
     boardFeet: {

@@ -116,8 +116,7 @@ function badWish({ leastLength, leastWidth }: StretchWish) {
 }
 
 function badDefects(defects: readonly Defect[]) {
-  if (defects.length > 100)
-    return problem('defects', 'More than 100 defects on one board. Join those that lie together.');
+  if (defects.length > 100) return problem('defects', 'More than 100 defects. Join those that lie together.');
   for (const [index, { from, to, left, right }] of defects.entries()) {
     const bad =
       badNumber('from', 'The start of the defect', from, 'mm', {}) ??

@@ -64,17 +64,17 @@ export function invoiceDifference(invoice: Invoice, boards: readonly Board[]): O
       ['label', unit === 'm3' ? 'geometry' : 'nhla'],
     ),
     money: oneStep(
-      'difference in money',
+      'in money',
       phrase('{difference} × price {price}', { difference: volumeOf(difference), price: money(price) }),
       money(difference * price),
       ['label'],
     ),
     roundingBound: oneStep(
       'what rounding can make',
-      phrase('half a square foot × thickness in inches, for each of {boards} boards', { boards: count(boards.length) }),
+      phrase('half a square foot × inches thick × {boards} boards', { boards: count(boards.length) }),
       volumeOf(bound),
       ['nhla'],
-      phrase('Both sides measured the same boards; feet dropped from odd lengths are not in it.'),
+      phrase('The same boards on both sides; feet dropped from odd lengths are not in it.'),
     ),
     roundingExplains: Math.abs(difference) <= bound + noise,
   };

@@ -18,10 +18,7 @@ const mostRows = 20_000;
 const mostColumns = 100;
 export const mostText = 2_000_000;
 
-export const tooLarge = problem(
-  '',
-  `A list may have ${mostRows} lines and ${mostText / 1e6} MB. Split it, and take in one part after the other.`,
-);
+export const tooLarge = problem('', `More than ${mostRows} lines or ${mostText / 1e6} MB. Split the list.`);
 
 /**
  * Reads a rack list (`writeRackCsv`), or one made elsewhere with the same column names in any order. Cells are parted
@@ -38,8 +35,7 @@ export const tooLarge = problem(
  */
 export function parseRackCsv(text: string): Outcome<RackFile> {
   if (text.length > mostText) return tooLarge;
-  if (text.includes('\0'))
-    return problem('', 'This is not a UTF-8 text file. Save it as CSV in UTF-8 and import it again.');
+  if (text.includes('\0')) return problem('', 'Not a UTF-8 text file. Save it as CSV in UTF-8.');
   const [header, ...lines] = readCsv(text, separatorOf(text), mostRows + 2);
   if (lines.length > mostRows) return tooLarge;
   if (!header) return problem('', 'The file is empty.');

@@ -49,7 +49,7 @@ export function readRackRow(csv: CsvRow, header: RackHeader): RackRow | Problem[
     if (text(field) === '') problems.push(problem(field, `The ${field} is missing.`));
   }
   if ((text('quarters') === '') === (text('thickness') === ''))
-    problems.push(problem('thickness', 'Give the thickness either in quarters or measured.'));
+    problems.push(problem('thickness', 'Give one thickness: in quarters or measured.'));
   if (problems.length > 0) return problems;
 
   const row: RackRow = {
@@ -74,14 +74,13 @@ const mostLetters = 10_000;
 export const isTooLong = (cell: string): boolean => cell.length > mostLetters;
 
 function brokenLine({ broken, cells }: CsvRow, header: RackHeader): Problem | undefined {
-  if (broken === 'open-quote')
-    return problem('', 'A quote opens here and never closes. Nothing after it could be read.');
-  if (broken === 'text-after-quote') return problem('', 'There is text after a closing quote.');
-  if (cells.some(isTooLong)) return problem('', `A cell of this line has more than ${mostLetters} letters.`);
+  if (broken === 'open-quote') return problem('', 'A quote never closes: nothing after it could be read.');
+  if (broken === 'text-after-quote') return problem('', 'Text after a closing quote.');
+  if (cells.some(isTooLong)) return problem('', `A cell has more than ${mostLetters} letters.`);
   if (cells.slice(header.width).some((cell) => cell.trim() !== ''))
-    return problem('', 'This line has more cells than the header names. A comma in a text must stand in quotes.');
+    return problem('', 'More cells than columns. Put a text with a comma in quotes.');
   if (cells.some((cell) => cell.includes('\ufffd')))
-    return problem('', 'Some letters can’t be read. Save the file as UTF-8 and import it again.');
+    return problem('', 'Some letters can’t be read. Save it as CSV in UTF-8.');
   return undefined;
 }
 

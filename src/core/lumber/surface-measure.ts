@@ -58,9 +58,7 @@ export function surfaceMeasure(board: Board, halfGoes: HalfGoes = 'up'): Outcome
           gives: count(rounded.whole),
         },
       ],
-      holds: phrase(
-        'Rough boards of random width; a tapered one is measured a third of its length from the narrow end.',
-      ),
+      holds: phrase('Rough boards of random width; tapers are measured a third from the narrow end.'),
       sources: recalled ? ['nhla', 'nhla-memory'] : ['nhla'],
     },
   };

@@ -29,13 +29,13 @@ export function surfacedThickness(quarters: number, rows: readonly SurfacedRow[]
   const row = rows.find((candidate) => candidate.quarters === quarters);
   if (!row) {
     const known = rows.map((candidate) => `${candidate.quarters}/4`).join(', ');
-    return problem('quarters', `The table has no surfaced thickness for this one. It has ${known}.`);
+    return problem('quarters', `The table has only ${known}.`);
   }
   return oneStep(
-    'thickness surfaced two sides',
+    'surfaced two sides',
     phrase('standard table, row {quarters}/4', { quarters: count(quarters) }),
     mm(row.mm),
     [row.source],
-    phrase('Flat boards. Cup, bow and twist take more.'),
+    phrase('Flat boards; warp takes more.'),
   );
 }

@@ -35,15 +35,12 @@ export function airOverTime(readings: readonly (Air & { readonly at: number })[]
       steps: [
         {
           finds: 'equilibrium moisture',
-          by: phrase(
-            'mean of {readings} readings of the air within {time}, each by the sorption equation, {least} to {most}',
-            {
-              readings: count(sound.length),
-              time: seconds(monthSeconds),
-              least: percent(Math.min(...sound.map((one) => one.value))),
-              most: percent(Math.max(...sound.map((one) => one.value))),
-            },
-          ),
+          by: phrase('mean of {readings} readings within {time} by the sorption equation, {least} to {most}', {
+            readings: count(sound.length),
+            time: seconds(monthSeconds),
+            least: percent(Math.min(...sound.map((one) => one.value))),
+            most: percent(Math.max(...sound.map((one) => one.value))),
+          }),
           gives: percent(value),
         },
       ],

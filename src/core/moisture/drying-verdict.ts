@@ -92,12 +92,12 @@ export function dryingVerdict(input: DryingInput): Outcome<Worked<DryingVerdict>
       steps: [
         {
           finds: 'latest moisture',
-          by: phrase('the newest of {readings} readings, against the band {least} to {most}', said),
+          by: phrase('the newest of {readings} readings; the band is {least} to {most}', said),
           gives: percent(latest.percent),
         },
       ],
       holds: phrase(
-        'Ready means: in the band, and within {within} over {time} or longer. A forecast is the earliest likely date.',
+        'Ready: in the band, and within {within} over {time} or longer. A forecast is the earliest likely date.',
         said,
       ),
       sources: ['common-practice', 'assumption'],
@@ -109,23 +109,21 @@ export function dryingVerdict(input: DryingInput): Outcome<Worked<DryingVerdict>
 type Said = Readonly<Record<string, Quantity>>;
 
 const reasons: Record<DryingState, string> = {
-  'too-wet':
-    'Too wet to glue: {latest}, and interior work is not glued above {limit}. It would shrink after the glue has set.',
-  drying: 'Still drying: {latest}, above the band {least} to {most}.',
-  gaining:
-    'Drier than it will live: {latest}, below the band {least} to {most}. It will swell; let it take up moisture first.',
-  settling: 'In the band at {latest}, but not yet shown to be steady: it needs readings within {within} over {time}.',
-  ready: 'Ready: {latest}, in the band {least} to {most}, and steady within {within} over {time} or longer.',
+  'too-wet': '{latest}: interior work is not glued above {limit}. It would shrink after the glue has set.',
+  drying: '{latest}, above the band {least} to {most}.',
+  gaining: '{latest}, below the band {least} to {most}. It will swell: let it take up moisture first.',
+  settling: '{latest}, in the band {least} to {most}. Steady takes readings within {within} over {time}.',
+  ready: '{latest}, in the band {least} to {most}, and steady within {within} over {time} or longer.',
 };
 
 function dryingProblem({ readings, target, equilibrium, now }: DryingInput): Problem | undefined {
   const limits = { least: 0, most: 30 };
-  if (readings.length === 0) return problem('readings', 'No reading yet. Take one with the meter and enter it.');
+  if (readings.length === 0) return problem('readings', 'No reading yet.');
   for (const [index, one] of readings.entries()) {
     const wrong =
       badNumber(`readings.${index}.percent`, 'The reading', one.percent, 'percent', { least: 0, most: 100 }) ??
       badNumber(`readings.${index}.at`, 'The time of the reading', one.at, 'count', {}) ??
-      (one.at > now ? problem(`readings.${index}.at`, 'This reading lies in the future. Check its date.') : undefined);
+      (one.at > now ? problem(`readings.${index}.at`, 'The reading is in the future. Check its date.') : undefined);
     if (wrong) return wrong;
   }
   return (
@@ -160,26 +158,23 @@ function forecastOf(
   const latest = readings.at(-1) as MoistureReading;
   if (state === 'ready') return { expectedAt: latest.at, forecast: phrase('It has arrived.') };
   if (state === 'settling') {
-    return { forecast: phrase('Take another reading a week after the first one in the band.') };
+    return { forecast: phrase('Read again a week after the first in the band.') };
   }
   const edge = state === 'gaining' ? target.least : target.most;
   if (state === 'gaining' ? equilibrium <= edge : equilibrium >= edge) {
     return {
-      forecast: phrase(
-        'The air holds wood at {air}: here it never gets into the band {least} to {most}. Change the air.',
-        said,
-      ),
+      forecast: phrase('The air holds wood at {air}: here it never gets into the band. Change the air.', said),
     };
   }
   const timeConstant = dryingTimeConstant(readings, equilibrium);
   if (timeConstant === undefined) {
-    return { forecast: phrase('No date yet: that takes two readings, days apart, that move towards {air}.', said) };
+    return { forecast: phrase('No date yet: it takes two readings, days apart, moving towards {air}.', said) };
   }
   const wait = timeConstant * Math.log((latest.percent - equilibrium) / (edge - equilibrium));
   if (wait > forecastLimit) return { forecast: phrase('Moving too slowly for a date.') };
   return {
     expectedAt: latest.at + wait,
-    forecast: phrase('From the pace of the readings towards {air}, the band is about {time} away at the earliest.', {
+    forecast: phrase('At this pace towards {air}, the band is about {time} away at the earliest.', {
       ...said,
       time: seconds(Math.max(0, latest.at + wait - now) / 1000),
     }),

@@ -19,7 +19,7 @@ export function moistureProblem(field: string, moisture: number): Problem | unde
   if (moisture > fibreSaturation && Number.isFinite(moisture)) {
     return problem(
       field,
-      'At {moisture} the wood is above fibre saturation, about {limit}, where it neither swells nor shrinks. Enter at most {limit}.',
+      '{moisture} is above fibre saturation, where wood neither swells nor shrinks. Enter at most {limit}.',
       { moisture: percent(moisture), limit: percent(fibreSaturation) },
     );
   }

@@ -36,13 +36,9 @@ export function temperatureCorrection(reading: {
   if (wrong) return wrong;
   const departure = reading.celsius - calibratedAt;
   if (Math.abs(departure) > furthest) {
-    return problem(
-      'celsius',
-      "So far from the meter's {calibrated} the rule fails. Let the wood come to shop temperature.",
-      {
-        calibrated: inCelsius(calibratedAt),
-      },
-    );
+    return problem('celsius', "Too far from the meter's {calibrated}. Let the wood come to shop temperature.", {
+      calibrated: inCelsius(calibratedAt),
+    });
   }
   const correction = -departure * percentPerDegree;
   const value = Math.max(0, reading.percent + correction);
@@ -52,7 +48,7 @@ export function temperatureCorrection(reading: {
       steps: [
         {
           finds: 'correction',
-          by: phrase('half a percent for each 5.6 °C (10 °F) by which the wood, {wood}, is colder than {calibrated}', {
+          by: phrase('half a percent for each 5.6 °C (10 °F) that the wood, {wood}, is colder than {calibrated}', {
             wood: inCelsius(reading.celsius),
             calibrated: inCelsius(calibratedAt),
           }),
@@ -60,12 +56,12 @@ export function temperatureCorrection(reading: {
         },
         {
           finds: 'corrected moisture',
-          by: phrase('reading {reading} plus the correction', { reading: percent(reading.percent) }),
+          by: phrase('reading {reading} + correction', { reading: percent(reading.percent) }),
           gives: percent(value),
         },
       ],
       holds: phrase(
-        "Resistance meters without their own correction, to about half a percent. The meter's manual comes first.",
+        "Pin meters without their own correction, to about half a percent. The meter's manual comes first.",
       ),
       sources: ['wood-handbook-memory'],
     },

@@ -27,15 +27,15 @@ export function badLength(field: string, name: string, value: number): Problem |
 function saySlip({ name, kind, likely, or }: SlippedDigit, value: number): Problem {
   if (or !== null) {
     const both = `${spokenReadings[name]}, {value}, and the ${spokenReadings[or]}`;
-    return problem(name, `The ${both} don't belong to one piece: a digit slipped in one. Measure both again.`, {
+    return problem(name, `The ${both} don't fit: a digit slipped in one. Measure both again.`, {
       value: mm(value),
     });
   }
   const what = {
     tenth: 'looks ten times too short',
     tenfold: 'looks ten times too long',
-    inches: 'looks like inches among millimetres',
-    'inches twice': 'looks as if it had been turned into millimetres twice',
+    inches: 'looks like inches',
+    'inches twice': 'looks turned into mm twice',
   }[kind];
   return problem(name, `The ${spokenReadings[name]}, {value}, ${what}: about {likely} would fit. Measure it again.`, {
     value: mm(value),
@@ -50,10 +50,10 @@ function badTriangle(readings: Readings): Problem | undefined {
     if (a === undefined || b === undefined || d === undefined) continue;
     if (d < a + b && d > Math.abs(a - b)) continue;
     const blame = likeliest(readings, [diagonal, one, other]);
-    const limit = d >= a + b ? 'longer than the two together' : 'too short to reach across';
+    const limit = d >= a + b ? 'longer than both together' : 'too short';
     return problem(
       blame,
-      `These make no corner: ${spokenReadings[one]} {a}, ${spokenReadings[other]} {b} and a diagonal of {d}, ${limit}. ` +
+      `No corner: ${spokenReadings[one]} {a}, ${spokenReadings[other]} {b}, diagonal {d}, ${limit}. ` +
         `Measure the ${spokenReadings[blame]} again.`,
       { a: mm(a), b: mm(b), d: mm(d) },
     );
@@ -72,7 +72,7 @@ function likeliest(readings: Readings, names: readonly [ReadingName, ...ReadingN
 
 function badReadings(readings: Readings): Problem | undefined {
   const names = measuredNames(readings);
-  if (names.length === 0) return problem('readings', 'Nothing is measured yet. Measure a side or a diagonal.');
+  if (names.length === 0) return problem('readings', 'Measure a side or a diagonal.');
   for (const name of names) {
     const bad = badLength(name, `The ${spokenReadings[name]}`, readings[name] ?? 0);
     if (bad) return bad;
@@ -87,7 +87,7 @@ function badReadings(readings: Readings): Problem | undefined {
   const runsAlong = shape.C.x - shape.D.x > 0.1 * Math.abs(shape.C.y - shape.D.y);
   return isConvex(shape) && runsAlong
     ? undefined
-    : problem(names[0] ?? 'readings', 'These readings make no four-cornered piece. Measure all of them again.');
+    : problem(names[0] ?? 'readings', 'These make no four-cornered piece. Measure all again.');
 }
 
 /**

@@ -1,4 +1,4 @@
-import { type Phrase, phrase } from '../answer/phrase.ts';
+import { phrase } from '../answer/phrase.ts';
 import { type Outcome, problem } from '../answer/problem.ts';
 import { mm, percent } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
@@ -13,7 +13,6 @@ export interface ClampCorrection {
   readonly shorten: number;
   /** How far to pull it, past square, so that it springs back to square, mm. */
   readonly pullTo: number;
-  readonly say: Phrase;
 }
 
 /**
@@ -36,22 +35,17 @@ export function correctionClamps(
   springBack: number,
 ): Outcome<Worked<ClampCorrection>> {
   if (kind === 'undetermined')
-    return problem(
-      'shape',
-      "These readings can't tell whether clamps will cure it. Measure all four sides and both diagonals.",
-    );
+    return problem('shape', "These readings can't tell. Measure all four sides and both diagonals.");
   if (kind !== 'racked' && kind !== 'square')
-    return problem('shape', 'Opposite sides differ, and no clamp cures that. Make opposite parts equal first.');
+    return problem('shape', 'No clamp cures unequal sides. Make opposite parts equal first.');
   if (!(springBack >= 0 && springBack <= 0.8))
     return problem('springBack', 'Spring-back must be from {least} to {most}.', {
       least: percent(0),
       most: percent(80),
     });
   const { diagonalAC, diagonalBD } = lengthsOf(shape);
-  const [squeeze, long, name] =
-    diagonalAC >= diagonalBD
-      ? (['diagonalAC', diagonalAC, 'A to C'] as const)
-      : (['diagonalBD', diagonalBD, 'B to D'] as const);
+  const [squeeze, long] =
+    diagonalAC >= diagonalBD ? (['diagonalAC', diagonalAC] as const) : (['diagonalBD', diagonalBD] as const);
   const square = Math.sqrt((diagonalAC ** 2 + diagonalBD ** 2) / 2);
   const shorten = long - square;
   const pull = shorten / (1 - springBack);
@@ -61,13 +55,6 @@ export function correctionClamps(
       square,
       shorten,
       pullTo: long - pull,
-      say:
-        kind === 'square'
-          ? phrase('Leave the clamps as they are: it is as square as you can measure.')
-          : phrase(
-              `Squeeze ${name} until it is {shorten} shorter and reads {square}. Pull it to {pullTo} and let it spring back, then measure both diagonals again.`,
-              { shorten: mm(shorten), square: mm(square), pullTo: mm(long - pull) },
-            ),
     },
     working: {
       steps: [
@@ -81,7 +68,7 @@ export function correctionClamps(
         },
         {
           finds: 'must shorten by',
-          by: phrase('{long} less {square}, about half the difference', { long: mm(long), square: mm(square) }),
+          by: phrase('{long} less {square}', { long: mm(long), square: mm(square) }),
           gives: mm(shorten),
         },
         {
@@ -90,7 +77,7 @@ export function correctionClamps(
           gives: mm(pull),
         },
       ],
-      holds: phrase('While the glue still lets the joints move. Tighten a little at a time, pads under the clamp.'),
+      holds: phrase('While the glue lets the joints move. Tighten a little at a time, pads under the jaws.'),
       sources: ['geometry', 'common-practice'],
     },
   };

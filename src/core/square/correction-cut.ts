@@ -25,7 +25,6 @@ export interface CutCorrection {
   readonly shared: readonly [GuideMove, GuideMove] | null;
   /** Wood taken off the longer of the two edges, mm. */
   readonly lost: number;
-  readonly say: Phrase;
   readonly sayShared: Phrase | null;
   /** The piece once the one end has moved. */
   readonly after: Quadrilateral;
@@ -84,9 +83,6 @@ export function correctionCut(shape: Quadrilateral, end: PanelEnd, state: CutSta
       move: square ? null : one,
       shared: square ? null : shared,
       lost: one.towards ? one.distance : 0,
-      say: square
-        ? phrase(`Leave the ${end}-hand cut as it is.`)
-        : phrase(`Move ${sayMove(one, end, 'distance')}.`, { distance: mm(one.distance) }),
       sayShared: square ? null : sayShared,
       after: keepBack
         ? { ...shape, [front]: { x: shape[back].x, y: 0 } }
@@ -96,18 +92,18 @@ export function correctionCut(shape: Quadrilateral, end: PanelEnd, state: CutSta
       steps: [
         {
           finds: `lean of the ${end}-hand cut`,
-          by: phrase('how far its back end stands off the square line from its front end'),
+          by: phrase('its back end, off the square line from its front end'),
           gives: mm(Math.abs(outBy)),
         },
         {
           finds: `move at ${one.corner}`,
           by: keepBack
-            ? phrase('the edge is sawn and no wood is left at the back end, so the front end comes in by as much')
+            ? phrase('no wood left at the back end: the front end comes in as much')
             : phrase('the lean, along the back edge'),
           gives: mm(one.distance),
         },
       ],
-      holds: phrase('With the front edge straight and taken as the reference. Cut proud, try, then cut to the line.'),
+      holds: phrase('Straight front edge, the reference. Cut proud, try, then cut to the line.'),
       sources: ['geometry', 'common-practice'],
     },
   };

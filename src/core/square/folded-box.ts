@@ -72,13 +72,11 @@ export function foldedBox(
         },
         {
           finds: 'board needed',
-          by: phrase('the four long points and {cuts} losses of {loss}', { cuts: count(3), loss: mm(loss) }),
+          by: phrase('four long points and {cuts} losses of {loss}', { cuts: count(3), loss: mm(loss) }),
           gives: mm(board),
         },
       ],
-      holds: phrase(
-        'Four corners of 90 degrees, all parts of one thickness. Mark the order on the face before cutting.',
-      ),
+      holds: phrase('Square corners, one thickness. Mark the order on the face before cutting.'),
       sources: ['geometry', 'common-practice'],
     },
   };

@@ -31,15 +31,14 @@ export interface MitreFrame {
  * @source plane geometry: the angles of a quadrilateral add up to 360 degrees (Euclid I.32)
  */
 export function mitreFrame(errors: readonly number[], joint: number): Outcome<Worked<MitreFrame>> {
-  if (errors.length !== 8)
-    return problem('errors', 'A frame of four has {cuts} mitre cuts. Give all of them.', { cuts: count(8) });
+  if (errors.length !== 8) return problem('errors', 'A frame has {cuts} mitre cuts. Give all.', { cuts: count(8) });
   for (const [index, error] of errors.entries()) {
     const bad = badNumber(`errors.${index}`, 'The angle error', error, 'degrees', { least: -5, most: 5 });
     if (bad) return bad;
   }
   const sum = errors.reduce((total, error) => total + error, 0);
   if (Math.abs(sum) > 10)
-    return problem('errors', 'Together the cuts are more than {most} off. Set the saw again.', { most: degrees(10) });
+    return problem('errors', 'Together they are more than {most} off. Set the saw again.', { most: degrees(10) });
   const last = mitreGap(sum, joint);
   if (isProblem(last)) return last;
   const eachCut = 0 - sum / 8;
@@ -59,7 +58,7 @@ export function mitreFrame(errors: readonly number[], joint: number): Outcome<Wo
       steps: [
         {
           finds: 'all cuts together',
-          by: phrase('the errors of {cuts} cuts added', { cuts: count(8) }),
+          by: phrase('errors of {cuts} cuts added', { cuts: count(8) }),
           gives: degrees(sum),
         },
         ...last.working.steps,
@@ -69,7 +68,7 @@ export function mitreFrame(errors: readonly number[], joint: number): Outcome<Wo
           gives: degrees(eachCut),
         },
       ],
-      holds: phrase('Opposite parts equal in length: make them so first.'),
+      holds: phrase('Make opposite parts equal first.'),
       sources: ['geometry'],
     },
   };

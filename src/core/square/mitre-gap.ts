@@ -38,7 +38,7 @@ export function mitreGap(error: number, joint: number): Outcome<Worked<MitreGap>
           gives: mm(gap),
         },
       ],
-      holds: phrase('With the corner held at 90 degrees.'),
+      holds: phrase('Corner held square.'),
       sources: ['geometry'],
     },
   };

@@ -51,7 +51,7 @@ export function oppositeParts(
       trims,
       say:
         trims.length === 0
-          ? phrase('Opposite parts are equal. Now look at the angles.')
+          ? phrase('Opposite parts are equal.')
           : phrase(text, Object.fromEntries(trims.map(({ part, by }) => [part, mm(by)]))),
     },
     working: {

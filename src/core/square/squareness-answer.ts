@@ -18,7 +18,7 @@ function sayMoves({ slide, detectable, fitted: { C, D } }: Omit<Squareness, 'say
   const higher = Math.abs(C.y - D.y);
   if (largest <= (detectable ?? 0) && higher > largest)
     return phrase(
-      `Both ends are square to the front edge, but the back edge runs off: {by} further back at ${C.y > D.y ? 'C than at D' : 'D than at C'}.`,
+      `Both ends are square, but the back edge runs off: {by} further back at ${C.y > D.y ? 'C than at D' : 'D than at C'}.`,
       { by: mm(higher) },
     );
   const seen = moves.filter(({ by }) => Math.abs(by) > Math.min(detectable ?? 0, largest / 2));
@@ -31,12 +31,10 @@ export function saySquareness(found: Omit<Squareness, 'say'>, measured: Measured
   if (found.suspect) return phrase(`The ${spokenReadings[found.suspect]} doesn't fit the others. Measure it again.`);
   if (!found.closing.consistent)
     return measured.way === 'readings'
-      ? phrase('The readings contradict each other by {closing}. Measure all of them again.', {
+      ? phrase('The readings disagree by {closing}. Measure all again.', {
           closing: mm(found.closing.closing),
         })
-      : phrase(
-          'The ends are not as you said: these readings make no such piece. Measure all four sides and both diagonals.',
-        );
+      : phrase('The ends are not as you said. Measure all four sides and both diagonals.');
   const lacking = missing(measured);
   if (found.shape === 'undetermined')
     return phrase(

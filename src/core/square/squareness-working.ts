@@ -17,7 +17,7 @@ function fitSteps(
   if (closing.spare > 0)
     steps.push({
       finds: 'closing error',
-      by: phrase('what is left over when the nearest shape is laid through {readings} readings', {
+      by: phrase('left over by the nearest shape through {readings} readings', {
         readings: count(readings),
       }),
       gives: mm(closing.closing),
@@ -61,7 +61,7 @@ export function squarenessWorking(
       : [
           {
             finds: 'least lean that shows',
-            by: phrase('below this a square piece explains every reading, none further off than {precision}', {
+            by: phrase('a smaller one hides in readings {precision} off', {
               precision: mm(usedPrecision(precision)),
             }),
             gives: mm(found.detectable),
@@ -71,7 +71,7 @@ export function squarenessWorking(
     steps: [...(stick?.steps ?? []), ...fitSteps(found, sides, measured), ...shows],
     holds:
       stick?.holds ??
-      phrase('Straight edges, the front edge as the reference, pieces from {least} to {most}.', {
+      phrase('Straight edges, the front edge the reference; pieces of {least} to {most}.', {
         least: mm(50),
         most: mm(6000),
       }),

@@ -29,15 +29,15 @@ export function stickDifference(length: number, width: number, difference: numbe
     },
     { finds: 'half the difference', by: phrase('{difference} / 2', { difference: mm(difference) }), gives: mm(half) },
     {
-      finds: 'lean if both ends lean alike',
+      finds: 'lean, both ends alike',
       by: phrase('{half} x {diagonal} / {length}', { half: mm(half), diagonal: mm(diagonal), length: mm(length) }),
       gives: mm(alike),
     },
     ...(farEnd === 'square'
       ? [
           {
-            finds: 'lean with the left end square',
-            by: phrase('{times} x {alike}: the right end has the whole error', { times: factor(2), alike: mm(alike) }),
+            finds: 'lean, left end square',
+            by: phrase('{times} x {alike}', { times: factor(2), alike: mm(alike) }),
             gives: mm(lean),
           },
         ]
@@ -47,7 +47,7 @@ export function stickDifference(length: number, width: number, difference: numbe
     value: lean,
     working: {
       steps,
-      holds: phrase("The diagonals alone can't tell whether both ends lean or one: it is taken as you said."),
+      holds: phrase("The diagonals alone can't tell which end leans: it is taken as you said."),
       sources: ['geometry'],
     },
   };

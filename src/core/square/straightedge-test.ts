@@ -29,7 +29,7 @@ export function straightedgeTest(gap: number, length: number): Outcome<Worked> {
       steps: [
         {
           finds: 'error of the edge',
-          by: phrase('{gap} / 2, since the flip doubles it', { gap: mm(gap) }),
+          by: phrase('{gap} / 2: the flip doubles it', { gap: mm(gap) }),
           gives: mm(gap / 2),
         },
       ],

@@ -61,7 +61,7 @@ export function tolerance(
           ? [
               {
                 finds: 'what the readings hide',
-                by: phrase('least slide they show, and the error of the tool'),
+                by: phrase('least slide shown, and the tool’s error'),
                 gives: mm(hidden),
               },
             ]

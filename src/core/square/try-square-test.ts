@@ -39,7 +39,7 @@ export function trySquareTest(gap: number, length: number): Outcome<Worked<TrySq
       steps: [
         {
           finds: 'error at that length',
-          by: phrase('{gap} / 2, since the flip doubles it', { gap: mm(gap) }),
+          by: phrase('{gap} / 2: the flip doubles it', { gap: mm(gap) }),
           gives: mm(gap / 2),
         },
         {
@@ -53,7 +53,7 @@ export function trySquareTest(gap: number, length: number): Outcome<Worked<TrySq
           gives: degrees(inside),
         },
       ],
-      holds: phrase('The edge must be straight: test it first.'),
+      holds: phrase('Test first that the edge is straight.'),
       sources: ['geometry', 'common-practice'],
     },
   };

@@ -50,7 +50,7 @@ export function windingSticks(
     working: {
       steps: [
         swapped === null
-          ? { finds: 'wind over the sticks', by: phrase('as seen, the sticks taken as true'), gives: mm(overSticks) }
+          ? { finds: 'wind over the sticks', by: phrase('as seen, sticks taken as true'), gives: mm(overSticks) }
           : {
               finds: 'wind over the sticks',
               by: phrase('mean of {seen} and {swapped}', { seen: mm(seen), swapped: mm(swapped) }),

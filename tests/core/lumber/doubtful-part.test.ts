@@ -10,7 +10,7 @@ test('an ordinary part raises no doubt, nor does a square one', () => {
 });
 
 test('sizes that look swapped are asked about', () => {
-  expect(doubts({ width: 19, thickness: 300 })).toEqual([expect.stringContaining('thicker')]);
+  expect(doubts({ width: 19, thickness: 300 })).toEqual([expect.stringContaining('Thicker')]);
   expect(doubts({ length: 300, width: 600 })).toEqual([expect.stringContaining('along the grain')]);
 });
 

@@ -49,8 +49,8 @@ it('does not guess between two', () => {
 });
 
 it.each([
-  ['too long', { front: 1800, right: 800, diagonalAC: 2600 }, 'diagonalAC', 'longer than the two together'],
-  ['too short', { front: 1800, left: 800, diagonalBD: 1000 }, 'diagonalBD', 'too short to reach across'],
+  ['too long', { front: 1800, right: 800, diagonalAC: 2600 }, 'diagonalAC', 'longer than both together'],
+  ['too short', { front: 1800, left: 800, diagonalBD: 1000 }, 'diagonalBD', 'diagonal {d}, too short'],
   // Six readings: the one without which the rest fit.
   ['an end too long', { ...all, right: 4000 }, 'right', 'Measure the right end again'],
   ['a diagonal too long', { ...all, diagonalBD: 2700 }, 'diagonalBD', 'Measure the diagonal B to D again'],

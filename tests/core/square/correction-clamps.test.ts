@@ -44,13 +44,11 @@ it('pulls past square by what springs back, and so ends square', () => {
   const long = found.square + found.shorten;
   // Of the pull a quarter comes back.
   expect(long - (long - found.pullTo) * 0.75).toBeCloseTo(found.square, 9);
-  expect(found.say.text).toContain('Squeeze A to C until it is {shorten} shorter');
+  expect(found.squeeze).toBe('diagonalAC');
 });
 
 it('leaves a square piece be, and knows what clamps cannot cure', () => {
-  expect(correctionClamps(rectangleOf(900, 700), 'square', 0.2)).toMatchObject({
-    value: { shorten: 0, say: { quantities: {} } },
-  });
+  expect(correctionClamps(rectangleOf(900, 700), 'square', 0.2)).toMatchObject({ value: { shorten: 0 } });
   expect(correctionClamps(racked(900, 700, 5), 'tapered', 0.2)).toMatchObject({ field: 'shape' });
   expect(correctionClamps(racked(900, 700, 5), 'undetermined', 0.2)).toMatchObject({ field: 'shape' });
   expect(correctionClamps(racked(900, 700, 5), 'racked', 1)).toMatchObject({ field: 'springBack' });

@@ -76,8 +76,7 @@ const leaning: Quadrilateral = { ...rectangleOf(1800, 800), C: { x: 1802, y: 800
 
 it('says which end of the guide, which way and how far', () => {
   const { value } = correctionCut(leaning, 'right', 'line');
-  expect(value.say.text).toBe('Move the back end of the right-hand cut (C) {distance} towards D.');
-  expect(value.say.quantities).toEqual({ distance: { value: 2, unit: 'mm' } });
+  expect(value.move).toEqual({ corner: 'C', other: 'D', towards: true, distance: 2 });
   expect(value.sayShared?.text).toBe(
     'Or share it: the back end of the right-hand cut (C) {back} towards D, the front end of the right-hand cut (B) {front} away from A.',
   );
@@ -99,6 +98,5 @@ it('leaves a square cut alone', () => {
     shared: null,
     sayShared: null,
     lost: 0,
-    say: { text: 'Leave the left-hand cut as it is.' },
   });
 });

@@ -34,7 +34,7 @@ it('shows half the difference, the diagonal over the length, and the doubling', 
   expect(alike.working.steps.map(({ finds }) => finds)).toEqual([
     'diagonal',
     'half the difference',
-    'lean if both ends lean alike',
+    'lean, both ends alike',
   ]);
   expect(one.working.steps.at(-1)?.gives.value).toBe(one.value);
 });
