@@ -183,7 +183,7 @@ test('a slipped digit, a broken triangle and a reading that doesn’t fit are na
 
   // Euclid I.20: 48 and 24 reach 72 at most.
   await fill({ 'Diagonal A': '80' });
-  await field('Diagonal A').getByText('longer than the two together').waitFor();
+  await field('Diagonal A').getByText('longer than both together').waitFor();
 
   await fill({ 'Diagonal A': '53 11/16', 'Diagonal B': '53 11/16', 'Right end': '24 3/4' });
   await answer().getByText("The right end doesn't fit the others.").waitFor();

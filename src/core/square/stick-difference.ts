@@ -37,7 +37,7 @@ export function stickDifference(length: number, width: number, difference: numbe
       ? [
           {
             finds: 'lean, left end square',
-            by: phrase('{times} x {alike}', { times: factor(2), alike: mm(alike) }),
+            by: phrase('{times} x {alike}: the right end has the whole error', { times: factor(2), alike: mm(alike) }),
             gives: mm(lean),
           },
         ]
