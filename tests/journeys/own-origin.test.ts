@@ -200,6 +200,6 @@ describe('no inline script runs', () => {
 
     await page.goto(`${host.address}#/stock/list`);
     await choose(`${head}\r\n${','.repeat(3_000_000)}`);
-    await page.getByText('A list may have 20000 lines and 2 MB.').waitFor();
+    await page.getByText('More than 20000 lines or 2 MB.').waitFor();
   });
 });
