@@ -61,15 +61,15 @@ test('six readings of a racked panel: which way, how far, near enough; kept befo
   // The angle at B is 90° and asin(0.14 / 24), 0.33°.
   await says.getByText('90.33°').first().waitFor();
   await says.getByText('Readings disagree by').waitFor();
-  await says.getByText('Least lean these readings show').waitFor();
+  await says.getByText('Least lean shown').waitFor();
   await page.getByRole('img', { name: /towards D/ }).waitFor();
 
   // 0.14 in over 24 in is 5.8 thousandths an inch: too far for drawers, near enough for whoever allows 6.
   const enough = page.getByRole('region', { name: 'Near enough' });
   await enough.getByText('Too far out for this use.').waitFor();
-  await box('How far out').fill('6');
+  await box('An end may be out').fill('6');
   await enough.getByText('Near enough for this use.').waitFor();
-  await box('How far out').fill('0');
+  await box('An end may be out').fill('0');
   await enough.getByRole('alert').waitFor();
   await enough.getByText('Near enough for this use.').waitFor();
 
@@ -100,7 +100,7 @@ test('six readings of a racked panel: which way, how far, near enough; kept befo
   // The half-done check, what is allowed and the spring-back are still as they were.
   expect(await box('Diagonal A').inputValue()).toBe('53 5/8');
   expect(await box('Springs back').inputValue()).toBe('40');
-  expect(await box('How far out').inputValue()).toBe('6');
+  expect(await box('An end may be out').inputValue()).toBe('6');
 
   await phone.page.getByRole('button', { name: 'Delete check 1' }).click();
   await expect.poll(() => after.count()).toBe(1);
@@ -129,9 +129,9 @@ test('the stick: half the difference times diagonal over length, and twice that 
 
   // A square that is itself out by more than what is allowed can't call the end square.
   await open('square/tools');
-  await fill({ 'Length of the lines': '200', 'Gap at the far ends': '0.8', 'Which tool': 'old square' });
+  await fill({ 'Length of the lines': '200', 'Gap at the far ends': '0.8', 'Name of the tool': 'old square' });
   await answer().getByText('90.11° inside').waitFor();
-  await press('Remember its error');
+  await press('Keep its error');
   await page.getByRole('region', { name: 'Tools tested' }).getByText('old square').waitFor();
   await open();
   await fill({ Difference: '0' });
@@ -301,11 +301,11 @@ test('tools: a straightedge and winding sticks keep their own error, and forgett
   await open('square/tools');
   const { page } = phone;
   await page.getByLabel('Straightedge').check();
-  await fill({ 'Between the points': '900', 'Widest gap': '0.6', 'Which tool': 'long edge' });
+  await fill({ 'Between the points': '900', 'Widest gap': '0.6', 'Name of the tool': 'long edge' });
   await answer().getByText('0.3 mm crowned').waitFor();
   await page.getByLabel('Nearer to you').check();
   await answer().getByText('0.3 mm hollow').waitFor();
-  await press('Remember its error');
+  await press('Keep its error');
   const tools = page.getByRole('region', { name: 'Tools tested' });
   await tools.getByText('0.3 mm hollow over 900 mm').waitFor();
 
@@ -313,13 +313,13 @@ test('tools: a straightedge and winding sticks keep their own error, and forgett
   await fill({ 'Length of the sticks': '600', 'Width of the board': '200', 'Gap seen': '3', 'Gap, swapped': '2' });
   // By hand: (3 + 2) / 2 x 200 / 600 = 0.83 of wind; the sticks differ by half of 3 - 2.
   await answer().getByText('0.8 mm of wind').waitFor();
-  await fill({ 'Which tool': 'oak sticks' });
-  await press('Remember its error');
+  await fill({ 'Name of the tool': 'oak sticks' });
+  await press('Keep its error');
   await tools.getByText('0.5 mm apart over 600 mm').waitFor();
   // From now on one sight is enough: the same wind without swapping.
   await fill({ 'Gap, swapped': '' });
   await answer().getByText('0.8 mm of wind').waitFor();
-  await fill({ 'Which tool': 'other sticks' });
+  await fill({ 'Name of the tool': 'other sticks' });
   await answer().getByText('1 mm of wind').waitFor();
   // A gap that no sticks show is refused at its entry.
   await fill({ 'Gap seen': '90' });
@@ -329,7 +329,7 @@ test('tools: a straightedge and winding sticks keep their own error, and forgett
   await open('square/tools');
   const listed = phone.page.getByRole('region', { name: 'Tools tested' });
   await listed.getByText('oak sticks').waitFor();
-  await phone.page.getByRole('button', { name: 'Forget long edge' }).click();
+  await phone.page.getByRole('button', { name: 'Delete long edge' }).click();
   await expect.poll(() => listed.getByRole('listitem').count()).toBe(1);
   await press('Undo');
   await listed.getByText('long edge').waitFor();

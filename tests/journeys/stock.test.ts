@@ -447,17 +447,17 @@ test('a straightedge and winding sticks that are out are put right where they to
     await page.getByLabel(kind).check();
     for (const [label, text] of Object.entries(entries)) await entry(label).fill(text);
     await page.keyboard.press('Escape');
-    await page.getByRole('button', { name: 'Remember its error' }).click();
-    await page.getByText('is remembered with its error').waitFor();
+    await page.getByRole('button', { name: 'Keep its error' }).click();
+    await page.getByText(`${entries['Name of the tool']} kept.`).waitFor();
   };
   // Crowned by 1/8 in over 32 in; the sticks differ by half of 1/4 in over 32 in.
-  await remember('Straightedge', { 'Between the points': '32', 'Widest gap': '1/4', 'Which tool': 'old edge' });
+  await remember('Straightedge', { 'Between the points': '32', 'Widest gap': '1/4', 'Name of the tool': 'old edge' });
   await remember('Winding sticks', {
     'Length of the sticks': '32',
     'Width of the board': '16',
     'Gap seen': '1/4',
     'Gap, swapped': '0',
-    'Which tool': 'oak sticks',
+    'Name of the tool': 'oak sticks',
   });
   await openStock();
   await logOne('W1', '16', '96');

@@ -46,8 +46,8 @@ function Squeeze({ of: { squeeze, shorten, square, pullTo } }: { of: ClampCorrec
       </span>{' '}
       <b>off {squeeze === 'diagonalAC' ? 'A to C' : 'B to D'}</b>
       <br />
-      Squeeze that diagonal until it reads <Length mm={square} />, then <Length mm={square - pullTo} /> more. Let it
-      spring back and measure both again.
+      Squeeze until it reads <Length mm={square} />, then <Length mm={square - pullTo} /> more. Let it spring back and
+      measure both again.
     </p>
   );
 }

@@ -57,10 +57,10 @@ export function BoxParts({ form, onType, onGiven }: Props) {
       {bevel && !isProblem(bevel) && (
         <section class="card" aria-label="Bevel">
           <p>
-            At 45° the bevel takes <Length mm={bevel.value.onFace} /> on the face; the glue gets{' '}
-            <Length mm={bevel.value.bevel} /> across.
+            At 45° the bevel is <Length mm={bevel.value.onFace} /> on the face, <Length mm={bevel.value.bevel} />{' '}
+            across.
           </p>
-          <ShowWorking of={bevel.working} label="How wide the bevel is" />
+          <ShowWorking of={bevel.working} />
         </section>
       )}
       <p class="small">

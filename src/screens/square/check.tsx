@@ -67,7 +67,7 @@ export default function Check({ id }: { id: string }) {
         use: form.use,
         at: Date.now(),
       });
-      notify('Check kept. Correct it, then measure again.');
+      notify('Check kept.');
     } catch {
       // The shell keeps and shows what the phone did not take; the form stays.
     }
@@ -166,7 +166,7 @@ export default function Check({ id }: { id: string }) {
           Mitred corners
         </a>
         <a class="button" href={routeTo('square', 'tools')}>
-          Test your square and edges
+          Test your tools
         </a>
       </div>
     </Screen>

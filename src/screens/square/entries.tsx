@@ -39,9 +39,7 @@ export function Entries({ form, problems, trouble, suspect, onChange, onFocus, o
   return (
     <>
       {fromStick && (
-        <p class="soft">
-          Cut a stick to one diagonal, hold it along the other, and measure by how much it is too short.
-        </p>
+        <p class="soft">Cut a stick to one diagonal, hold it along the other and measure how short it is.</p>
       )}
       <div class={trouble?.at || suspect || problems.size > 0 ? 'fields in-trouble' : 'fields'}>
         {entriesOf(form).map((entry) => (
@@ -79,7 +77,7 @@ export function Entries({ form, problems, trouble, suspect, onChange, onFocus, o
       )}
       {sizeOnly && (
         <Choice
-          label="The diagonals alone can’t tell: which holds?"
+          label="Diagonals alone can’t tell: which holds?"
           value={form.farEnd}
           options={[
             { value: 'parallel', label: 'Both ends lean alike' },

@@ -42,7 +42,7 @@ export function Found({ of: { value, working }, correction }: { of: Worked<Squar
         )}
         {detectable !== null && (
           <>
-            <dt>Least lean these readings show</dt>
+            <dt>Least lean shown</dt>
             <dd>
               <Length mm={detectable} />
             </dd>
@@ -65,7 +65,7 @@ export function Found({ of: { value, working }, correction }: { of: Worked<Squar
                 Moving one end takes <Length mm={cut.value.lost} /> off the longer edge.
               </p>
             )}
-            <ShowWorking of={cut.working} label={`How the ${end}-hand cut is worked out`} />
+            <ShowWorking of={cut.working} />
           </>
         ))}
     </section>

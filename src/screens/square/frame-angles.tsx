@@ -51,8 +51,7 @@ export function FrameAngles({ form, onType, onAngles }: Props) {
             </p>
             {frame.value.last.opens && (
               <p>
-                Or change only the last corner’s two cuts, by <Amount of={degrees(Math.abs(frame.value.lastCorner))} />{' '}
-                each.
+                Or only the last corner’s two cuts by <Amount of={degrees(Math.abs(frame.value.lastCorner))} /> each.
               </p>
             )}
             <ShowWorking of={frame.working} />
@@ -87,7 +86,7 @@ export function FrameAngles({ form, onType, onAngles }: Props) {
           />
         ))}
       </div>
-      {form.angles === 'each' && <p class="soft small">A point that you leave empty is taken as 45°.</p>}
+      {form.angles === 'each' && <p class="soft small">A point left empty is taken as 45°.</p>}
     </section>
   );
 }

@@ -22,7 +22,7 @@ export function LayoutAnswer({ length, width }: { length: number; width: number 
           <Length mm={diagonal.value} />
         </span>
         <br />
-        Both diagonals, when it is square
+        Both diagonals, when square
       </p>
       <ShowWorking of={diagonal.working} />
     </div>
@@ -37,7 +37,7 @@ export function Triangles({ length, width }: { length: number; width: number }) 
   return (
     <section class="card" aria-label="Triangles">
       <h2>Or check one corner</h2>
-      <p class="small">Mark both edges from the corner. It is square when the marks are that far apart.</p>
+      <p class="small">Mark both edges from the corner: square when the marks are that far apart.</p>
       <table class="triangles">
         <thead>
           <tr>
@@ -58,9 +58,7 @@ export function Triangles({ length, width }: { length: number; width: number }) 
           ))}
         </tbody>
       </table>
-      <p class="small soft">
-        The larger the triangle, the smaller the error that it shows. Whole-number triangles: Euclid, Elements X.29.
-      </p>
+      <p class="small soft">A larger triangle shows a smaller error. Euclid, Elements X.29.</p>
     </section>
   );
 }

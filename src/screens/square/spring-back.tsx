@@ -10,7 +10,7 @@ export function SpringBack() {
     <section class="card" aria-label="Spring-back">
       <SettledNumber
         label="Springs back"
-        hint="% of the pull; common practice, yours to set"
+        hint="% of the pull; common practice"
         value={Math.round(springBackOf(shop.value.square) * 1e4) / 100}
         check={(percent) => badNumber('', 'This', percent, 'percent', { least: 0, most: 80 })}
         onAccept={(percent) =>
@@ -18,7 +18,7 @@ export function SpringBack() {
         }
       />
       <p class="small">
-        Tighten a little at a time and keep your fingers out of the clamp. Pads under the jaws, across the diagonal.
+        Tighten a little at a time, fingers out of the clamp. Pads under the jaws, across the diagonal.
       </p>
     </section>
   );

@@ -60,7 +60,7 @@ export function readSquareForm(form: SquareForm, unit: 'in' | 'mm'): ReadForm {
   const { values, problems } = readTexts(entriesOf(form), form.texts, (text, entry) => {
     const value = parseLength(text, unit);
     return value === 0 && entry !== 'difference'
-      ? problem(entry, 'Nothing is 0 long. Measure it again, or leave this empty.')
+      ? problem(entry, 'Nothing is 0 long. Measure it, or leave it empty.')
       : value;
   });
   const complete = problems.size === 0 && form.situation !== 'layout';

@@ -16,7 +16,7 @@ import { allowedFor } from './habits.ts';
 const words = {
   within: 'Near enough for this use.',
   outside: 'Too far out for this use.',
-  unseen: 'These readings are too coarse to say whether it is near enough.',
+  unseen: 'These readings are too coarse to say.',
 };
 
 interface Props {
@@ -41,9 +41,9 @@ export function Tolerance({ of, use, toolPerMetre, onUse }: Props) {
       />
       <SettledNumber
         key={use}
-        label="How far out an end may be"
+        label="An end may be out by"
         // The same number either way: a slope by the thousand.
-        hint={units.value.unit === 'in' ? 'thousandths of an inch for each inch of it' : 'mm for each metre of it'}
+        hint={units.value.unit === 'in' ? 'thousandths of an inch per inch' : 'mm per metre'}
         value={perMetre}
         check={(value) => badNumber('', 'This', value, 'factor', { above: 0, most: 100 })}
         onAccept={(value) =>
@@ -67,10 +67,9 @@ function Verdict({ of, perMetre, toolPerMetre }: { of: Squareness; perMetre: num
   return (
     <div aria-live="polite">
       <p>
-        <b>{words[result.value.verdict]}</b> Allowed: <Length mm={result.value.allowed} /> over an end of{' '}
-        <Length mm={end} />.
+        <b>{words[result.value.verdict]}</b> Allowed: <Length mm={result.value.allowed} /> over <Length mm={end} />.
       </p>
-      <ShowWorking of={result.working} label="What is allowed" />
+      <ShowWorking of={result.working} />
     </div>
   );
 }

@@ -25,9 +25,9 @@ const setTools = (edit: (tools: readonly Reference[]) => readonly Reference[]) =
 /** The tools that were tested, each with its own error. */
 export function ToolList({ references }: { references: readonly Reference[] }) {
   if (references.length === 0) return null;
-  const forget = async (gone: Reference) => {
+  const remove = async (gone: Reference) => {
     if (!(await setTools((tools) => tools.filter(({ tool }) => tool !== gone.tool)))) return;
-    offerUndo(`${gone.tool} is forgotten.`, async () => {
+    offerUndo(`${gone.tool} deleted.`, async () => {
       await setTools((tools) => [...tools, gone]);
     });
   };
@@ -45,10 +45,10 @@ export function ToolList({ references }: { references: readonly Reference[] }) {
             <button
               type="button"
               class="button"
-              aria-label={`Forget ${reference.tool}`}
-              onClick={() => void forget(reference)}
+              aria-label={`Delete ${reference.tool}`}
+              onClick={() => void remove(reference)}
             >
-              Forget
+              Delete
             </button>
           </li>
         ))}

@@ -47,7 +47,7 @@ function trySquare(gap: number, length: number): Outcome<ToolTest> {
   const { inside, perMetre } = test.value;
   return {
     large: gap === 0 ? phrase('The lines are one: true') : phrase('{inside} inside', { inside: degrees(inside) }),
-    say: phrase('It leads a line astray by {by} over {length}.', {
+    say: phrase('Out by {by} over {length}.', {
       by: mm(Math.abs(perMetre * length) / 1000),
       length: mm(length),
     }),
@@ -62,7 +62,7 @@ function straightedge(gap: number, length: number): Outcome<ToolTest> {
   const bow = { by: mm(Math.abs(test.value)) };
   return {
     large: gap === 0 ? phrase('The lines are one: straight') : phrase(`{by} ${gap > 0 ? 'crowned' : 'hollow'}`, bow),
-    say: phrase('That is its error in the middle, over {length}.', { length: mm(length) }),
+    say: phrase('In the middle, over {length}.', { length: mm(length) }),
     working: test.working,
     own: { error: test.value, length },
   };
@@ -85,13 +85,8 @@ function sticks(
     large: phrase('{wind} of wind in the board', { wind: mm(Math.abs(wind)) }),
     say:
       error === null
-        ? phrase('The sticks are taken as true. Swap them and sight again to find their own error.')
-        : phrase(
-            again === undefined
-              ? "The sticks' own error, {by} over {length}, is taken out."
-              : 'The sticks differ by {by} over {length}, and that is taken out.',
-            out,
-          ),
+        ? phrase('Sticks taken as true. Swap them and sight again to find their error.')
+        : phrase("The sticks' own error, {by} over {length}, is taken out.", out),
     working: test.working,
     own: again === undefined || error === null ? null : { error, length },
   };

@@ -12,9 +12,9 @@ interface KindWords {
 export const kindWords: Readonly<Record<ToolKind, KindWords>> = {
   square: {
     steps: [
-      'Hold the stock against a straight edge, to the left of the blade, and strike a line.',
+      'Stock against a straight edge, left of the blade: strike a line.',
       'Flip the square over and strike again from the same point.',
-      'Measure between the two lines at their far ends.',
+      'Measure between the lines at their far ends.',
     ],
     entries: { length: 'Length of the lines', gap: 'Gap at the far ends' },
     way: 'The line struck first ends',
@@ -25,9 +25,9 @@ export const kindWords: Readonly<Record<ToolKind, KindWords>> = {
   },
   straightedge: {
     steps: [
-      'Strike a line along the edge between two points, the straightedge on your side of it.',
-      'Flip it over to the far side and strike again through the same points.',
-      'Measure where the two lines are furthest apart.',
+      'Strike a line between two points, the straightedge on your side.',
+      'Flip it to the far side and strike again through the same points.',
+      'Measure where the lines are furthest apart.',
     ],
     entries: { length: 'Between the points', gap: 'Widest gap' },
     way: 'The line struck first lies',
@@ -39,7 +39,7 @@ export const kindWords: Readonly<Record<ToolKind, KindWords>> = {
   sticks: {
     steps: [
       'Lay one stick across each end of the board and sight over the near one.',
-      'At the right-hand end of the sticks, measure how far the far one stands above or below.',
+      'At the right, measure how far the far one stands above or below.',
       'Swap the sticks and sight again: what changes is theirs, what stays is the board’s.',
     ],
     entries: { length: 'Length of the sticks', width: 'Width of the board', gap: 'Gap seen', swapped: 'Gap, swapped' },

@@ -72,7 +72,7 @@ export function Tools() {
         ...now,
         references: withReference(now.references, { tool: name, kind, at, ...own }),
       }));
-      notify(`${name} is remembered with its error.`);
+      notify(`${name} kept.`);
     } catch {
       // The shell keeps and shows what the phone did not take; the form stays.
     }
@@ -84,7 +84,7 @@ export function Tools() {
       kicker="Square"
       action={
         <button type="button" class="button big now" disabled={!own || name === ''} onClick={() => void remember()}>
-          Remember its error
+          Keep its error
         </button>
       }
     >
@@ -126,18 +126,13 @@ export function Tools() {
       <Choice label={words.way} value={form.way} options={words.ways} onInput={(way) => change({ way })} />
       {kind === 'sticks' && values.swapped !== undefined && (
         <Choice
-          label="And with the sticks swapped"
+          label="With the sticks swapped"
           value={form.swappedWay}
           options={words.ways}
           onInput={(swappedWay) => change({ swappedWay })}
         />
       )}
-      <TextField
-        label="Which tool"
-        hint="so that you find it again"
-        value={form.name}
-        onInput={(next) => change({ name: next })}
-      />
+      <TextField label="Name of the tool" value={form.name} onInput={(next) => change({ name: next })} />
       <ToolList references={references ?? []} />
       <a class="button" href={routeTo('square')}>
         Is it square?
