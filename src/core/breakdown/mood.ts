@@ -17,7 +17,7 @@ export interface Mood {
 }
 
 const credits = [0, 0.4, 0.8, 0.95, 1.05];
-const blurs = [0, 0, 0.01, 0.03];
+const blurs = [0, 0, 0.01, 0.03, 0.1];
 
 /** A mood drawn at random: mixed moods find plans that one alone would miss. */
 export function moodOf(random: Random, waiting: Waiting, weights: Weights): Mood {

@@ -21,8 +21,8 @@ const warmest = 0.01;
 /**
  * Large-neighbourhood search: take some units out, put them back another way, go on from there when it isn't much
  * dearer, less and less so. Yields after every attempt, so that whoever drives it can stop at any time. `work` is how
- * many choices may be weighed, and twice as many while something is short; the same on every machine, so the answer is
- * too. `start` is a draft to do better than.
+ * many choices may be weighed, and four times as many while something is short; the same on every machine, so the
+ * answer is too. `start` is a draft to do better than.
  */
 export function* search(rack: Rack, weights: Weights, work: number, start?: Draft): Generator<Found, Draft> {
   const random = seededRandom(1);
@@ -51,7 +51,7 @@ export function* search(rack: Rack, weights: Weights, work: number, start?: Draf
   let bestCost = currentCost;
   yield { draft: best, done: 0 };
   const short = () => best.missing.some((lacks) => lacks > 0);
-  while (all.length > 0 && (cover.work < work || (cover.work < 2 * work && short()))) {
+  while (all.length > 0 && (cover.work < work || (cover.work < 4 * work && short()))) {
     const next = current.copy();
     const gone = chooseRuin(next, random);
     next.remove(gone);
