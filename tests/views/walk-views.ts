@@ -149,6 +149,7 @@ const views: readonly View[] = [
       await settled(page);
     },
   },
+  { name: 'sheet', open: at(`sheet/${piece}`) },
   { name: 'home, at work', open: at('') },
 ];
 
