@@ -23,7 +23,7 @@ async function openChest() {
 }
 
 async function addJoint(kind: string, ...parts: readonly string[]) {
-  const form = phone.page.getByRole('region', { name: 'Next joint' });
+  const form = phone.page.getByRole('region', { name: 'Add a joint' });
   await form.getByLabel('Kind').selectOption({ label: kind });
   for (const [at, name] of parts.entries())
     await form
@@ -51,9 +51,9 @@ async function setAir() {
 test('the four corners of a case come in one tap, each with its verdict; what is missing is said', async () => {
   await openChest();
   const { page } = phone;
-  await addJoint('Mitred case, its four corners', 'Front and back', 'End', 'Front and back', 'Lid');
+  await addJoint('Mitred case, four corners', 'Front and back', 'End', 'Front and back', 'Lid');
   await page.getByRole('alert').getByText('share no width or length').waitFor();
-  await addJoint('Mitred case, its four corners', 'Front and back', 'End', 'Front and back', 'End');
+  await addJoint('Mitred case, four corners', 'Front and back', 'End', 'Front and back', 'End');
   const corners = page.getByRole('button', { name: /Mitred corner . of 4/ });
   await expect.poll(() => corners.count()).toBe(4);
   for (const words of await corners.allTextContents()) expect(words).toContain('Glue it');
@@ -94,7 +94,7 @@ test('moisture is what the stock read last; buttons and brackets for a top; both
   // 440 mm of contact, fixed along the middle. By hand with the handbook's 0.00248: 220 x 0.00248 x 3 + 1 = 2.6 mm.
   await page.getByText('Gap in the groove today').waitFor();
   expect(await page.locator('.part .answer .figure').last().textContent()).toBe('2.6 mm');
-  const depth = page.getByRole('textbox', { name: /^Depth of the groove/ });
+  const depth = page.getByRole('textbox', { name: /^Depth of a groove/ });
   await depth.fill('6');
   await page.getByRole('alert').getByText('Make the groove').waitFor();
   await depth.fill('12');
@@ -121,8 +121,8 @@ test('tenons along a seam keep clear of the mitres at its ends and of later cuts
   await addJoint('Edge to edge', 'Front and back', 'Front and back');
   await page.getByText('Tenons, dowels or splines').click();
   // The chest's corner is mitred: at 45 degrees it takes the thickness off each end.
-  expect(await page.getByRole('textbox', { name: /^Bevel takes off the start/ }).inputValue()).toBe('19');
-  expect(await page.getByRole('textbox', { name: /^Bevel takes off the end/ }).inputValue()).toBe('19');
+  expect(await page.getByRole('textbox', { name: /^Bevel at the start/ }).inputValue()).toBe('19');
+  expect(await page.getByRole('textbox', { name: /^Bevel at the end/ }).inputValue()).toBe('19');
   const middles = async () =>
     (await page.locator('.part .rows b').allTextContents()).map((text) => Number.parseFloat(text));
   // By hand: 19 + 15 clear + half of 40 from each end.
@@ -146,7 +146,7 @@ test('a panel in grooves and a breadboard end', async () => {
   await page.getByRole('button', { name: /^Bottom to End/ }).click();
   await page.getByRole('region', { name: 'Panel in grooves' }).getByText('Cut it today to').waitFor();
   await addJoint('Breadboard end', 'Lid', 'Lid cleat');
-  await page.getByRole('region', { name: 'Slots in Lid' }).getByText('round hole, keeps still').waitFor();
+  await page.getByRole('region', { name: 'Slots in Lid' }).getByText('round hole, fixed').waitFor();
   // Half of the cleat's 420 mm, by hand: 210 x 0.00248 x 3 = 1.56 mm proud, 210 x 0.00248 x 1.8 = 0.94 mm short. The equation
   // lies within 0.05 % of the table's moisture, and the screen shows tenths: together less than 0.1 mm.
   const edges = page.locator('.facts', { hasText: 'Panel stands out' }).locator('dd');

@@ -64,7 +64,7 @@ test('a wood that the table lacks is added with its figures, chosen for a part, 
   await add('base', 'Panel, glued up', 'plum', ['600 mm', '400 mm', '15 mm']);
   await add('batten', 'Solid', 'black cherry', ['400 mm', '40 mm', '20 mm']);
   await phone.page.getByRole('link', { name: 'How will it move?' }).click();
-  const joint = phone.page.getByRole('region', { name: 'Next joint' });
+  const joint = phone.page.getByRole('region', { name: 'Add a joint' });
   await joint.getByRole('combobox').nth(1).selectOption({ label: 'base' });
   await joint.getByRole('combobox').nth(2).selectOption({ label: 'batten' });
   await joint.getByRole('button', { name: 'Add joint' }).click();
@@ -73,10 +73,10 @@ test('a wood that the table lacks is added with its figures, chosen for a part, 
 
   const judged = phone.page.url();
 
-  // Taken off the list it has no figures left, and the joint says which are missing; there is a way back.
+  // Deleted it has no figures left, and the joint says which are missing; there is a way back.
   await phone.page.goto(`${phone.host.address}#/wood`);
-  await card.getByRole('button', { name: 'Take off the list' }).click();
-  await phone.page.getByText('plum is off the list.').waitFor();
+  await card.getByRole('button', { name: 'Delete' }).click();
+  await phone.page.getByText('plum deleted.').waitFor();
   await phone.page.goBack();
   await phone.page.getByText('no tangential figure').first().waitFor();
   await phone.page.getByRole('link', { name: 'Add its figures' }).waitFor();
@@ -89,7 +89,7 @@ test('a wood that the table lacks is added with its figures, chosen for a part, 
   await again.getByRole('textbox', { name: /^Tangential/ }).fill('');
   await again.getByRole('textbox', { name: /^Radial/ }).fill('');
   await again.getByRole('textbox', { name: /^Volumetric/ }).fill('13');
-  await again.getByRole('button', { name: 'Change plum' }).click();
+  await again.getByRole('button', { name: 'Change it' }).click();
   await card.getByText(/^A guess/).waitFor();
   await phone.page.goto(judged);
   await phone.page.getByText(/^A guess/).waitFor();

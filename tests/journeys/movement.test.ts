@@ -35,7 +35,7 @@ async function makeChest() {
 }
 
 async function addJoint(kind: string, first: string, second: string) {
-  const form = phone.page.getByRole('region', { name: 'Next joint' });
+  const form = phone.page.getByRole('region', { name: 'Add a joint' });
   await form.getByLabel('Kind').selectOption({ label: kind });
   const picks = form.getByRole('combobox');
   await picks.nth(1).selectOption({ label: first });
@@ -49,7 +49,7 @@ test('a chest with cleats across its lid gets its slots', async () => {
   const seasons = page.getByRole('region', { name: 'Seasons' });
 
   // Nothing chosen: each entry says so.
-  const form = page.getByRole('region', { name: 'Next joint' });
+  const form = page.getByRole('region', { name: 'Add a joint' });
   await form.getByRole('button', { name: 'Add joint' }).click();
   expect(await form.getByRole('alert').count()).toBe(2);
 
@@ -72,7 +72,7 @@ test('a chest with cleats across its lid gets its slots', async () => {
   // 5 + 165 x 0.00248 x 4.8 + 2 = 8.96 mm, to the nearest sixteenth 3/8 in.
   const slots = page.getByRole('region', { name: 'Slots in cleat' });
   expect(await slots.getByRole('listitem').count()).toBe(3);
-  expect(await slots.getByRole('listitem').nth(1).textContent()).toContain('keeps still');
+  expect(await slots.getByRole('listitem').nth(1).textContent()).toContain('fixed');
   expect(await slots.getByRole('listitem').nth(0).getByText('×').first().textContent()).toContain('3/8 in');
 
   await slots.getByText('Change the screws').click();
@@ -90,8 +90,8 @@ test('a chest with cleats across its lid gets its slots', async () => {
   await phone.page.getByText('Let it float').waitFor();
   expect(await phone.page.getByRole('region', { name: 'Slots in cleat' }).getByRole('listitem').count()).toBe(5);
 
-  await phone.page.getByRole('button', { name: 'Take this joint off' }).click();
-  await phone.page.getByText('The joint is off the list.').waitFor();
+  await phone.page.getByRole('button', { name: 'Delete this joint' }).click();
+  await phone.page.getByText('Joint deleted.').waitFor();
   await phone.page.getByRole('button', { name: 'Undo' }).click();
   await phone.page.getByText('Let it float').waitFor();
   expect(phone.errors).toEqual([]);
@@ -126,7 +126,7 @@ test('impossible air and moisture, a screw that would come through, gaps and the
   await groove.getByRole('alert').getByText('Make the groove deeper').waitFor();
 
   await page.getByLabel('Year').check();
-  await page.getByRole('img', { name: /^Width of lid from January to December/ }).waitFor();
+  await page.getByRole('img', { name: /^Width of lid, January to December/ }).waitFor();
   // Every part moves both ways; a tap shows its year.
   expect(await page.getByRole('button', { name: /shrinks .* swells/ }).count()).toBe(2);
   await page.getByRole('button', { name: /^cleat/ }).click();

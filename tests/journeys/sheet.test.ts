@@ -31,9 +31,9 @@ test('the sheet of a piece that is only listed says in a line what is missing', 
   await page().getByRole('link', { name: 'Print the sheet' }).click();
   await page().getByRole('heading', { level: 1, name: 'Blanket chest' }).waitFor();
   await part('Parts').getByText('Lid cleat × 2').waitFor();
-  await part('Boards').getByText('The cuts are not planned yet.').waitFor();
-  await part('Milling').getByText('The steps come from the plan of the cuts.').waitFor();
-  await part('Finish').getByText('No finish is begun yet.').waitFor();
+  await part('Boards').getByText('Not planned yet.').waitFor();
+  await part('Milling').getByText('Not planned yet.').waitFor();
+  await part('Finish').getByText('Not begun yet.').waitFor();
   await part('Joints').getByText('Let it float').first().waitFor();
   // Strips are not planned yet: the glue-ups are those of the widest strips that the shop rips.
   await part('Glue-ups').getByText('Glue to pour out').first().waitFor();

@@ -51,11 +51,11 @@ interface Stretch {
 export function alignmentPositions(input: AlignmentInput): Outcome<Worked<AlignmentPositions>> {
   const { length, width, bevel = { start: 0, end: 0 }, crosscuts = [], reach = 0, clear = 15, spacing = 200 } = input;
   const wrong =
-    badNumber('length', 'The length of the seam', length, 'mm', { above: 0, most: 20_000 }) ??
+    badNumber('length', 'The length', length, 'mm', { above: 0, most: 20_000 }) ??
     badNumber('width', 'The width', width, 'mm', { above: 0 }) ??
     badNumber('bevel.start', 'The bevel', bevel.start, 'mm', { least: 0 }) ??
     badNumber('bevel.end', 'The bevel', bevel.end, 'mm', { least: 0 }) ??
-    badNumber('reach', 'The reach of a crosscut', reach, 'mm', { least: 0 }) ??
+    badNumber('reach', 'The reach', reach, 'mm', { least: 0 }) ??
     badNumber('clear', 'The clearance', clear, 'mm', { least: 0 }) ??
     badNumber('spacing', 'The spacing', spacing, 'mm', { least: 20 }) ??
     crosscutProblem(crosscuts, length);
@@ -85,14 +85,14 @@ export function alignmentPositions(input: AlignmentInput): Outcome<Worked<Alignm
       steps: [
         {
           finds: 'how many',
-          by: phrase('evenly between the cuts, {clear} clear of each, at most {spacing} apart', {
+          by: phrase('evenly, {clear} clear of each cut, at most {spacing} apart', {
             clear: mm(clear),
             spacing: mm(spacing),
           }),
           gives: quantity(positions.length, 'count'),
         },
       ],
-      holds: phrase('A straight seam. Spacing and clearance are common practice.'),
+      holds: phrase('A straight seam.'),
       sources: ['common-practice'],
     },
   };

@@ -7,11 +7,12 @@ import type { Worked } from '../answer/worked.ts';
 export type AlignmentKind = 'loose-tenon' | 'dowel' | 'spline';
 
 /** Rules of thumb (common practice): thickness as a share of the stock's, depth in each part as a multiple of that. */
-const rules: Readonly<Record<AlignmentKind, { readonly share: number; readonly deep: number }>> = {
-  'loose-tenon': { share: 1 / 3, deep: 3 },
-  dowel: { share: 1 / 3, deep: 3 },
-  spline: { share: 1 / 4, deep: 1.5 },
-};
+const rules: Readonly<Record<AlignmentKind, { readonly share: number; readonly said: string; readonly deep: number }>> =
+  {
+    'loose-tenon': { share: 1 / 3, said: 'a third', deep: 3 },
+    dowel: { share: 1 / 3, said: 'a third', deep: 3 },
+    spline: { share: 1 / 4, said: 'a quarter', deep: 1.5 },
+  };
 
 export interface AlignmentSizeInput {
   readonly kind: AlignmentKind;
@@ -52,11 +53,11 @@ export function alignmentSize({
 }: AlignmentSizeInput): Outcome<Worked<AlignmentSize>> {
   const wrong =
     (kind in rules ? undefined : problem('kind', 'The kind must be loose tenon, dowel or spline.')) ??
-    badNumber('thickness', 'The thickness of the stock', thickness, 'mm', { above: 0, most: 300 }) ??
+    badNumber('thickness', 'The thickness', thickness, 'mm', { above: 0, most: 300 }) ??
     badNumber('angle', 'The angle', angle, 'degrees', { least: 20, most: 90 }) ??
     badNumber('remain', 'The wood to leave', remain, 'mm', { least: 0, most: 100 });
   if (wrong) return wrong;
-  const { share, deep } = rules[kind];
+  const { share, said, deep } = rules[kind];
   const thick = thickness * share;
   const slope = (angle * Math.PI) / 180;
   const face = thickness / Math.sin(slope);
@@ -68,7 +69,7 @@ export function alignmentSize({
   if (outerCheek < remain || depth < thick / 2) {
     return problem(
       'thickness',
-      'No room in {thickness} stock with {remain} left to every face. Leave less, or use glue blocks.',
+      'No room in {thickness} with {remain} left to every face. Leave less, or use glue blocks.',
       {
         remain: mm(remain),
         thickness: mm(thickness),
@@ -81,26 +82,20 @@ export function alignmentSize({
       steps: [
         {
           finds: 'thickness',
-          by: phrase(`${words[kind]} of the stock's {stock}`, { stock: mm(thickness) }),
+          by: phrase(`${said} of {stock}`, { stock: mm(thickness) }),
           gives: mm(thick),
         },
         {
           finds: 'depth in each part',
-          by: phrase(`${deep} times its thickness, or what a joint at {angle} allows with {remain} left`, {
+          by: phrase(`${deep} × thickness, or what {angle} allows with {remain} left`, {
             angle: degrees(angle),
             remain: mm(remain),
           }),
           gives: mm(depth),
         },
       ],
-      holds: phrase('Parts of one thickness. Try the joint in scrap first.'),
+      holds: phrase('Parts of one thickness. Try it on scrap first.'),
       sources: ['common-practice', 'geometry'],
     },
   };
 }
-
-const words: Readonly<Record<AlignmentKind, string>> = {
-  'loose-tenon': 'a third',
-  dowel: 'a third',
-  spline: 'a quarter',
-};

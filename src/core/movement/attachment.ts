@@ -42,7 +42,7 @@ export function attachment(movement: MovementThere, attachment: AttachmentKind):
   const wrong =
     badNumber('shrink', 'The shrinking', shrink, 'mm', { least: 0 }) ??
     badNumber('swell', 'The swelling', swell, 'mm', { least: 0 }) ??
-    badNumber('margin', 'The margin', margin, 'mm', { least: 0, most: 20 });
+    badNumber('margin', 'The room', margin, 'mm', { least: 0, most: 20 });
   if (wrong) return wrong;
   switch (attachment.kind) {
     case 'button':
@@ -67,25 +67,21 @@ function button(
   hold: number,
 ): Outcome<Worked<Attachment>> {
   const wrong =
-    badNumber('grooveDepth', 'The depth of the groove', grooveDepth, 'mm', { above: 0, most: 100 }) ??
+    badNumber('grooveDepth', 'The depth', grooveDepth, 'mm', { above: 0, most: 100 }) ??
     badNumber('hold', 'The hold', hold, 'mm', { least: 0, most: 100 });
   if (wrong) return wrong;
   const gap = swell + margin;
   const held = grooveDepth - gap - shrink;
   if (held < hold) {
-    return problem(
-      'grooveDepth',
-      'In the dry season only {held} of the button would hold. Make the groove {needed} deep.',
-      {
-        held: mm(Math.max(0, held)),
-        needed: mm(gap + shrink + hold),
-      },
-    );
+    return problem('grooveDepth', 'When dry only {held} would hold. Make the groove {needed} deep.', {
+      held: mm(Math.max(0, held)),
+      needed: mm(gap + shrink + hold),
+    });
   }
   return worked(
     gap,
-    phrase('Screw the button to the top with {gap} between its tongue and the bottom of the groove.', { gap: mm(gap) }),
-    phrase('swelling {swell} + margin {margin}', { swell: mm(swell), margin: mm(margin) }),
+    phrase('Leave {gap} from the button’s tongue to the bottom of the groove.', { gap: mm(gap) }),
+    phrase('swelling {swell} + room {margin}', { swell: mm(swell), margin: mm(margin) }),
   );
 }
 
@@ -97,21 +93,17 @@ function bracket(
 ): Outcome<Worked<Attachment>> {
   const needed = shrink + swell + 2 * margin;
   if (travel < needed) {
-    return problem(
-      field,
-      'The bracket gives {travel}, the top needs {needed}. Use buttons, or brackets that travel further.',
-      {
-        travel: mm(travel),
-        needed: mm(needed),
-      },
-    );
+    return problem(field, 'It gives {travel}, the top needs {needed}. Use buttons, or brackets that travel further.', {
+      travel: mm(travel),
+      needed: mm(needed),
+    });
   }
   // What the bracket gives beyond the need is shared out, so that both ways keep the same spare.
   const setting = swell + (travel - shrink - swell) / 2;
   return worked(
     setting,
-    phrase('Set the screw {setting} from where the bracket stops when the top swells.', { setting: mm(setting) }),
-    phrase('swelling {swell} + half of what the travel {travel} leaves over the movement both ways', {
+    phrase('Set the screw {setting} from where it stops when the top swells.', { setting: mm(setting) }),
+    phrase('swelling {swell} + half of what the movement leaves of {travel}', {
       swell: mm(swell),
       travel: mm(travel),
     }),

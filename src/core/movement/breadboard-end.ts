@@ -64,7 +64,7 @@ export function breadboardEnd(input: BreadboardInput): Outcome<Worked<Breadboard
   const share = Math.max(near, 1 - near);
   const edge = (season: string, change: number): WorkingStep => ({
     finds: `edge of the panel, ${season} season`,
-    by: phrase('change of width {change} × {share}, its share beyond the fixed peg', {
+    by: phrase('change {change} × {share} beyond the fixed peg', {
       change: mm(change),
       share: factor(share),
     }),
@@ -75,7 +75,7 @@ export function breadboardEnd(input: BreadboardInput): Outcome<Worked<Breadboard
     value: { slots: slots.value, dry: edges(dryChange), wet: edges(wetChange) },
     working: {
       ...slots.working,
-      steps: [...slots.working.steps, edge('dry', dryChange), edge('wet', wetChange)],
+      steps: [...slots.working.steps, edge('dry', dryChange), edge('damp', wetChange)],
     },
   };
 }

@@ -51,38 +51,30 @@ export function dimensionalChange(input: DimensionalChangeInput): Outcome<Worked
   if (wrong) return wrong;
   const rate = movementRate(figures, cut, from, to);
   if (isProblem(rate)) return rate;
-  const change =
-    rate.basis === 'coefficient'
-      ? changeByCoefficient(width, rate.value, from, to)
-      : changeByShrinkage(width, rate.value, from, to);
-  const inputs = { width: mm(width), from: percent(from), to: percent(to) };
+  const byCoefficient = rate.basis === 'coefficient';
+  const change = (byCoefficient ? changeByCoefficient : changeByShrinkage)(width, rate.value, from, to);
+  const how = byCoefficient
+    ? 'coefficient {rate} × (moisture {to} − {from})'
+    : '(moisture {to} − {from}) ÷ (3000 ÷ shrinkage {rate} − 30 + {from})';
   return {
     value: { change, rate },
     working: {
       steps: [
         rate.step,
-        rate.basis === 'coefficient'
-          ? {
-              finds: 'change of width',
-              by: phrase('width {width} × coefficient {rate} × (moisture to {to} − moisture from {from})', {
-                ...inputs,
-                rate: factor(rate.value),
-              }),
-              gives: mm(change),
-            }
-          : {
-              finds: 'change of width',
-              by: phrase('width {width} × (moisture to {to} − from {from}) ÷ (3000 ÷ shrinkage {rate} − 30 + {from})', {
-                ...inputs,
-                rate: percent(rate.value),
-              }),
-              gives: mm(change),
-            },
+        {
+          finds: 'change of width',
+          by: phrase(`width {width} × ${how}`, {
+            width: mm(width),
+            from: percent(from),
+            to: percent(to),
+            rate: byCoefficient ? factor(rate.value) : percent(rate.value),
+          }),
+          gives: mm(change),
+        },
       ],
-      holds:
-        rate.basis === 'coefficient'
-          ? phrase('Solid wood across the grain, moisture from 6% to 14%. A finish slows movement, no more.')
-          : phrase('Solid wood across the grain, moisture up to 30%. A finish slows movement, no more.'),
+      holds: phrase(
+        `Solid wood across the grain, moisture ${byCoefficient ? '6% to 14%' : 'up to 30%'}. A finish only slows it.`,
+      ),
       sources: [...new Set([...rate.sources, 'wood-handbook' as const])],
     },
   };

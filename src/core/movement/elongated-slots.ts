@@ -112,12 +112,7 @@ export function elongatedSlots(input: SlotInput): Outcome<Worked<readonly Slot[]
     value: slots,
     working: {
       steps: [...whole.working.steps, ...slots.map((slot, index) => slotStep(slot, index, fastener.shank, margin))],
-      holds: phrase(
-        'One row across the grain, one fastener fixed. Room of {margin} at each end of a slot is common practice.',
-        {
-          margin: mm(margin),
-        },
-      ),
+      holds: phrase('One row across the grain, one fastener fixed.'),
       sources: [...new Set([...whole.working.sources, 'common-practice' as const])],
     },
   };
@@ -127,8 +122,8 @@ function slotStep({ length, shrink, swell, fixed }: Slot, index: number, shank: 
   return {
     finds: `slot ${index + 1}`,
     by: fixed
-      ? phrase('fixed: round, for the shank {shank}', { shank: mm(shank) })
-      : phrase('shank {shank} + shrinking {shrink} + swelling {swell} + twice the margin {margin}', {
+      ? phrase('round, for the shank {shank}', { shank: mm(shank) })
+      : phrase('shank {shank} + shrinking {shrink} + swelling {swell} + 2 × room {margin}', {
           shank: mm(shank),
           shrink: mm(shrink),
           swell: mm(swell),
@@ -150,8 +145,8 @@ function slotProblem(
     (fastener.head === undefined
       ? undefined
       : badNumber('fastener.head', 'The head', fastener.head, 'mm', { least: fastener.shank, most: 100 })) ??
-    badNumber('margin', 'The margin', margin, 'mm', { least: 0, most: 20 }) ??
-    badNumber('slottedWidth', 'The width of the slotted part', slottedWidth, 'mm', { above: 0 });
+    badNumber('margin', 'The room', margin, 'mm', { least: 0, most: 20 }) ??
+    badNumber('slottedWidth', 'The slotted part', slottedWidth, 'mm', { above: 0 });
   if (wrong) return wrong;
   for (const [index, position] of positions.entries()) {
     const bad =
@@ -180,10 +175,7 @@ function fitProblem(slots: readonly Slot[], { slottedWidth, fixed }: SlotInput):
       reach(slot, index < fixed ? 'back' : 'on') + reach(next, index < fixed ? 'on' : 'back') >=
         next.position - slot.position
     ) {
-      return problem(
-        `positions.${index + 1}`,
-        'This slot would run into the one before. Set the fasteners further apart.',
-      );
+      return problem(`positions.${index + 1}`, 'It would run into the one before. Set them further apart.');
     }
   }
   return undefined;

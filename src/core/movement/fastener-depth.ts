@@ -49,32 +49,28 @@ export function fastenerDepth(input: FastenerDepthInput): Outcome<Worked<Fastene
   const wrong =
     badNumber('length', 'The length', length, 'mm', { above: 0, most: 1000 }) ??
     badNumber('thickness', 'The thickness', thickness, 'mm', { above: 0, most: 1000 }) ??
-    badNumber('through', 'The thickness gone through', through, 'mm', { least: 0, most: 1000 }) ??
+    badNumber('through', 'The first part', through, 'mm', { least: 0, most: 1000 }) ??
     badNumber('counterbore', 'The counterbore', counterbore, 'mm', { least: 0 }) ??
     (counterbore > 0 && counterbore >= through
-      ? problem('counterbore', 'The counterbore goes through the part. Make it shallower.')
+      ? problem('counterbore', 'It goes through the part. Make it shallower.')
       : undefined) ??
     badNumber('clearance', 'The clearance', clearance, 'mm', { least: 0, most: 50 }) ??
-    badNumber('remain', 'The wood that must remain', remain, 'mm', { least: 0, most: 100 });
+    badNumber('remain', 'The wood to leave', remain, 'mm', { least: 0, most: 100 });
   if (wrong) return wrong;
   const gripped = through - counterbore;
   const reach = length - gripped;
   const hole = reach + clearance;
   const remaining = thickness - hole;
   if (reach <= 0) {
-    return problem('length', "It doesn't reach the second part: {gripped} lie before it. Take a longer one.", {
+    return problem('length', "It doesn't reach past {gripped}. Take a longer one.", {
       gripped: mm(gripped),
     });
   }
   if (reach >= thickness || remaining <= 0) {
-    return problem(
-      'length',
-      'This would come through: it needs {hole} of the {thickness} there are. Take a shorter one.',
-      {
-        hole: mm(hole),
-        thickness: mm(thickness),
-      },
-    );
+    return problem('length', 'It would come through: it needs {hole} of {thickness}. Take a shorter one.', {
+      hole: mm(hole),
+      thickness: mm(thickness),
+    });
   }
   if (remaining < remain) {
     return problem('length', 'Only {remaining} would remain, less than {remain}. Take a shorter one.', {
@@ -103,14 +99,14 @@ export function fastenerDepth(input: FastenerDepthInput): Outcome<Worked<Fastene
         },
         {
           finds: 'depth stop',
-          by: phrase('part gone through {through} + hole {hole}', {
+          by: phrase('first part {through} + hole {hole}', {
             through: mm(through),
             hole: mm(hole),
           }),
           gives: mm(through + hole),
         },
       ],
-      holds: phrase('Holes square to the face. Try the stop on scrap first.'),
+      holds: phrase('Holes square to the face.'),
       sources: ['geometry', 'common-practice'],
     },
   };

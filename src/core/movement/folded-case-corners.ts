@@ -45,10 +45,7 @@ export function foldedCaseCorners(
   const runningOn = (depth: number) => sides.filter(({ width }) => same(depth, width)).length;
   const [depth] = shared.sort((a, b) => runningOn(b) - runningOn(a));
   if (depth === undefined)
-    return problem(
-      'sides',
-      'The four share no width or length, which would be the depth of the case. Check the parts.',
-    );
+    return problem('sides', 'They share no width or length, the depth of the case. Check the parts.');
   const grains = sides.map(({ width }): GrainAtSeam => (same(depth, width) ? 'across' : 'along'));
   return [0, 1, 2, 3].map((at) => {
     const next = (at + 1) % 4;

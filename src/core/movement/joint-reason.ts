@@ -25,37 +25,35 @@ export function jointReason(advice: JointAdvice, parts: Parts, { worst, limit, s
     length: mm(parts.length),
     ...(stretch !== undefined && { stretch: mm(stretch) }),
   };
-  return phrase(`${reasons[advice](first, second, crossing, worst > limit)}`, quantities);
+  return phrase(reasons[advice](first, second, crossing, worst > limit), quantities);
 }
 
 type Reason = (first: JointSide, second: JointSide, crossing: boolean, moves: boolean) => string;
 
+const apart = (crossing: boolean): string =>
+  `${crossing ? 'The grain crosses: over {length} they would move' : "They run the same way but don't move alike:"} {worst} apart, above {limit}.`;
+
+/** What to do stands above as the verdict: here only what that leaves open. */
 const reasons: Readonly<Record<JointAdvice, Reason>> = {
-  glue: (first, second, crossing) => {
+  glue: (first, _second, crossing) => {
     if (first.surface === 'mitre' && first.grain === 'across')
-      return 'The grain runs on around the mitre: both move alike, {worst} apart at most. Glue it; mitred ends are weak, so add a spline or loose tenons.';
-    if (crossing)
-      return 'The grain crosses, but over this contact they move only {worst} apart, within {limit}. Glue it.';
-    return `Long grain to long grain, running the same way: ${first.name} and ${second.name} move together, {worst} apart at most. Glue it.`;
+      return 'The grain runs on around the mitre: they move {worst} apart at most. Mitred ends are weak: add a spline or loose tenons.';
+    return crossing
+      ? 'The grain crosses, but they move only {worst} apart, within {limit}.'
+      : 'Long grain to long grain: they move {worst} apart at most.';
   },
-  'glue-stretch': (first, second) =>
-    `The grain of ${first.name} and ${second.name} crosses: over {length} they would move {worst} apart, above {limit}. Glue one stretch of at most {stretch} and let the rest float.`,
-  float: (first, second, crossing) =>
-    crossing
-      ? `The grain of ${first.name} and ${second.name} crosses: over {length} they would move {worst} apart, above {limit}. Fix one point and let the rest float.`
-      : `${first.name} and ${second.name} run the same way but don't move alike: {worst} apart, above {limit}. Fix one point and let the rest float.`,
+  'glue-stretch': (_first, _second, crossing) =>
+    `${apart(crossing)} Glue one stretch of at most {stretch} and let the rest float.`,
+  float: (_first, _second, crossing) => `${apart(crossing)} Fix one point and let the rest float.`,
   align: (first, second, crossing) => {
-    if (!crossing)
-      return "The grain runs on, but the parts don't move alike: {worst} apart, above {limit}. Align it, don't glue it.";
-    const runsOn = first.grain === 'across' ? first : second;
-    const crosses = runsOn === first ? second : first;
-    return `The grain of ${runsOn.name} runs on around the corner, that of ${crosses.name} crosses: they would move {worst} apart, and end grain meets long grain. Align it, don't glue it.`;
+    if (!crossing) return apart(crossing);
+    const [runsOn, crosses] = first.grain === 'across' ? [first, second] : [second, first];
+    return `The grain of ${runsOn.name} runs on around the corner, that of ${crosses.name} crosses: they would move {worst} apart, and end grain meets long grain.`;
   },
-  mechanical: (first, second, _crossing, moves) => {
-    const both = first.surface === 'end' && second.surface === 'end';
-    const grain = both ? 'End grain to end grain' : 'End grain to long grain';
-    return moves
-      ? `${grain}: glue alone doesn't hold. Use a mechanical joint, and let it move: the parts go {worst} apart, above {limit}.`
-      : `${grain}: glue alone doesn't hold. Use a mechanical joint: tenon, dovetails, dowels or screws. Movement, {worst}, is within {limit}.`;
-  },
+  mechanical: (first, second, _crossing, moves) =>
+    `End grain to ${first.surface === 'end' && second.surface === 'end' ? 'end' : 'long'} grain: glue alone doesn't hold. Use a mechanical joint${
+      moves
+        ? ', and let it move: {worst} apart, above {limit}.'
+        : ': tenon, dovetails, dowels or screws. They move {worst} apart, within {limit}.'
+    }`,
 };

@@ -21,9 +21,9 @@ export interface JointSide {
 export function jointSideProblem(field: string, { surface, grain }: JointSide): Problem | undefined {
   const wrong =
     surface === 'edge' && grain === 'across'
-      ? problem('grain', 'Along an edge the grain runs along the seam; where it runs across, that is an end.')
+      ? problem('grain', 'Where the grain runs across the seam, it is an end.')
       : surface === 'end' && grain === 'along'
-        ? problem('grain', 'At an end the grain runs across the seam; where it runs along, that is an edge.')
+        ? problem('grain', 'Where the grain runs along the seam, it is an edge.')
         : undefined;
   return wrong && within(wrong, field);
 }

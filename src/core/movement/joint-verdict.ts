@@ -102,7 +102,7 @@ export function jointVerdict(input: JointInput): Outcome<Worked<JointVerdict>> {
         ...(acrossSeam?.steps ?? []),
         {
           finds: 'movement apart',
-          by: phrase("the larger difference of both parts' changes, seasons {dry} and {wet}", {
+          by: phrase('the larger difference of both changes, at {dry} and {wet}', {
             dry: percent(seasons.dry),
             wet: percent(seasons.wet),
           }),
@@ -137,10 +137,10 @@ function jointProblem(
     jointSideProblem('first', first) ??
     jointSideProblem('second', second) ??
     ((first.surface === 'mitre') !== (second.surface === 'mitre')
-      ? problem('second.surface', 'A mitre meets a mitre. Choose it for both.')
+      ? problem('second.surface', 'A mitre meets a mitre. Choose both.')
       : undefined) ??
-    badNumber('length', 'The length of the joint', length, 'mm', { above: 0, most: widestPart }) ??
-    badNumber('breadth', 'The breadth of the joint', breadth, 'mm', { least: 0, most: widestPart }) ??
+    badNumber('length', 'The length', length, 'mm', { above: 0, most: widestPart }) ??
+    badNumber('breadth', 'The breadth', breadth, 'mm', { least: 0, most: widestPart }) ??
     badNumber('limit', 'The limit', limit, 'mm', { least: 0, most: 10 }) ??
     sideSeasonsProblem('first', first, seasons) ??
     sideSeasonsProblem('second', second, seasons)

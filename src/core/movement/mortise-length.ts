@@ -26,7 +26,7 @@ export interface MortiseInput {
 export function mortiseLength({ width, floats, margin = 1 }: MortiseInput): Outcome<Worked> {
   const wrong =
     badNumber('width', 'The width', width, 'mm', { above: 0 }) ??
-    badNumber('margin', 'The margin', margin, 'mm', { least: 0, most: 20 }) ??
+    badNumber('margin', 'The room', margin, 'mm', { least: 0, most: 20 }) ??
     (floats &&
       (badNumber('floats.shrink', 'The shrinking', floats.shrink, 'mm', { least: 0 }) ??
         badNumber('floats.swell', 'The swelling', floats.swell, 'mm', { least: 0 })));
@@ -39,7 +39,7 @@ export function mortiseLength({ width, floats, margin = 1 }: MortiseInput): Outc
         {
           finds: 'length of the mortise',
           by: floats
-            ? phrase('width {width} + shrinking {shrink} + swelling {swell} + twice the margin {margin}', {
+            ? phrase('width {width} + shrinking {shrink} + swelling {swell} + 2 × room {margin}', {
                 width: mm(width),
                 shrink: mm(floats.shrink),
                 swell: mm(floats.swell),

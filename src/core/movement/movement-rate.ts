@@ -50,7 +50,7 @@ export function movementRate(figures: MovementFigures, cut: Cut, from: number, t
       basis: 'coefficient',
       value: coefficient,
       estimated: false,
-      step: step('coefficient of dimensional change', `tabulated for the species, ${across[cut]}`, factor(coefficient)),
+      step: step('coefficient of dimensional change', `tabulated, ${across[cut]}`, factor(coefficient)),
       sources: [coefficients.source, ...rift],
     };
   }
@@ -62,22 +62,18 @@ export function movementRate(figures: MovementFigures, cut: Cut, from: number, t
     sources: [...sources, ...rift],
   });
   const tabulated = shrinkage && acrossFace(cut, shrinkage.radial, shrinkage.tangential);
-  if (shrinkage && tabulated !== undefined)
-    return byShrinkage(tabulated, 'as given for the species', [shrinkage.source]);
+  if (shrinkage && tabulated !== undefined) return byShrinkage(tabulated, 'as given', [shrinkage.source]);
   if (coefficients && coefficient !== undefined) {
     const turned = shrinkageFromCoefficient(coefficient);
-    return byShrinkage(turned, 'turned from the coefficient of dimensional change', [coefficients.source]);
+    return byShrinkage(turned, 'from the coefficient of dimensional change', [coefficients.source]);
   }
   if (shrinkage?.volumetric !== undefined) {
     const guess = shrinkageFromVolumetric(shrinkage.volumetric);
     const value = acrossFace(cut, shrinkage.radial ?? guess.radial, shrinkage.tangential ?? guess.tangential);
     if (value !== undefined)
-      return byShrinkage(value, 'a guess from the shrinkage of the volume', [shrinkage.source, 'assumption'], true);
+      return byShrinkage(value, 'a guess from the volume', [shrinkage.source, 'assumption'], true);
   }
-  return problem(
-    'species',
-    `This species has no ${missing[cut]} figure. Add its shrinkage from a data sheet; the volumetric alone gives a guess.`,
-  );
+  return problem('species', `This wood has no ${missing[cut]} figure. Add its shrinkage from a data sheet.`);
 }
 
 const across: Readonly<Record<Cut, string>> = {
@@ -101,6 +97,6 @@ function figuresProblem({ shrinkage, coefficients }: MovementFigures): Problem |
   const wrong = shrinkage && shrinkageProblem(shrinkage);
   if (wrong) return within(wrong, 'shrinkage');
   if (coefficients && !(possible(coefficients.radial) && possible(coefficients.tangential)))
-    return problem('coefficients', 'A coefficient of dimensional change lies above 0 and at most 0.02 per percent.');
+    return problem('coefficients', 'A coefficient lies above 0 and at most 0.02 per percent.');
   return undefined;
 }

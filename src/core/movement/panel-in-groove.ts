@@ -48,7 +48,7 @@ export function panelInGroove(input: GrooveInput): Outcome<Worked<PanelInGroove>
   const { wood, seasons, opening, depth, spare = 0.5, hold = 3 } = input;
   const wrong =
     badNumber('opening', 'The opening', opening, 'mm', { above: 0 }) ??
-    badNumber('depth', 'The depth of the groove', depth, 'mm', { above: 0, most: 100 }) ??
+    badNumber('depth', 'The depth', depth, 'mm', { above: 0, most: 100 }) ??
     badNumber('spare', 'The spare room', spare, 'mm', { least: 0, most: depth }) ??
     badNumber('hold', 'The hold', hold, 'mm', { least: 0, most: 100 });
   if (wrong) return wrong;
@@ -59,14 +59,10 @@ export function panelInGroove(input: GrooveInput): Outcome<Worked<PanelInGroove>
   const { size, gapToday, gapDry, gapWet } = fit.value;
   const heldDry = depth - Math.max(gapToday, gapDry, gapWet) / 2;
   if (heldDry < hold) {
-    return problem(
-      'depth',
-      'When dry only {held} would stay in the groove, less than {hold}. Make the groove deeper.',
-      {
-        held: mm(Math.max(0, heldDry)),
-        hold: mm(hold),
-      },
-    );
+    return problem('depth', 'When dry only {held} would hold, less than {hold}. Make the groove deeper.', {
+      held: mm(Math.max(0, heldDry)),
+      hold: mm(hold),
+    });
   }
   return {
     value: { width: size, gapToday: gapToday / 2, gapDry: gapDry / 2, gapWet: gapWet / 2, heldDry },
@@ -74,8 +70,8 @@ export function panelInGroove(input: GrooveInput): Outcome<Worked<PanelInGroove>
       ...fit.working,
       steps: [
         {
-          finds: 'opening between the groove bottoms',
-          by: phrase('{opening} + twice the depth {depth}; the least gap is twice {spare}', {
+          finds: 'between the groove bottoms',
+          by: phrase('opening {opening} + 2 × depth {depth}; least gap 2 × {spare}', {
             opening: mm(opening),
             depth: mm(depth),
             spare: mm(spare),
@@ -84,7 +80,7 @@ export function panelInGroove(input: GrooveInput): Outcome<Worked<PanelInGroove>
         },
         ...fit.working.steps,
       ],
-      holds: phrase('A panel free in its grooves and centred. Keep glue and finish out of the groove.'),
+      holds: phrase('A panel centred in its grooves. Keep glue and finish out of them.'),
     },
   };
 }

@@ -60,7 +60,7 @@ export function partMovement(wood: Wood, width: number, seasons: Seasons): Outco
       estimated: dry.value.rate.estimated || wet.value.rate.estimated,
     },
     working: {
-      steps: [...inSeason('dry', width, dryChange, dry), ...inSeason('wet', width, wetChange, wet)],
+      steps: [...inSeason('dry', width, dryChange, dry), ...inSeason('damp', width, wetChange, wet)],
       ...(dry.working.holds && { holds: dry.working.holds }),
       sources: [...new Set([...dry.working.sources, ...wet.working.sources])],
     },

@@ -20,11 +20,11 @@ export function seasonMoisture(climate: { readonly dry: Air; readonly wet: Air }
   if (isProblem(dry)) return within(dry, 'dry');
   const wet = equilibriumMoisture(climate.wet);
   if (isProblem(wet)) return within(wet, 'wet');
-  if (dry.value > wet.value) return problem('wet', 'The dry season comes out damper than the wet one. Swap the two.');
+  if (dry.value > wet.value) return problem('wet', 'The dry season is the damper one. Swap the two.');
   const named = (season: string, steps: readonly WorkingStep[]): WorkingStep[] =>
     steps.map((step) => ({ ...step, finds: `${step.finds}, ${season} season` }));
   return {
     value: { dry: dry.value, wet: wet.value },
-    working: { ...dry.working, steps: [...named('dry', dry.working.steps), ...named('wet', wet.working.steps)] },
+    working: { ...dry.working, steps: [...named('dry', dry.working.steps), ...named('damp', wet.working.steps)] },
   };
 }

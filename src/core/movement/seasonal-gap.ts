@@ -60,7 +60,7 @@ export function seasonalGap({ wood, seasons, opening, least = 1 }: GapInput): Ou
           gives: mm(size),
         },
       ],
-      holds: phrase('An opening that keeps its size. The gaps are for both sides together.'),
+      holds: phrase('An opening that keeps its size.'),
       sources: [...new Set([...trial.working.sources, 'common-practice' as const])],
     },
   };

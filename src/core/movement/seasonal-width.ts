@@ -73,7 +73,7 @@ export function seasonalWidth(input: SeasonalWidthInput): Outcome<Worked<Seasona
     value: { points, today: { day: today, percent: seasons.today, width } },
     working: {
       ...ends.working,
-      holds: phrase('Moisture swinging as one sine wave a year. A finished or wide part lags behind and moves less.'),
+      holds: phrase('Moisture swinging as one wave a year. A finished or wide part lags and moves less.'),
       sources: [...new Set([...ends.working.sources, 'assumption' as const])],
     },
   };

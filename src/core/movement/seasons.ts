@@ -18,8 +18,6 @@ export function seasonsProblem(seasons: Seasons): Problem | undefined {
     moistureProblem('today', seasons.today) ??
     moistureProblem('dry', seasons.dry) ??
     moistureProblem('wet', seasons.wet) ??
-    (seasons.dry > seasons.wet
-      ? problem('wet', 'The dry season comes out damper than the wet one. Swap the two.')
-      : undefined);
+    (seasons.dry > seasons.wet ? problem('wet', 'The dry season is the damper one. Swap the two.') : undefined);
   return wrong && within(wrong, 'seasons');
 }

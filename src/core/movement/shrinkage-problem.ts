@@ -1,3 +1,4 @@
+import { badNumber } from '../answer/bad-number.ts';
 import { type Problem, problem } from '../answer/problem.ts';
 import type { Shrinkage } from './movement-figures.ts';
 
@@ -16,13 +17,16 @@ export function shrinkageProblem(shrinkage: Omit<Shrinkage, 'source'>): Problem 
   const { radial, tangential, volumetric } = shrinkage;
   for (const direction of ['tangential', 'radial', 'volumetric'] as const) {
     const value = shrinkage[direction];
-    if (value !== undefined && !(value > 0 && value <= 40))
-      return problem(direction, `The ${direction} shrinkage lies above 0 and at most 40 percent.`);
+    const wrong =
+      value === undefined
+        ? undefined
+        : badNumber(direction, `The ${direction} shrinkage`, value, 'percent', { above: 0, most: 40 });
+    if (wrong) return wrong;
   }
   if (radial !== undefined && tangential !== undefined && radial > tangential)
-    return problem('radial', 'Wood shrinks more along the rings, tangentially. Are the two swapped?');
+    return problem('radial', 'Wood shrinks more tangentially. Are the two swapped?');
   if (volumetric !== undefined && volumetric < Math.max(radial ?? 0, tangential ?? 0))
-    return problem('volumetric', 'The volume shrinks by more than the width or the thickness alone.');
+    return problem('volumetric', 'The volume shrinks more than width or thickness alone.');
   if ((radial ?? tangential ?? volumetric) === undefined)
     return problem('tangential', 'Type at least one figure. The volumetric alone gives a guess.');
   return undefined;

@@ -37,7 +37,7 @@ interface Props {
 
 /** Loose tenons, dowels or splines along a seam or a mitre. */
 export const Alignment = (props: Props) => (
-  <Fold label="Tenons, dowels or splines to align it">
+  <Fold label="Tenons, dowels or splines">
     <AlignmentTask {...props} />
   </Fold>
 );
@@ -52,11 +52,11 @@ function AlignmentTask({ joint, joints, seasons }: Props) {
     later.crosscuts.map((at) => formatLength(at, units.value)),
   );
   const entries = useEntries(`align-2-${id}`, {
-    width: ['Width of one along the joint', 40],
+    width: ['Width of one', 40],
     spacing: ['Apart at most', 200],
-    clear: ['Clear of ends, cuts and each other', 15],
-    start: ['Bevel takes off the start', later.bevel],
-    end: ['Bevel takes off the end', later.bevel],
+    clear: ['Clear all round', 15],
+    start: ['Bevel at the start', later.bevel],
+    end: ['Bevel at the end', later.bevel],
   });
   if (!entries || !kind.value || !cuts.value) return null;
   const typed = cuts.value;
@@ -85,7 +85,7 @@ function AlignmentTask({ joint, joints, seasons }: Props) {
         {[...typed, ''].map((text, at) => (
           <LengthField
             label={`Later cut ${at + 1}`}
-            hint="middle, from the start"
+            hint="Middle, from the start"
             value={text}
             problem={badCut?.field === `crosscuts.${at}` ? badCut : undefined}
             onInput={(next) =>
@@ -97,7 +97,7 @@ function AlignmentTask({ joint, joints, seasons }: Props) {
       <Choice label="Kind" value={kind.value} options={kinds} onInput={kind.set} />
       {!isProblem(placed) && (
         <div class="answer" aria-live="polite">
-          <span class="soft">Middle, from the start, and its mortise</span>
+          <span class="soft">Middle, from the start</span>
           <ol class="rows">
             {placed.found.value.positions.map((at, index) => (
               <li>
@@ -110,10 +110,8 @@ function AlignmentTask({ joint, joints, seasons }: Props) {
               </li>
             ))}
           </ol>
-          <p class="soft small">
-            {snug ? 'Snug: it is glued.' : 'The one in the middle snug, the others wide: no glue there.'}
-          </p>
-          <ShowWorking of={placed.found.working} label="How these are spread" />
+          <p class="soft small">{snug ? 'Snug.' : 'Snug in the middle; the others wide, no glue there.'}</p>
+          <ShowWorking of={placed.found.working} />
           <ShowWorking of={placed.mortises.working} label="How the mortise is found" />
         </div>
       )}

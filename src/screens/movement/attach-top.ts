@@ -27,13 +27,13 @@ export function attachTop(joint: ReadJoint, seasons: Seasons, attached: Attached
   if (isProblem(moved)) return moved;
   const set = attachment(moved.value, attached);
   if (isProblem(set)) return set;
-  const { steps, holds, sources } = set.working;
+  const { working } = set;
   return {
-    value: set.value,
+    ...set,
     working: {
-      steps: [...moved.working.steps, ...steps],
-      ...(holds && { holds }),
-      sources: [...new Set([...moved.working.sources, ...sources])],
+      ...working,
+      steps: [...moved.working.steps, ...working.steps],
+      sources: [...new Set([...moved.working.sources, ...working.sources])],
     },
   };
 }

@@ -12,12 +12,12 @@ export const attachments: Readonly<Record<AttachedBy, string>> = {
 };
 
 const labels: Readonly<Record<string, string>> = {
-  grooveDepth: 'Depth of the groove',
-  slot: 'Length of the slot',
-  shank: 'Screw shank',
+  grooveDepth: 'Depth of a groove',
+  slot: 'Slot length',
+  shank: 'Shank diameter',
   swing: 'Whole swing across the grain',
   distance: 'From where the top is fixed',
-  margin: 'Room beyond the movement',
+  margin: 'Room to spare',
   hold: 'Must stay in the groove',
 };
 

@@ -69,8 +69,8 @@ function PanelEdges({ joint, seasons }: Props) {
     <div class="answer">
       <Facts
         rows={[
-          ['Panel stands out, damp season', mm(Math.max(0, wet.near, wet.far))],
-          ['Panel falls short, dry season', mm(Math.max(0, -dry.near, -dry.far))],
+          ['Panel stands out when damp', mm(Math.max(0, wet.near, wet.far))],
+          ['Panel falls short when dry', mm(Math.max(0, -dry.near, -dry.far))],
         ]}
       />
       <ShowWorking of={end.working} />

@@ -29,14 +29,14 @@ export function Gaps({ parts, seasons }: Props) {
         name={`opening-1-${part.id}`}
         entries={{
           opening: ['Opening across its grain', part.width],
-          least: ['Least gap, both sides together', 1],
+          least: ['Least gap, both sides', 1],
         }}
         find={(lengths) => seasonalGap({ wood, seasons, ...lengths })}
         show={({ size, gapToday, gapDry, gapWet }) => [
-          ['Make it today', size],
-          ['Gap today, both sides together', gapToday],
-          ['in the dry season', gapDry],
-          ['in the damp season', gapWet],
+          ['Cut it today to', size],
+          ['Gap today, both sides', gapToday],
+          ['when dry', gapDry],
+          ['when damp', gapWet],
         ]}
       />
     </>

@@ -14,16 +14,16 @@ export function GrooveTask({ part, seasons }: { part: Part; seasons: Seasons }) 
       title="Panel in grooves"
       name={`groove-2-${part.id}`}
       entries={{
-        opening: ['Between the frame’s inner edges', Math.max(0, part.width - 2 * usualDepth)],
+        opening: ['Frame opening', Math.max(0, part.width - 2 * usualDepth)],
         depth: ['Depth of a groove', usualDepth],
       }}
       find={(lengths) => panelInGroove({ wood, seasons, ...lengths })}
       show={({ width, gapToday, gapDry, gapWet, heldDry }) => [
         ['Cut it today to', width],
         ['Gap in each groove today', gapToday],
-        ['in the dry season', gapDry],
-        ['in the damp season', gapWet],
-        ['Held in each groove when dry', heldDry],
+        ['when dry', gapDry],
+        ['when damp', gapWet],
+        ['Held when dry', heldDry],
       ]}
     />
   );

@@ -28,7 +28,7 @@ export function JointCard({ piece, joint, judged, seasons }: Props) {
     const at = piece.joints.findIndex(({ id }) => id === joint.id);
     edit(
       (joints) => joints.filter(({ id }) => id !== joint.id),
-      () => offerUndo('The joint is off the list.', () => edit((joints) => joints.toSpliced(at, 0, joint))),
+      () => offerUndo('Joint deleted.', () => edit((joints) => joints.toSpliced(at, 0, joint))),
     );
   };
   return (
@@ -43,7 +43,7 @@ export function JointCard({ piece, joint, judged, seasons }: Props) {
           <MeetingEntries joint={judged} seasons={seasons} onChange={(part) => set((now) => ({ ...now, ...part }))} />
         </>
       )}
-      <Button onClick={remove}>Take this joint off</Button>
+      <Button onClick={remove}>Delete this joint</Button>
     </div>
   );
 }

@@ -30,13 +30,13 @@ export function JointDrawing({ joint }: { joint: ReadJoint }) {
     const y = lies ? middle - height / 2 : at === 0 ? seam - height : seam;
     return { x: (size.width - width) / 2, y, width, height };
   };
-  const said = parts.map((part, at) => `${part.name} with its grain ${meets[at]?.grain} the joint`);
+  const said = parts.map((part, at) => `${part.name}, grain ${meets[at]?.grain} the joint`);
   return (
     <Drawing
       name={parts.map((part) => part.name).join(' to ')}
       width={size.width}
       height={size.height}
-      alternative={`${said.join(' meets ')}. The joint runs from left to right.`}
+      alternative={said.join(', meets ')}
     >
       {(hatch) => [
         <Grained box={box(0)} grain={meets[0].grain} hatch={hatch} />,

@@ -49,14 +49,14 @@ export function JointEntry({ piece, onAdd }: { piece: Piece; onAdd(jointId: stri
     }
   };
   return (
-    <section class="task" aria-label="Next joint">
-      <h2>{piece.joints.length === 0 ? 'First joint' : 'Next joint'}</h2>
+    <section class="task" aria-label="Add a joint">
+      <h2>Add a joint</h2>
       <Pick
         label="Kind"
         value={form.kind}
         options={[
           ...jointKinds.map(({ id, name }) => ({ value: id, label: name })),
-          { value: foldedCase, label: 'Mitred case, its four corners' },
+          { value: foldedCase, label: 'Mitred case, four corners' },
         ]}
         onInput={(next) => draft.set({ ...form, kind: next })}
       />
@@ -73,7 +73,7 @@ export function JointEntry({ piece, onAdd }: { piece: Piece; onAdd(jointId: stri
       </div>
       {isProblem(corners) && <Trouble of={corners} />}
       <Button look="big" onClick={add}>
-        {form.kind === foldedCase ? 'Add its four corners' : 'Add joint'}
+        {form.kind === foldedCase ? 'Add four joints' : 'Add joint'}
       </Button>
     </section>
   );
@@ -85,6 +85,6 @@ function badPart({ parts }: Piece, form: Form, places: readonly Place[], at: num
   if (!part) return problem('', 'Choose the part.');
   // A panel may meet itself: its boards, or the sides of a case that it folds into.
   if (!part.panel && chosen.filter((id) => id === part.id).length > part.quantity)
-    return problem('', 'It is chosen more often than there are of it.');
+    return problem('', 'Chosen more often than there are.');
   return undefined;
 }

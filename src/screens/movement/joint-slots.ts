@@ -42,7 +42,7 @@ export function screwPositions({ count, inset }: Fixing, length: number): number
 /** The slots of a joint whose parts cross: in the part that keeps still, or in the tenons under a breadboard end. */
 export function jointSlots(read: ReadJoint, fixing: Fixing, seasons: Seasons): Outcome<Worked<readonly Slot[]>> {
   const moving = movingPart(read);
-  if (moving === undefined) return problem('meets', 'The grain of both runs the same way: nothing to slot.');
+  if (moving === undefined) return problem('meets', 'Both grains run the same way: nothing to slot.');
   const { length } = read.contact;
   const { shank, head, margin } = fixing;
   return elongatedSlots({

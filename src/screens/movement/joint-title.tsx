@@ -3,7 +3,7 @@ import { jointKind } from './joint-kinds.ts';
 
 /** Which parts meet, and in which kind of joint. */
 export function JointTitle({ joint, parts }: { joint: Joint; parts: readonly Part[] }) {
-  const names = joint.parts.map((id) => parts.find((part) => part.id === id)?.name ?? 'a part that is gone');
+  const names = joint.parts.map((id) => parts.find((part) => part.id === id)?.name ?? 'a deleted part');
   return (
     <>
       {names.join(' to ')}{' '}

@@ -22,10 +22,9 @@ export function Joints({ piece, seasons }: { piece: Piece; seasons: Seasons }) {
           <span class="figure words">
             {moving === 0 ? 'None must move' : `${moving} of ${joints.length} must move`}
           </span>
-          <span class="soft">Above the trade’s usual limit for glue across the grain.</span>
         </div>
       ) : (
-        <p>Say which parts meet. Each joint gets its verdict: glue it, or let it float and by how much.</p>
+        <p>Each joint gets its verdict: glue it, or let it float.</p>
       )}
       <ul class="parts">
         {joints.map((joint, at) => (

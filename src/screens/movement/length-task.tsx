@@ -14,7 +14,7 @@ interface Props<K extends string, T> {
   /** The length to work to with its name, then what else to know; mm. */
   show(value: T): readonly [Shown, ...Shown[]];
   /** What else to say of it. */
-  children?(value: T): ComponentChildren;
+  children?: ComponentChildren;
 }
 
 type Shown = readonly [name: string, mm: number];
@@ -36,7 +36,7 @@ export function LengthTask<K extends string, T>({ title, name, entries, find, sh
           facts={rest.map(([said, length]) => [said, mm(length)])}
           working={found.working}
         >
-          {children?.(found.value)}
+          {children}
         </Answer>
       )}
     </section>

@@ -5,7 +5,7 @@ import { shop } from '../../app/shop.ts';
 import { isProblem } from '../../core/answer/problem.ts';
 import { pieces } from '../../store/pieces.ts';
 import type { Piece } from '../../store/records/piece.ts';
-import { Choice } from '../../ui/fields.tsx';
+import { Choice, optionsOf } from '../../ui/fields.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { PieceList } from '../piece/piece-list.tsx';
 import { questions } from '../questions.ts';
@@ -19,13 +19,15 @@ import type { StockReading } from './stock-reading.ts';
 import { useStock } from './use-stock.ts';
 import { YearChart } from './year-chart.tsx';
 
-type View = 'joints' | 'gaps' | 'screws' | 'year';
+const views = optionsOf({ joints: 'Joints', gaps: 'Gaps', screws: 'Screws', year: 'Year' });
+
+type View = (typeof views)[number]['value'];
 
 const viewQuestions: Record<View, string> = {
   joints: 'What may be glued, what must float?',
   gaps: 'How much room must it have?',
   screws: 'How deep may the screw go?',
-  year: 'How does it move through the year?',
+  year: 'How does it move in a year?',
 };
 
 /** Wood movement of one piece. */
@@ -33,7 +35,7 @@ export default function MovementScreen({ id }: { id: string }) {
   const piece = useOne(pieces, id);
   const stock = useStock(piece);
   if (piece === undefined) return null;
-  if (piece === null) return <PieceList screen="movement" kicker="Wood movement" />;
+  if (piece === null) return <PieceList screen="movement" kicker="Movement" />;
   if (piece.parts.length === 0) return <NothingYet piece={piece} />;
   return stock === undefined ? null : <Movement piece={piece} stock={stock} />;
 }
@@ -49,7 +51,7 @@ function NothingYet({ piece }: { piece: Piece }) {
         </a>
       }
     >
-      <p>Once its parts are listed, each joint gets its verdict: glue it, or let it float and by how much.</p>
+      <p>Each joint gets its verdict: glue it, or let it float.</p>
     </Screen>
   );
 }
@@ -61,24 +63,14 @@ function Movement({ piece, stock }: { piece: Piece; stock: StockReading | null }
   return (
     <Screen
       question={viewQuestions[view]}
-      kicker={`${piece.name} · wood movement`}
+      kicker={`Movement · ${piece.name}`}
       action={
         <a class="button big" href={routeTo('piece', piece.id)}>
           Its parts
         </a>
       }
     >
-      <Choice<View>
-        label="Look at"
-        value={view}
-        options={[
-          { value: 'joints', label: 'Joints' },
-          { value: 'gaps', label: 'Gaps' },
-          { value: 'screws', label: 'Screws' },
-          { value: 'year', label: 'Year' },
-        ]}
-        onInput={setView}
-      />
+      <Choice<View> label="Look at" value={view} options={views} onInput={setView} />
       {view === 'screws' && <ScrewDepth pieceId={piece.id} />}
       {moisture && view === 'joints' && <Joints piece={piece} seasons={moisture} />}
       {moisture && view === 'gaps' && <Gaps parts={piece.parts} seasons={moisture} />}

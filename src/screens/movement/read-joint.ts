@@ -17,7 +17,7 @@ export interface ReadJoint {
 
 export function readJoint(joint: Joint, parts: readonly Part[]): Outcome<ReadJoint> {
   const [first, second] = joint.parts.map((wanted) => parts.find(({ id }) => id === wanted));
-  if (!first || !second) return problem('parts', 'A part of it is off the list. Take the joint off too.');
+  if (!first || !second) return problem('parts', 'One of its parts is deleted. Delete the joint too.');
   const meets = joint.meets ?? jointKind(joint.kind)?.meets;
   if (!meets) return problem('kind', 'This version doesn’t know this kind of joint.');
   const usual = jointContact([first, second], meets);

@@ -17,14 +17,12 @@ export function ScrewDepth({ pieceId }: { pieceId: string }) {
       find={(lengths) => fastenerDepth(lengths)}
       show={({ depthStop, reach, hole, remaining }) => [
         ['Set the depth stop to', depthStop],
-        ['It reaches in by', reach],
+        ['Reaches in', reach],
         ['Hole in the second part', hole],
         ['Wood left under it', remaining],
       ]}
     >
-      {() => (
-        <p class="soft small">From the tip of the bit, through both parts at once. Try the stop on scrap first.</p>
-      )}
+      <p class="soft small">From the tip of the bit, through both parts. Try the stop on scrap first.</p>
     </LengthTask>
   );
 }

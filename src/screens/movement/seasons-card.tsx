@@ -40,7 +40,7 @@ export function SeasonsCard({ piece, seasons }: Props) {
   const today = isProblem(seasons) ? (piece.reading?.percent ?? 8) : seasons.value.today;
   return (
     <section class="task" aria-label="Seasons">
-      <h2>Moisture through the year</h2>
+      <h2>Moisture</h2>
       {isProblem(seasons) ? (
         <Trouble of={seasons} />
       ) : (
@@ -70,7 +70,7 @@ export function SeasonsCard({ piece, seasons }: Props) {
           if (chosen) void setClimate(chosen);
         }}
       />
-      <p class="soft small">The places are assumptions. A year of hygrometer readings is better.</p>
+      <p class="soft small">Assumed; a year of hygrometer readings is better.</p>
       <details class="working">
         <summary>The air there</summary>
         <div class="fields">
@@ -103,7 +103,7 @@ function AirFields({ name, air, onChange }: { name: string; air: Air; onChange(p
         label={`${name} humidity`}
         hint="%"
         value={air.humidity}
-        check={(value) => badNumber('', 'The relative humidity', value, 'percent', { least: 0, most: 100 })}
+        check={(value) => badNumber('', 'The humidity', value, 'percent', { least: 0, most: 100 })}
         onAccept={(humidity) => onChange({ humidity })}
       />
     </>

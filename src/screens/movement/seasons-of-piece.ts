@@ -35,9 +35,9 @@ export function seasonsOfPiece(
   if (reading) return read(reading.percent, `as typed, ${day(reading.at)}`);
   const air = airOverTime(shop.air ?? []);
   if (isProblem(air)) return read(assumedToday, 'assumed');
-  const today = air.working.steps.map((step) => ({ ...step, finds: 'moisture today, by the air in the shop' }));
+  const today = air.working.steps.map((step) => ({ ...step, finds: 'moisture today, by the shop’s air' }));
   return {
-    value: { ...value, today: air.value, from: 'by the air in the shop' },
+    value: { ...value, today: air.value, from: 'by the shop’s air' },
     working: { ...working, steps: [...today, ...working.steps], sources: air.working.sources },
   };
 }

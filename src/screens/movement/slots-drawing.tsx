@@ -16,7 +16,7 @@ export function SlotsDrawing({ name, slots, length }: { name: string; slots: rea
         name={name}
         width={size.width}
         height={size.height}
-        alternative={`${slots.length} fasteners along the joint; the slots grow with the distance from the one that keeps still.`}
+        alternative={`${slots.length} along the joint; the slots grow away from the fixed one.`}
       >
         {() => [
           <rect class="wood" x={size.margin} y={middle - 16} width={length * scale} height={32} />,
@@ -38,7 +38,7 @@ export function SlotsDrawing({ name, slots, length }: { name: string; slots: rea
           }),
         ]}
       </Drawing>
-      <p class="soft small">Places to scale, slots drawn {enlarged} times as large.</p>
+      <p class="soft small">Slots drawn {enlarged} times as large.</p>
     </>
   );
 }

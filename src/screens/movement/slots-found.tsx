@@ -30,7 +30,7 @@ export function SlotsFound({ joint, seasons }: { joint: ReadJoint; seasons: Seas
                 </span>
                 <span>
                   {slot.fixed ? (
-                    'round hole, keeps still'
+                    'round hole, fixed'
                   ) : (
                     <>
                       slot <Length mm={slot.width} bare /> × <b>{<Length mm={slot.length} />}</b>
@@ -51,9 +51,7 @@ export function SlotsFound({ joint, seasons }: { joint: ReadJoint; seasons: Seas
               </li>
             ))}
           </ol>
-          <p class="soft small">
-            Measured along the joint. Snug, not tight: it must slide. Glue only at the one that keeps still.
-          </p>
+          <p class="soft small">Snug, not tight: it must slide. Glue only at the fixed one.</p>
           <ShowWorking of={slots.working} />
         </>
       )}

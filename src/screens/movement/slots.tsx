@@ -1,4 +1,5 @@
-import { isProblem, problem } from '../../core/answer/problem.ts';
+import { badNumber } from '../../core/answer/bad-number.ts';
+import { isProblem } from '../../core/answer/problem.ts';
 import type { Seasons } from '../../core/movement/seasons.ts';
 import type { Fixing } from '../../store/records/piece.ts';
 import { Pick, Tick } from '../../ui/fields.tsx';
@@ -6,8 +7,6 @@ import { SettledLength, SettledNumber } from '../../ui/settled.tsx';
 import { FloatingFound } from './floating-found.tsx';
 import { fixingOf, jointSlots, slottedPart } from './joint-slots.ts';
 import type { Judged } from './read-joint.ts';
-
-const badCount = problem('count', 'Between 1 and 40, a whole number.');
 
 interface Props {
   joint: Judged;
@@ -29,8 +28,9 @@ export function Slots({ joint, seasons, onChange }: Props) {
     return {
       value: fixing[name] ?? 0,
       check: (value: number) => {
-        if (name === 'count' && !(Number.isInteger(value) && value >= 1 && value <= 40)) return badCount;
-        const found = jointSlots(joint, changed(fixing, value), seasons);
+        const wrong =
+          name === 'count' ? badNumber(name, 'It', value, 'count', { least: 1, most: 40, whole: true }) : undefined;
+        const found = wrong ?? jointSlots(joint, changed(fixing, value), seasons);
         return isProblem(found) ? found : undefined;
       },
       onAccept: (value: number) => onChange((now) => changed(now, value)),
@@ -44,10 +44,10 @@ export function Slots({ joint, seasons, onChange }: Props) {
         <div class="fields">
           <SettledNumber label={`How many ${fastener.toLowerCase()}s`} {...entry('count')} />
           <SettledLength label="First from the end" {...entry('inset')} />
-          <SettledLength label={pegs ? 'Peg diameter' : 'Shank diameter'} {...entry('shank')} />
+          <SettledLength label={`${pegs ? 'Peg' : 'Shank'} diameter`} {...entry('shank')} />
           <SettledLength label="Room at each end" {...entry('margin')} />
           <Pick
-            label="Which keeps still"
+            label="Fixed"
             value={String(fixing.fixed)}
             options={Array.from({ length: fixing.count }, (_, at) => ({
               value: String(at),
@@ -59,7 +59,7 @@ export function Slots({ joint, seasons, onChange }: Props) {
         </div>
         {!pegs && (
           <Tick
-            label="Heads sunk in a counterbore"
+            label="Counterbored heads"
             checked={fixing.head !== undefined}
             onInput={(on) => onChange(({ head: _, ...now }) => (on ? { ...now, head: now.shank * 2 } : now))}
           />

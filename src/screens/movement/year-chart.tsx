@@ -73,7 +73,7 @@ function Chart({ part, year }: { part: Part; year: Exclude<ReturnType<typeof sea
   return (
     <>
       <Answer
-        label={`${part.name} moves through the year by`}
+        label={`${part.name} moves in a year by`}
         of={mm(most - least)}
         facts={[
           ['Today', mm(today.width)],
@@ -85,7 +85,7 @@ function Chart({ part, year }: { part: Part; year: Exclude<ReturnType<typeof sea
       <Drawing
         width={size.width}
         height={size.height}
-        alternative={`Width of ${part.name} from January to December, between ${say(least)} and ${say(most)}; today ${say(today.width)}.`}
+        alternative={`Width of ${part.name}, January to December: ${say(least)} to ${say(most)}, today ${say(today.width)}.`}
       >
         {() => [
           <path class="thin" d={`M${frame.left} ${frame.bottom + 6}H${frame.right}`} />,
@@ -118,10 +118,7 @@ function Chart({ part, year }: { part: Part; year: Exclude<ReturnType<typeof sea
         ]}
       </Drawing>
       <PartNote part={part} />
-      <p class="soft small">
-        Dampest in mid August, assumed. A finish slows this, and doesn’t stop it. Heights are stretched to fill the
-        chart.
-      </p>
+      <p class="soft small">Assumed dampest in mid August; heights stretched. A finish only slows it.</p>
     </>
   );
 }

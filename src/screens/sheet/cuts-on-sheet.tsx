@@ -16,7 +16,7 @@ export function CutsOnSheet({ of: { piece, rack, plan } }: { of: SheetRecords })
   const names = namesOf(piece, rack);
   return (
     <>
-      <SheetPart title="Boards" missing="The cuts are not planned yet.">
+      <SheetPart title="Boards" missing="Not planned yet.">
         {plan && asked && (
           <>
             {plan.short.length > 0 && <ShortageList {...{ asked, plan, names }} />}

@@ -11,7 +11,7 @@ import { SheetSteps } from './sheet-steps.tsx';
 /** The finish schedule: coats with what they take, their waits, and the rags. */
 export function FinishOnSheet({ finish }: { finish: Finish | undefined }) {
   return (
-    <SheetPart title="Finish" missing="No finish is begun yet.">
+    <SheetPart title="Finish" missing="Not begun yet.">
       {finish && (
         <>
           <Facts

@@ -23,7 +23,7 @@ export function GlueOnSheet({ of: { piece, plan, glueups } }: { of: SheetRecords
   const glue = usualGlue(glueups);
   const now = Date.now();
   return (
-    <SheetPart title="Glue-ups" missing="Nothing to glue: no panels and no joints are listed.">
+    <SheetPart title="Glue-ups" missing="Nothing to glue yet.">
       {(toCome.length > 0 || own.length > 0) && (
         <>
           {own.map((glueup) => {

@@ -15,7 +15,7 @@ import { SheetPart } from './sheet-part.tsx';
 export function JointsOnSheet({ piece }: { piece: Piece }) {
   const seasons = seasonsOfPiece(piece, shop.value, useStock(piece));
   return (
-    <SheetPart title="Joints" missing="No joints are listed yet.">
+    <SheetPart title="Joints" missing="None listed yet.">
       {piece.joints.length > 0 &&
         (isProblem(seasons) ? (
           <Reason of={seasons} />

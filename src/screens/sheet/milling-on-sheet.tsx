@@ -21,13 +21,13 @@ export function MillingOnSheet({ of: { piece, rack, plan, run } }: { of: SheetRe
     return input && (isProblem(input) ? input : millingSequence(input));
   }, [piece, rack, plan, run]);
   return (
-    <SheetPart title="Milling" missing="The steps come from the plan of the cuts.">
+    <SheetPart title="Milling" missing="Not planned yet.">
       {steps &&
         (isProblem(steps) ? (
           <Reason of={steps} />
         ) : (
           <>
-            {run && plan && run.planId !== plan.id && <p>Begun on an older plan of the cuts.</p>}
+            {run && plan && run.planId !== plan.id && <p>Begun on an older plan.</p>}
             <SheetSteps
               steps={steps}
               ticks={run?.ticks ?? {}}

@@ -47,9 +47,7 @@ export function SheetSteps<S extends FlowStep>({ steps, ticks, extra }: Props<S>
         })}
       </ol>
       {sources.size > 0 && (
-        <p class="soft small">
-          What the cautions rest on: {[...sources].map((source) => [' ', <SourceMark of={source} />])}.
-        </p>
+        <p class="soft small">Cautions rest on: {[...sources].map((source) => [' ', <SourceMark of={source} />])}.</p>
       )}
     </>
   );
@@ -63,7 +61,7 @@ function Cautions({ of, before }: { of: Said; before: Said | undefined }) {
   const same = JSON.stringify(of) === JSON.stringify(before);
   return (
     <p class="caution small">
-      <b>Caution.</b> {same ? 'As in the step before.' : of.map(({ say }) => [<Say phrase={say} />, ' '])}
+      <b>Caution.</b> {same ? 'As before.' : of.map(({ say }) => [<Say phrase={say} />, ' '])}
     </p>
   );
 }

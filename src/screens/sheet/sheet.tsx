@@ -1,10 +1,10 @@
 import { useLive } from '../../app/live.ts';
-import { routeTo } from '../../app/routes.ts';
 import { kinds } from '../../store/records/kinds.ts';
 import { Button } from '../../ui/button.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { PartShape } from '../piece/part-shape.tsx';
 import { PartWords } from '../piece/part-words.tsx';
+import { PieceList } from '../piece/piece-list.tsx';
 import { Totals } from '../piece/totals.tsx';
 import { PastChecks } from '../square/past-checks.tsx';
 import { CutsOnSheet } from './cuts-on-sheet.tsx';
@@ -25,20 +25,8 @@ import './sheet.css';
 export default function SheetScreen({ id }: { id: string }) {
   const records = useLive(kinds, () => readSheet(id), id);
   if (!records) return null;
-  if (records.piece) return <Sheet of={{ ...records, piece: records.piece }} />;
-  return (
-    <Screen
-      question="Which piece?"
-      kicker="Sheet"
-      action={
-        <a class="button big now" href={routeTo('piece')}>
-          Pieces
-        </a>
-      }
-    >
-      <p>A sheet belongs to a piece. Begin with the piece.</p>
-    </Screen>
-  );
+  const { piece } = records;
+  return piece ? <Sheet of={{ ...records, piece }} /> : <PieceList screen="sheet" kicker="Sheet" />;
 }
 
 function Sheet({ of }: { of: SheetRecords }) {
@@ -54,7 +42,7 @@ function Sheet({ of }: { of: SheetRecords }) {
       }
     >
       <div class="sheet">
-        <SheetPart title="Parts" missing="No parts are listed yet.">
+        <SheetPart title="Parts" missing="None listed yet.">
           {piece.parts.length > 0 && (
             <>
               <Totals piece={piece} />

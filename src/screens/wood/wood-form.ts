@@ -35,7 +35,7 @@ export function formOf({ name, openPores = false, ...wood }: OwnWood): WoodForm 
 export function readWood(form: WoodForm): Outcome<OwnWood> {
   const name = form.name.trim().replace(/\s+/g, ' ');
   if (name === '' || name.length > 60) return problem('name', 'Give it a name of up to 60 letters.');
-  if (findSpecies(name)) return problem('name', 'The table has this wood already, with its own figures.');
+  if (findSpecies(name)) return problem('name', 'The table has this wood already.');
   const wood: Partial<Record<(typeof figures)[number], number>> = {};
   for (const figure of figures) {
     if (form[figure].trim() === '') continue;

@@ -75,7 +75,7 @@ export default function WoodScreen() {
       ))}
       <section class="card" aria-label="Add a wood" ref={entries}>
         <h2>Add a wood</h2>
-        <p class="soft">Shrinkage from green to ovendry, off a data sheet. One figure will do; two are better.</p>
+        <p class="soft">Shrinkage from green to ovendry, off a data sheet. One will do.</p>
         <TextField label="Name" {...field('name')} />
         <div class="fields">
           {figures.map((name) => (
@@ -88,7 +88,7 @@ export default function WoodScreen() {
           onInput={(openPores) => draft.set({ ...form, openPores })}
         />
         <Button look="big now" onClick={store}>
-          {known ? `Change ${form.name}` : 'Add it'}
+          {known ? 'Change it' : 'Add it'}
         </Button>
       </section>
     </Screen>
@@ -103,8 +103,7 @@ function WoodCard({ wood, onChange }: { wood: OwnWood; onChange(): void }) {
   const remove = () =>
     // A write that fails is kept and shown by the shell.
     void setWoods((woods) => woods.filter(({ name }) => name !== wood.name)).then(
-      () =>
-        offerUndo(`${wood.name} is off the list.`, () => void setWoods((woods) => [...woods, wood]).catch(() => {})),
+      () => offerUndo(`${wood.name} deleted.`, () => void setWoods((woods) => [...woods, wood]).catch(() => {})),
       () => {},
     );
   return (
@@ -121,7 +120,7 @@ function WoodCard({ wood, onChange }: { wood: OwnWood; onChange(): void }) {
       )}
       <div class="buttons">
         <Button onClick={onChange}>Change</Button>
-        <Button onClick={remove}>Take off the list</Button>
+        <Button onClick={remove}>Delete</Button>
       </div>
     </section>
   );

@@ -59,7 +59,7 @@ describe('partMovement', () => {
   it('shows both seasons in its working', () => {
     const finds = answered(partMovement(cherry, 400, seasons)).working.steps.map((step) => step.finds);
     expect(finds).toContain('width in the dry season');
-    expect(finds).toContain('width in the wet season');
+    expect(finds).toContain('width in the damp season');
   });
 
   it.each([

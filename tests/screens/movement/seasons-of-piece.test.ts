@@ -37,7 +37,7 @@ test('unread wood is where the shop’s air takes it, and the working says so; a
   if (isProblem(found)) throw new Error(found.message.text);
   // Wood handbook (FPL-GTR-190), Table 4-2 at 70 °F: 9.2 % at 50 %; recalled, printed to 0.1.
   expect(Math.abs(found.value.today - 9.2)).toBeLessThan(0.1);
-  expect(found.working.steps.map(({ finds }) => finds)).toContain('moisture today, by the air in the shop');
+  expect(found.working.steps.map(({ finds }) => finds)).toContain('moisture today, by the shop’s air');
   expect(seasonsOfPiece({ ...piece, reading: { at: 0, percent: 7 } }, airy)).toMatchObject({ value: { today: 7 } });
 });
 
