@@ -2,6 +2,7 @@ import { readFile, rm } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { afterAll, afterEach, describe, expect, test } from 'vitest';
 import { buildVariant } from '../setup/build-variant.ts';
+import { loadDemo, startMilling } from './demo-shop.ts';
 import { makeOfflineReady, openPhone, type Phone } from './phone.ts';
 import { stored } from './stored.ts';
 
@@ -28,22 +29,6 @@ const lookForUpdate = () => page().evaluate(async () => void (await (await navig
 const waitingWorker = () =>
   page().waitForFunction(async () => (await navigator.serviceWorker.getRegistration())?.waiting != null);
 
-async function loadDemo(): Promise<void> {
-  await page().getByRole('button', { name: 'Load the demo shop' }).click();
-  await page().getByText('The demo shop is loaded.').waitFor();
-}
-
-async function startMilling(): Promise<void> {
-  await at('breakdown/demo-piece-cabinet');
-  await page().getByRole('button', { name: 'Plan the cuts' }).click();
-  await page().getByRole('link', { name: 'Mill it' }).click();
-  await page().getByRole('button', { name: 'Start milling' }).first().click();
-  await page().getByRole('button', { name: 'Done, next' }).click();
-  await page()
-    .getByRole('heading', { name: /^Step 2 of/ })
-    .waitFor();
-}
-
 /** What the backup holds that a button hands out. */
 async function takenOut(button: string): Promise<{ kinds: Record<string, { name: string }[]> }> {
   const saving = page().waitForEvent('download');
@@ -63,8 +48,8 @@ describe('a newer version', () => {
     const newer = newerVersion();
     phone = await openPhone();
     await makeOfflineReady(phone);
-    await loadDemo();
-    await startMilling();
+    await loadDemo(page());
+    await startMilling(page());
 
     phone.host.folder = newer;
     await lookForUpdate();
@@ -96,7 +81,7 @@ describe('a newer version', () => {
     const newer = newerVersion();
     phone = await openPhone();
     await makeOfflineReady(phone);
-    await loadDemo();
+    await loadDemo(page());
     await at('glue/demo-piece-chest');
     await page().getByRole('button', { name: 'Start spreading' }).click();
     await page().getByRole('button', { name: 'All closed' }).waitFor();
@@ -129,7 +114,7 @@ describe('a newer version', () => {
     });
     phone = await openPhone();
     await makeOfflineReady(phone);
-    await loadDemo();
+    await loadDemo(page());
     // An app that keeps its connection whatever it is asked, as a tab that the phone has put to sleep.
     const other = await phone.context.newPage();
     await other.goto(`${phone.host.address}robots.txt`);
@@ -164,7 +149,7 @@ describe('a newer version', () => {
     });
     phone = await openPhone();
     await makeOfflineReady(phone);
-    await loadDemo();
+    await loadDemo(page());
     const old = phone.host.folder;
 
     phone.host.folder = failing;
@@ -192,7 +177,7 @@ describe('a screen breaks down', () => {
     });
     phone = await openPhone();
     await makeOfflineReady(phone);
-    await loadDemo();
+    await loadDemo(page());
     phone.host.folder = broken;
     await page().evaluate(async () => (await navigator.serviceWorker.ready).unregister());
     await at('shop');
@@ -230,7 +215,7 @@ describe('any screen breaks down', () => {
     );
     phone = await openPhone();
     await makeOfflineReady(phone);
-    await loadDemo();
+    await loadDemo(page());
     phone.host.folder = broken;
     await page().evaluate(async () => (await navigator.serviceWorker.ready).unregister());
     await page().reload();

@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { loadDemo, startMilling } from './demo-shop.ts';
 import { openPhone, type Phone } from './phone.ts';
 import { stored } from './stored.ts';
 
@@ -16,11 +17,6 @@ afterEach(async () => {
 
 const page = (): Page => phone.page;
 const at = (hash: string, where = phone.page) => where.goto(`${phone.host.address}#/${hash}`);
-
-async function loadDemo(): Promise<void> {
-  await page().getByRole('button', { name: 'Load the demo shop' }).click();
-  await page().getByText('The demo shop is loaded.').waitFor();
-}
 
 async function beginPiece(name: string, where = phone.page): Promise<void> {
   await at('piece/new', where);
@@ -63,7 +59,7 @@ describe('the tab is killed', () => {
   const besideOthers: Record<string, string> = { stock: 'Next board', 'piece/demo-piece-chest': 'Next part' };
 
   test.each(entries)('in the middle of an entry of %s: what was typed is there again', async (hash) => {
-    await loadDemo();
+    await loadDemo(page());
     await at(hash);
     // Entries of forms; those that are stored as soon as they are left (a name, a shop's limit) are no half-typed form.
     const form = page().locator(hash in besideOthers ? `main [aria-label="${besideOthers[hash]}"]` : 'main');
@@ -81,15 +77,8 @@ describe('the tab is killed', () => {
   });
 
   test('in the middle of milling: the ticks are kept, and the same step stands there', async () => {
-    await loadDemo();
-    await at('breakdown/demo-piece-cabinet');
-    await page().getByRole('button', { name: 'Plan the cuts' }).click();
-    await page().getByRole('link', { name: 'Mill it' }).click();
-    await page().getByRole('button', { name: 'Start milling' }).first().click();
-    await page().getByRole('button', { name: 'Done, next' }).click();
-    await page()
-      .getByRole('heading', { name: /^Step 2 of/ })
-      .waitFor();
+    await loadDemo(page());
+    await startMilling(page());
     await killTab();
     await page()
       .getByRole('heading', { name: /^Step 2 of/ })
@@ -99,7 +88,7 @@ describe('the tab is killed', () => {
 
 describe('the tab is killed in the middle of a finish', () => {
   test('the ticks are kept, and the same step stands there', async () => {
-    await loadDemo();
+    await loadDemo(page());
     await at('finish/demo-piece-chest');
     await page().getByRole('button', { name: 'Start the finish' }).click();
     await page()
@@ -139,7 +128,7 @@ describe('the browser is killed during a write', () => {
   });
 
   test('what the screen has said is stored stays stored', async () => {
-    await loadDemo();
+    await loadDemo(page());
     phone = await phone.kill();
     expect(await stored(page(), 'piece')).toBe(2);
     await page().getByText('Plan the cuts').first().waitFor();
@@ -205,7 +194,7 @@ describe('the database goes away under the app', () => {
 
 describe('two tabs', () => {
   test('what one stores the other shows, and both can write', async () => {
-    await loadDemo();
+    await loadDemo(page());
     const second = await phone.context.newPage();
     await second.goto(phone.host.address);
     await second.getByRole('heading', { name: 'What now?' }).waitFor();
@@ -218,7 +207,7 @@ describe('two tabs', () => {
   });
 
   test('a newer version has been opened in another: this one says so, stores nothing, and loses nothing typed', async () => {
-    await loadDemo();
+    await loadDemo(page());
     await at('piece/new');
     await page().getByRole('textbox', { name: /^Name/ }).fill('Hall bench');
     const other = await besideTheApp();
