@@ -192,8 +192,8 @@ describe('no inline script runs', () => {
     await choose(`${head}\r\nM1,${quoted},8,6,96,\r\n${quoted},black cherry,8,6,96,${quoted}\r\n`);
     await page.getByText('1 board can come in').waitFor();
     await page.getByText(markup).first().waitFor();
-    await page.getByRole('button', { name: 'Take in the 1 good lines' }).click();
-    await page.getByText('1 boards are in the rack.').waitFor();
+    await page.getByRole('button', { name: 'Add 1 board' }).click();
+    await page.getByText('1 board added.').waitFor();
     await page.getByText(markup).first().waitFor();
     expect(await page.locator('#app img').count()).toBe(0);
     expect(await page.evaluate(() => 'inlineRan' in window)).toBe(false);

@@ -69,17 +69,17 @@ test('boards are logged, put right, deleted with a way back; bad input is said a
 
   await page.getByRole('button', { name: 'Fix 5' }).click();
   await page
-    .getByRole('region', { name: 'Put right' })
+    .getByRole('region', { name: 'Fix' })
     .getByRole('textbox', { name: /^Width/ })
     .fill('8');
   await pad('Next').click();
-  await pad('Put right').click();
-  await page.getByText('5 is put right.').waitFor();
+  await pad('Keep board').click();
+  await page.getByText('5 kept.').waitFor();
   await page.locator('.board-row').first().getByText('8 ×', { exact: false }).waitFor();
 
   await page.getByRole('button', { name: 'Fix 5' }).click();
   await page.getByRole('button', { name: 'Delete 5' }).click();
-  await page.getByText('5 is gone.').waitFor();
+  await page.getByText('5 deleted.').waitFor();
   expect(await marks()).toEqual(['4', '3', '2', '1']);
   await page.getByRole('button', { name: 'Undo' }).click();
   await page.locator('.board-row b', { hasText: '5' }).waitFor();
@@ -101,7 +101,7 @@ function boardFeetOf(rows: readonly { eighths: number; feet: number }[]): number
 
 test('thirty boards off a truck: at most four taps a board besides the digits, a killed tab, a wrong invoice', async () => {
   let { page } = phone;
-  await page.getByRole('button', { name: 'A delivery has come' }).click();
+  await page.getByRole('button', { name: 'Add a delivery' }).click();
   await next().getByLabel('Wood').selectOption({ label: 'black cherry' });
   const rows = Array.from({ length: 30 }, (_, at) => ({ eighths: 40 + ((at * 7) % 41), feet: at % 5 === 4 ? 10 : 8 }));
   let taps = 0;
@@ -205,7 +205,7 @@ const sectionBox = (name: string, label: string) =>
 
 test('a tapered board, the tally of a bundle, and one meter reading for a whole delivery', async () => {
   const { page } = phone;
-  await page.getByRole('button', { name: 'A delivery has come' }).click();
+  await page.getByRole('button', { name: 'Add a delivery' }).click();
   await page.getByRole('heading', { level: 1, name: /does the invoice agree/ }).waitFor();
   await box('Chalk mark').fill('T1');
   await next().getByLabel('Wood').selectOption({ label: 'black cherry' });
@@ -227,15 +227,15 @@ test('a tapered board, the tally of a bundle, and one meter reading for a whole 
   await page.keyboard.press('Escape');
   // AHEC, as a bundle: 7 + 7 whole inches x 8 ft / 12 = 9.3, so 9.
   await page.getByText('As an export bundle').click();
-  await page.getByText('Tallied as a bundle: 9 board feet').waitFor();
+  await page.getByText('9 board feet, widths to the whole inch.').waitFor();
 
-  await page.getByText('One moisture reading for all its boards').click();
+  await page.getByText('One reading for all its boards').click();
   const more = section('More about the delivery');
-  await more.getByRole('button', { name: 'Note reading' }).click();
+  await more.getByRole('button', { name: 'Keep the reading' }).click();
   await more.getByRole('alert').waitFor();
   await sectionBox('More about the delivery', 'Meter reads').fill('9');
-  await more.getByRole('button', { name: 'Note reading' }).click();
-  await page.getByText('Noted on 2 boards.').waitFor();
+  await more.getByRole('button', { name: 'Keep the reading' }).click();
+  await page.getByText('Kept on 2 boards.').waitFor();
   for (const mark of ['T1', 'T2']) {
     await page.locator('.board-row', { hasText: mark }).click();
     await section('Moisture').getByText('1 reading', { exact: true }).waitFor();
@@ -263,11 +263,11 @@ test('moisture over weeks: too wet, drying, in the band, ready; a cold reading i
     await page.clock.setFixedTime(start + day * dayLong);
     await sectionBox('Moisture', 'Meter reads').fill(reading);
     await sectionBox('Moisture', 'Wood temperature').fill(degrees);
-    await moisture.getByRole('button', { name: 'Note reading' }).click();
+    await moisture.getByRole('button', { name: 'Keep the reading' }).click();
     await moisture.getByText(count === 1 ? '1 reading' : `${count} readings`, { exact: true }).waitFor();
   };
   // Nothing typed, text, and more than wood can hold: said at the entry.
-  await moisture.getByRole('button', { name: 'Note reading' }).click();
+  await moisture.getByRole('button', { name: 'Keep the reading' }).click();
   await sectionBox('Moisture', 'Meter reads').fill('wet');
   await moisture.getByText('is not a number').waitFor();
 
@@ -311,7 +311,7 @@ test('the air of the shop is read once: drying, finish and glue go by it, and it
   const note = async (degrees: string, humidity: string) => {
     await entry('Temperature').fill(degrees);
     await entry('Humidity').fill(humidity);
-    await page.getByRole('button', { name: 'Note reading' }).click();
+    await page.getByRole('button', { name: 'Keep the reading' }).click();
   };
   await note('700', 'damp');
   expect(await page.locator('main').getByRole('alert').count()).toBe(2);
@@ -396,7 +396,7 @@ test('one board: marked with the thumb, warp, set aside, cut, an offcut that kno
   await page.getByText('L1: cut.').waitFor();
   await page.getByRole('button', { name: 'Undo' }).click();
   await page.waitForFunction(() => document.querySelector<HTMLInputElement>('input[value=rack]')?.checked);
-  await life.getByText('An offcut came of it').click();
+  await life.getByText('Add an offcut').click();
   await life.getByRole('textbox', { name: /^Offcut width/ }).fill('9');
   await life.getByRole('textbox', { name: /^Offcut length/ }).fill('30');
   await pad('Add offcut').click();
@@ -423,7 +423,7 @@ test('one board: marked with the thumb, warp, set aside, cut, an offcut that kno
   await page.locator('section[aria-label=Tally] .figure', { hasText: /^8 board feet$/ }).waitFor();
   await page.getByRole('textbox', { name: /^Find/ }).fill('');
   await page.getByText('Filter and sort').click();
-  await page.getByLabel('Where').selectOption({ label: 'All, also used up' });
+  await page.getByLabel('Where').selectOption({ label: 'All' });
   await page.getByLabel('Sorted').selectOption({ label: 'Widest first' });
   await page.getByRole('textbox', { name: /^At least wide/ }).fill('8');
   await page.waitForFunction(() => document.querySelectorAll('.board-row').length === 2);
@@ -468,8 +468,8 @@ test('a straightedge and winding sticks that are out are put right where they to
   await section('Warp').getByLabel('Straightedge').selectOption({ label: 'old edge' });
   await section('Warp').getByLabel('Winding sticks').selectOption({ label: 'oak sticks' });
   // By hand: 3/32 + 1/8 x (16 / 32)² = 1/8; (1/8 + 1/8) x 16 / 32 = 1/8.
-  await section('Warp').getByText('Cup with the tool’s own error put right: 1/8').waitFor();
-  await section('Warp').getByText('Twist with the tool’s own error put right: 1/8').waitFor();
+  await section('Warp').getByText('Cup without the tool’s error: 1/8').waitFor();
+  await section('Warp').getByText('Twist without the tool’s error: 1/8').waitFor();
   // 1 in less cup 1/8, bow 0, half the twist and 1/16 a face.
   await sectionBox('Warp', 'Bow').fill('0');
   const whole = section('Thickness to be had').locator('dd').nth(1);
@@ -550,19 +550,19 @@ test('the rack list goes out as CSV and comes in as it was; broken files are tol
   ]);
   // Left: nothing came in.
   await page.getByRole('button', { name: 'Leave it' }).click();
-  await page.getByText('2 boards are logged.').waitFor();
+  await page.getByText('2 boards logged.').waitFor();
 
   // The list comes back into an empty rack just as it went out.
   await page.getByRole('link', { name: 'To the rack' }).click();
   for (const mark of ['C2', '=C1']) {
     await page.getByRole('button', { name: `Fix ${mark}` }).click();
     await page.getByRole('button', { name: `Delete ${mark}` }).click();
-    await page.getByText(`${mark} is gone.`).waitFor();
+    await page.getByText(`${mark} deleted.`).waitFor();
   }
   await page.getByRole('link', { name: 'List out and in' }).click();
   await choose('rack.csv', text);
-  await page.getByRole('button', { name: 'Take in 2 boards' }).click();
-  await page.getByText('2 boards are in the rack.').waitFor();
+  await page.getByRole('button', { name: 'Add 2 boards' }).click();
+  await page.getByText('2 boards added.').waitFor();
   await page.locator('.board-row', { hasText: '=C1' }).waitFor();
   await page.getByRole('link', { name: 'List out and in' }).click();
   const again = page.waitForEvent('download');

@@ -80,7 +80,7 @@ const views: readonly View[] = [
     open: async (page) => {
       await at('stock/air')(page);
       await fill(page, { Temperature: '70', Humidity: '45' });
-      await press(page, 'Note reading');
+      await press(page, 'Keep the reading');
       await page.getByText('1 reading', { exact: true }).waitFor();
     },
   },

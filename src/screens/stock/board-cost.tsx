@@ -47,7 +47,7 @@ function ByDelivery({ board, came, delivery }: Props & { delivery: Delivery }) {
     <>
       <Facts
         rows={[
-          ['This board, with its share of the freight', resultOf(cost)],
+          ['With its share of the freight', resultOf(cost)],
           ...(perUsableBoardFoot ? [['Per usable board foot', resultOf(perUsableBoardFoot)] as const] : []),
         ]}
       />

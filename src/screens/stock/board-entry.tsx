@@ -34,9 +34,9 @@ export function BoardEntryFields({ entry, last, children }: Props) {
   });
   const fixing = form.fixing !== '';
   return (
-    <section class="card" aria-label={fixing ? 'Put right' : 'Next board'} ref={entry.entries}>
+    <section class="card" aria-label={fixing ? 'Fix' : 'Next board'} ref={entry.entries}>
       <div class="split">
-        <h2>{fixing ? `Put ${form.chalk} right` : 'Next board'}</h2>
+        <h2>{fixing ? `Fix ${form.chalk}` : 'Next board'}</h2>
         {!fixing && last && (
           <button type="button" class="button" onClick={() => entry.fix(last)}>
             Fix {last.chalk}
@@ -75,7 +75,7 @@ export function BoardEntryFields({ entry, last, children }: Props) {
       {fixing && (
         <div class="buttons">
           <button type="button" class="button" onClick={entry.leave}>
-            Leave it as it was
+            Leave it
           </button>
           {last?.id === form.fixing && (
             <button

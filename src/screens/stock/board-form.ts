@@ -61,7 +61,7 @@ export function readBoardForm(
     return Number.NaN;
   };
   const chalk = (form.chalk ?? proposedMark).trim();
-  if (chalk === '') problems.set('chalk', problem('chalk', 'Give it a mark, for example C1.'));
+  if (chalk === '') problems.set('chalk', problem('chalk', 'Give it a mark, like C1.'));
   else if (form.chalk !== undefined && isTaken(chalk))
     problems.set('chalk', problem('chalk', 'Another board has this mark.'));
   if (form.species === '') problems.set('species', problem('species', 'Choose the wood.'));

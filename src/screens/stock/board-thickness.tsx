@@ -32,7 +32,7 @@ export function BoardThickness({ board }: { board: Board }) {
     </>
   );
   const ways = [
-    { name: 'Surfaced, by the standard table', label: 'The table', found: standard },
+    { name: 'By the standard table', label: 'By the standard table', found: standard },
     { name: 'Flattened whole', label: 'Flattened whole', found: whole },
     { name: asBlanks, label: 'As blanks', found: flatThickness(shape, flat) },
   ].flatMap(({ found, ...way }) => (isProblem(found) ? [] : { ...way, found }));
@@ -42,9 +42,7 @@ export function BoardThickness({ board }: { board: Board }) {
       <Facts rows={ways.map(({ name, found }) => [name, resultOf(found)] as const)} />
       {[standard, whole].map((found) => isProblem(found) && <Reason of={found} />)}
       {(board.warp?.cup === undefined || board.warp.bow === undefined) && (
-        <p class="soft small">
-          Cup or bow is not measured: middling kiln-dried hardwood is assumed. Measure to be sure.
-        </p>
+        <p class="soft small">Cup or bow is not measured: middling kiln-dried hardwood is assumed.</p>
       )}
       <div class="workings">
         {ways.map(({ label, found }) => (

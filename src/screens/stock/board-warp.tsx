@@ -68,7 +68,7 @@ export function BoardWarp({ board }: { board: Board }) {
           found && (
             <>
               <p>
-                {name} with the tool’s own error put right: <Length mm={found.value} />
+                {name} without the tool’s error: <Length mm={found.value} />
               </p>
               <ShowWorking of={found.working} label={name} />
             </>

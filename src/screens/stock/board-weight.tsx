@@ -37,7 +37,7 @@ function Weight({ board, cubicMetres }: { board: Board; cubicMetres: number }) {
         <b>
           <Amount of={resultOf(found.kilograms)} />
         </b>{' '}
-        at <Amount of={percent(moisture)} /> moisture{latest === undefined && ', which is assumed'}.
+        at <Amount of={percent(moisture)} /> moisture{latest === undefined && ', assumed'}.
       </p>
       {found.caution && (
         <p class="trouble">

@@ -85,8 +85,8 @@ export function DefectDrawing({ board, clear, onMark }: Props) {
         </Drawing>
       </div>
       <figcaption class="soft small">
-        Near end at the left, left edge on top. Drawn {Math.max(1, Math.round(across / along))} times as wide as it is.
-        Draw over it with the thumb; a tap marks a small one.
+        Near end at the left, left edge on top, {Math.max(1, Math.round(across / along))} times as wide. Draw with the
+        thumb; a tap marks a small one.
       </figcaption>
     </figure>
   );

@@ -42,7 +42,7 @@ export function Defects({ board }: { board: Board }) {
       ) : (
         <div aria-live="polite">
           {stretches.length === 0 ? (
-            <p>Nothing clear remains.</p>
+            <p>Nothing clear.</p>
           ) : (
             <ul>
               {stretches.map((one) => (
@@ -58,8 +58,8 @@ export function Defects({ board }: { board: Board }) {
             </ul>
           )}
           <p class="soft small">
-            Counted from <Length mm={leastUsableLength()} /> long and <Length mm={leastWidth} /> wide, the narrowest
-            strip of your shop. These stretches feed the plan.
+            From <Length mm={leastUsableLength()} /> long and <Length mm={leastWidth} /> wide, the narrowest strip of
+            your shop. The plan uses these.
           </p>
         </div>
       )}
@@ -71,7 +71,7 @@ export function Defects({ board }: { board: Board }) {
           onChange={(part) => setMarks((now) => now.map((one, n) => (n === at ? { ...one, ...part } : one)))}
           onRemove={() => {
             setMarks((now) => now.filter((_, n) => n !== at));
-            offerUndo('The mark is gone.', () => setMarks((now) => now.toSpliced(at, 0, mark)));
+            offerUndo('Mark deleted.', () => setMarks((now) => now.toSpliced(at, 0, mark)));
           }}
         />
       ))}

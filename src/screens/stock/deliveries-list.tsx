@@ -32,7 +32,7 @@ export function DeliveriesList() {
       )}
       <div class="buttons">
         <button type="button" class="button" onClick={() => void begin()}>
-          A delivery has come
+          Add a delivery
         </button>
         <a class="button" href={routeTo('stock', 'list')}>
           List out and in
@@ -50,7 +50,7 @@ function Rows({ of }: { of: readonly Delivery[] }) {
     <ul class="rows">
       {of.map(({ id, supplier, date }) => (
         <li>
-          <a href={routeTo('stock', id)}>{supplier === '' ? 'No supplier named' : supplier}</a>
+          <a href={routeTo('stock', id)}>{supplier === '' ? 'No supplier' : supplier}</a>
           <span class="soft small">{date}</span>
         </li>
       ))}

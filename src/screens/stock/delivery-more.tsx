@@ -20,7 +20,6 @@ export function DeliveryMore({ delivery, boards }: { delivery: Delivery; boards:
         ) : (
           <>
             <p>
-              Tallied as a bundle:{' '}
               <b>
                 <Amount of={resultOf(bundle.boardFeet)} />
               </b>
@@ -31,7 +30,7 @@ export function DeliveryMore({ delivery, boards }: { delivery: Delivery; boards:
         )}
       </details>
       <details class="working">
-        <summary>One moisture reading for all its boards</summary>
+        <summary>One reading for all its boards</summary>
         <ReadingEntry boards={boards} formKey={delivery.id} />
       </details>
     </section>

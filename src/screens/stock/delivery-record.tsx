@@ -24,7 +24,7 @@ export function DeliveryRecord({ delivery }: { delivery: Delivery }) {
     try {
       const undo = await removeDelivery(delivery.id);
       go('stock');
-      offerUndo('The delivery is gone; its boards stay in the rack.', undo);
+      offerUndo('Delivery deleted; its boards stay.', undo);
     } catch {
       // Not stored: the shell keeps the change and shows it.
     }
@@ -61,7 +61,7 @@ export function DeliveryRecord({ delivery }: { delivery: Delivery }) {
           label="Invoice says"
           hint={unit === 'm3' ? 'm³' : 'board feet'}
           value={invoicedVolume(delivery)}
-          check={(value) => badNumber('', 'What the invoice says', value, unit, { least: 0, most: 1e5 })}
+          check={(value) => badNumber('', 'The invoice', value, unit, { least: 0, most: 1e5 })}
           onAccept={(typed) => edit((now) => withOptional(now, 'invoiceBoardFeet', recordedVolume(now, typed)))}
         />
         <OptionalNumber

@@ -34,7 +34,7 @@ function Boards({ delivery, all }: { delivery: Delivery; all: readonly Board[] }
       {own.length > 0 ? (
         <RackTally sums={sums} of={`${countOf(own)} in this delivery`} />
       ) : (
-        <p>Measure board after board: width, length, next. Wood, thickness and length stay as on the last one.</p>
+        <p>Width, length, next. Wood, thickness and length stay as on the last board.</p>
       )}
       <InvoiceCheck delivery={delivery} boards={own} sums={sums} />
       <BoardEntryFields entry={entry} last={own.at(-1)}>

@@ -53,12 +53,10 @@ function Wood({ invoice, boards }: { invoice: Invoice; boards: readonly Board[] 
       {!agrees && (
         <>
           <span>
-            That is <Amount of={money(Math.abs(found.money.value))} /> in money.
+            <Amount of={money(Math.abs(found.money.value))} /> in money.
           </span>
           <span>
-            {roundingExplains
-              ? 'Rounding each board alone can explain it: up to '
-              : 'Rounding each board does not explain it; that makes at most '}
+            {roundingExplains ? 'Rounding can explain it: up to ' : 'Rounding does not explain it: at most '}
             <Amount of={resultOf(roundingBound)} />.
           </span>
         </>
@@ -66,7 +64,7 @@ function Wood({ invoice, boards }: { invoice: Invoice; boards: readonly Board[] 
       <div class="workings">
         <ShowWorking of={volume.working} label="The difference" />
         <ShowWorking of={found.money.working} label="In money" />
-        <ShowWorking of={roundingBound.working} label="What rounding can make" />
+        <ShowWorking of={roundingBound.working} label="Rounding" />
       </div>
     </section>
   );
@@ -79,11 +77,11 @@ function Total({ total, by }: { total: number; by: DeliveryPrice }) {
   return (
     <section class="answer" aria-label="Invoice total" aria-live="polite">
       <span>
-        By your tally it costs{' '}
+        By your tally{' '}
         <b>
           <Amount of={resultOf(cost)} />
         </b>
-        ; the invoice asks for <Amount of={money(total)} />
+        ; the invoice asks <Amount of={money(total)} />
         {Math.abs(difference) >= noMoney && (
           <>
             , <Amount of={money(Math.abs(difference))} /> {difference > 0 ? 'more' : 'less'}

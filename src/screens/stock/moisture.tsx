@@ -77,7 +77,7 @@ export function Moisture({ board }: { board: Board }) {
           </>
         )}
       </ReadingList>
-      {latest?.working && <ShowWorking of={latest.working} label="The latest reading, corrected" />}
+      {latest?.working && <ShowWorking of={latest.working} label="Latest reading, corrected" />}
       {holdsAt && (
         <p>
           The air in the shop holds wood at{' '}

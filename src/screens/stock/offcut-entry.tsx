@@ -35,13 +35,13 @@ export function OffcutEntry({ board }: { board: Board }) {
         ...(readings && { readings }),
         ...(goodFace && { goodFace }),
       });
-      offerUndo(`Offcut ${chalk} is in the rack.`, async () => {
+      offerUndo(`Offcut ${chalk} added.`, async () => {
         await boards.remove(id);
       });
     });
   return (
     <details class="working">
-      <summary>An offcut came of it</summary>
+      <summary>Add an offcut</summary>
       <div class="fields">
         <LengthField label="Offcut width" {...typed.field('width')} />
         <LengthField label="Offcut length" {...typed.field('length')} done={{ label: 'Add offcut', run: add }} />

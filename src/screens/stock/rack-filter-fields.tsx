@@ -21,7 +21,7 @@ const sorts: Readonly<Record<SortBy, string>> = {
   driest: 'Driest first',
 };
 
-const places = { have: 'In the rack or set aside', ...stateNames, all: 'All, also used up' };
+const places = { have: 'In the rack or set aside', ...stateNames, all: 'All' };
 
 /** What the list shows, and in what order. */
 export function RackFilterFields({ filter, woods, onChange }: Props) {

@@ -42,7 +42,7 @@ function Boards({ all }: { all: readonly Board[] }) {
           />
         )
       ) : (
-        <p>Boards stand here with their chalk marks as you log them. Measure the first one.</p>
+        <p>No boards yet. Measure the first one.</p>
       )}
       <BoardEntryFields entry={entry} last={all.at(-1)} />
       <DeliveriesList />

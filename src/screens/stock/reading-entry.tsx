@@ -21,7 +21,7 @@ export function ReadingEntry({ boards, formKey }: { boards: readonly Board[]; fo
       formKey={`reading-form-1-${formKey}`}
       reads={reads}
       labels={{ percent: ['Meter reads', '%'], degrees: ['Wood temperature', degreesSign()] }}
-      hint="Give the temperature for a meter with pins that doesn’t correct by itself; leave it empty for any other."
+      hint="Temperature only for a pin meter that doesn’t correct by itself."
       onNote={async ({ percent, degrees }, at) => {
         const reading: MoistureReading = { at, percent, ...(degrees !== undefined && { celsius: toCelsius(degrees) }) };
         // As they are stored now: what another tab changed meanwhile stays.
@@ -31,7 +31,7 @@ export function ReadingEntry({ boards, formKey }: { boards: readonly Board[]; fo
             .filter((board) => board !== undefined)
             .map((board) => ({ ...board, readings: [...(board.readings ?? []), reading] })),
         );
-        offerUndo(boards.length === 1 ? 'The reading is noted.' : `Noted on ${boards.length} boards.`, async () => {
+        offerUndo(boards.length === 1 ? 'Reading kept.' : `Kept on ${boards.length} boards.`, async () => {
           for (const { id } of boards)
             await store.change(id, (board) => ({ ...board, readings: without(board.readings, reading) }));
         });

@@ -45,7 +45,7 @@ export function ReadingForm<R extends Reads>({ formKey, reads, labels, hint, onN
       </div>
       <p class="soft small">{hint}</p>
       <button type="button" class="button" onClick={() => void note()}>
-        Note reading
+        Keep the reading
       </button>
     </>
   );

@@ -38,7 +38,7 @@ export function ReadingList<R extends Reading>({ readings = [], edit, children }
                 class="button"
                 onClick={() => {
                   edit((now) => without(now, reading));
-                  offerUndo('The reading is gone.', () => edit((now = []) => [...now, reading]));
+                  offerUndo('Reading deleted.', () => edit((now = []) => [...now, reading]));
                 }}
               >
                 Delete

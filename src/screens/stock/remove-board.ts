@@ -5,7 +5,7 @@ import type { Board } from '../../store/records/board.ts';
 export async function removeBoard(board: Board): Promise<void> {
   try {
     const { undo } = await boards.remove(board.id);
-    offerUndo(`${board.chalk} is gone.`, undo);
+    offerUndo(`${board.chalk} deleted.`, undo);
   } catch {
     // Not stored: the shell keeps the change and shows it.
   }

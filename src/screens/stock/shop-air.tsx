@@ -35,7 +35,7 @@ export function ShopAir() {
   return (
     <StockPart question="What does the air in the shop do to wood?">
       {isProblem(found) ? (
-        <p>Read thermometer and hygrometer now and then: drying, glue and finish go by what they say.</p>
+        <p>Read thermometer and hygrometer now and then: drying, glue and finish go by them.</p>
       ) : (
         <Answer label="It holds wood at" of={inPercent(found.value)} working={found.working} />
       )}
@@ -48,7 +48,7 @@ export function ShopAir() {
         onNote={async ({ degrees, humidity }, at) => {
           const reading = { at, celsius: toCelsius(degrees), humidity };
           await changeShop(withAir((now = []) => [...now, reading]));
-          offerUndo('The reading is noted.', () => editShop(withAir((now) => without(now, reading))));
+          offerUndo('Reading kept.', () => editShop(withAir((now) => without(now, reading))));
         }}
       />
       <ReadingList readings={air} edit={(change) => editShop(withAir(change))}>

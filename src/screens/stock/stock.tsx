@@ -27,7 +27,7 @@ function One({ id }: { id: string }) {
     <DeliveryScreen delivery={found.delivery} />
   ) : (
     <StockPart question="This is gone">
-      <p>It was deleted, here or in another tab.</p>
+      <p>Deleted, here or in another tab.</p>
     </StockPart>
   );
 }

@@ -50,7 +50,7 @@ export function useBoardEntry(logged: readonly Board[], deliveryId = '') {
     try {
       if (fixing !== '') {
         await store.change(fixing, (now) => ({ ...withOptional(now, 'farWidth', undefined), ...board }));
-        setSaid(`${board.chalk} is put right.`);
+        setSaid(`${board.chalk} kept.`);
       } else {
         const all: string[] = [board.chalk];
         while (all.length < alike) all.push(nextChalkMark([...marks, ...all]));
@@ -82,7 +82,7 @@ export function useBoardEntry(logged: readonly Board[], deliveryId = '') {
     entries,
     set: draft.set,
     /** What `log` does, in words. */
-    logs: fixing === '' ? 'Log board' : 'Put right',
+    logs: fixing === '' ? 'Log board' : 'Keep board',
     log: () => void log(),
     fix,
     leave,

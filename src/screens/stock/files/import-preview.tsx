@@ -1,6 +1,7 @@
 import { Say } from '../../../ui/say.tsx';
 import { speciesName } from '../../../ui/species-name.ts';
 import { BoardSize } from '../board-size.tsx';
+import { countOf } from '../rack-tally.tsx';
 import type { RackImport } from './rack-rows.ts';
 
 interface Props {
@@ -19,9 +20,7 @@ export function ImportPreview({ found, onTake, onLeave }: Props) {
   const badLines = new Set(problems.map(({ line }) => line)).size;
   return (
     <section class="answer" aria-label="What the file holds">
-      <span class="figure words">
-        {boards.length} {boards.length === 1 ? 'board' : 'boards'} can come in
-      </span>
+      <span class="figure words">{countOf(boards)} can come in</span>
       <span>Nothing is stored yet.</span>
       {ignored.length > 0 && <span class="soft">Columns passed over: {ignored.join(', ')}.</span>}
       {boards.length > 0 && (
@@ -46,15 +45,15 @@ export function ImportPreview({ found, onTake, onLeave }: Props) {
                 {problem.field !== '' && `, ${problem.field}`}: <Say phrase={problem.message} />
               </li>
             ))}
-            {problems.length > manyProblems && <li>and {problems.length - manyProblems} more problems</li>}
+            {problems.length > manyProblems && <li>and {problems.length - manyProblems} more</li>}
           </ul>
-          <span class="soft">Put the file right and choose it again, or take in the good lines only.</span>
+          <span class="soft">Fix the file and choose it again, or add the good lines.</span>
         </>
       )}
       <div class="buttons">
         {boards.length > 0 && (
           <button type="button" class={badLines > 0 ? 'button' : 'button now'} onClick={onTake}>
-            {badLines > 0 ? `Take in the ${boards.length} good lines` : `Take in ${boards.length} boards`}
+            Add {countOf(boards)}
           </button>
         )}
         <button type="button" class="button" onClick={onLeave}>

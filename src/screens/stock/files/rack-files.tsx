@@ -11,6 +11,7 @@ import { saveFile } from '../../../ui/save-file.ts';
 import { Say } from '../../../ui/say.tsx';
 import { units } from '../../../ui/units.ts';
 import { filterRack, sortRack, wholeRack } from '../rack-filter.ts';
+import { countOf } from '../rack-tally.tsx';
 import { StockPart } from '../stock-part.tsx';
 import { today } from '../today.ts';
 import { useRack } from '../use-rack.ts';
@@ -43,11 +44,11 @@ export function RackFiles() {
     try {
       const stored: readonly Board[] = await store.addMany(boards);
       go('stock');
-      offerUndo(`${stored.length} boards are in the rack.`, async () => {
+      offerUndo(`${countOf(stored)} added.`, async () => {
         await remove(stored.map(({ id }) => ({ kind: 'board', id })));
       });
     } catch {
-      notify('The boards are not stored yet; the app tries again.');
+      notify('Not stored yet; the app tries again.');
     }
     setBusy('');
   };
@@ -62,7 +63,7 @@ export function RackFiles() {
     <StockPart question="Take the list out, or in?">
       <section class="card no-print" aria-label="Out">
         <h2>Out</h2>
-        <p class="soft">{all.length} boards are logged. A spreadsheet reads the list as CSV.</p>
+        <p class="soft">{countOf(all)} logged. A spreadsheet reads CSV.</p>
         <div class="buttons">
           <button type="button" class="button" onClick={() => void takeOut()}>
             Save as CSV
@@ -79,7 +80,7 @@ export function RackFiles() {
         <h2>In</h2>
         <p class="soft">
           The first line names the columns: species, thickness (quarters) or thickness (in), width (in), length (in); if
-          you like, chalk mark, far width (in), moisture (%), state, note. Write mm in place of in for millimetres.
+          you like, chalk mark, far width (in), moisture (%), state, note. Or mm in place of in.
         </p>
         <label class="button">
           Choose a CSV file

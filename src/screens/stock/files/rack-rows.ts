@@ -51,12 +51,12 @@ export function readRackImport(text: string, existing: readonly Board[], now: nu
     const species = speciesFromName(row.species);
     const state = stateFrom(row.state);
     const wrong = [
-      species === undefined && problem('species', `The table has no wood called “${row.species.slice(0, 40)}”.`),
+      species === undefined && problem('species', `No wood is called “${row.species.slice(0, 40)}”.`),
       state === undefined &&
         problem('state', `“${row.state.slice(0, 40)}” is none of: ${Object.values(stateNames).join(', ')}.`),
       row.chalkMark !== '' &&
         taken.has(plainMark(row.chalkMark)) &&
-        problem('chalk mark', `A board marked ${row.chalkMark} is logged already.`),
+        problem('chalk mark', 'Another board has this mark.'),
     ].filter((found): found is Problem => found !== false);
     problems.push(...wrong.map((found) => ({ line, problem: found })));
     if (wrong.length === 0 && species !== undefined && state !== undefined) good.push({ row, species, state });
