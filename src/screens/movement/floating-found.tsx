@@ -1,6 +1,6 @@
 import { isProblem } from '../../core/answer/problem.ts';
 import { mm } from '../../core/answer/quantity.ts';
-import { breadboardEnd } from '../../core/movement/breadboard-end.ts';
+import { breadboardEdges } from '../../core/movement/breadboard-edges.ts';
 import type { Seasons } from '../../core/movement/seasons.ts';
 import type { Attached } from '../../store/records/piece.ts';
 import { Answer } from '../../ui/answer.tsx';
@@ -52,15 +52,11 @@ function AttachmentFound({ joint, attached, seasons }: Props & { attached: Attac
 function PanelEdges({ joint, seasons }: Props) {
   const { length } = joint.contact;
   const fixing = fixingOf(joint);
-  const end = breadboardEnd({
+  const end = breadboardEdges({
     wood: woodOfPart(joint.parts[movingPart(joint) ?? 0]),
     width: length,
     seasons,
-    pegs: screwPositions(fixing, length),
-    fixed: fixing.fixed,
-    peg: fixing.shank,
-    margin: fixing.margin,
-    tenonWidth: length,
+    fixedAt: screwPositions(fixing, length)[fixing.fixed] ?? Number.NaN,
   });
   // What is wrong with the pegs is said at their slots.
   if (isProblem(end)) return null;

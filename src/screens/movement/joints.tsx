@@ -6,6 +6,7 @@ import { Say } from '../../ui/say.tsx';
 import { JointCard } from './joint-card.tsx';
 import { JointEntry } from './joint-entry.tsx';
 import { JointTitle } from './joint-title.tsx';
+import { OpenRow } from './open-row.tsx';
 import { type Judged, judge } from './read-joint.ts';
 import { verdictWords } from './verdict-words.ts';
 
@@ -28,21 +29,16 @@ export function Joints({ piece, seasons }: { piece: Piece; seasons: Seasons }) {
       )}
       <ul class="parts">
         {joints.map((joint, at) => (
-          <li key={joint.id} class="part">
-            <button
-              type="button"
-              aria-expanded={joint.id === open}
-              onClick={() => setOpen(joint.id === open ? undefined : joint.id)}
-            >
-              <span>
-                <b>
-                  <JointTitle joint={joint} parts={parts} />
-                </b>
-                {joint.id !== open && <InShort of={judged[at]} />}
-              </span>
-            </button>
-            {joint.id === open && <JointCard piece={piece} joint={joint} judged={judged[at]} seasons={seasons} />}
-          </li>
+          <OpenRow
+            key={joint.id}
+            id={joint.id}
+            title={<JointTitle joint={joint} parts={parts} />}
+            short={joint.id !== open && <InShort of={judged[at]} />}
+            open={open}
+            onOpen={setOpen}
+          >
+            <JointCard piece={piece} joint={joint} judged={judged[at]} seasons={seasons} />
+          </OpenRow>
         ))}
       </ul>
       <JointEntry piece={piece} onAdd={setOpen} />

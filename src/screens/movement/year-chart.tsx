@@ -12,6 +12,7 @@ import { Answer } from '../../ui/answer.tsx';
 import { Drawing } from '../../ui/drawing/drawing.tsx';
 import { Say } from '../../ui/say.tsx';
 import { units } from '../../ui/units.ts';
+import { OpenRow } from './open-row.tsx';
 import { PartNote, widestOf } from './part-pick.tsx';
 import { woodOfPart } from './wood-of-part.ts';
 import { WoodTrouble } from './wood-trouble.tsx';
@@ -27,19 +28,16 @@ export function YearChart({ parts, seasons }: { parts: readonly Part[]; seasons:
   return (
     <ul class="parts">
       {parts.map((part) => (
-        <li key={part.id} class="part">
-          <button
-            type="button"
-            aria-expanded={part.id === open}
-            onClick={() => setOpen(part.id === open ? undefined : part.id)}
-          >
-            <span>
-              <b>{part.name}</b>
-              <BothWays of={partMovement(woodOfPart(part), part.width, seasons)} />
-            </span>
-          </button>
-          {part.id === open && <Year part={part} seasons={seasons} />}
-        </li>
+        <OpenRow
+          key={part.id}
+          id={part.id}
+          title={part.name}
+          short={<BothWays of={partMovement(woodOfPart(part), part.width, seasons)} />}
+          open={open}
+          onOpen={setOpen}
+        >
+          <Year part={part} seasons={seasons} />
+        </OpenRow>
       ))}
     </ul>
   );
