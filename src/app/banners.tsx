@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { closeDatabase, type DatabaseState, database, onDatabase } from '../store/db.ts';
 import { type FailedWrite, failedWrites, onFailedWrites, retryFailedWrites } from '../store/failed-writes.ts';
+import { Button } from '../ui/button.tsx';
 import { saveFile } from '../ui/save-file.ts';
 import { inFlow } from './flow.ts';
 import { notice } from './notices.ts';
@@ -37,21 +38,11 @@ export function Banners() {
       {words && (
         <div class="notice">
           <p>{words}</p>
-          {state.kind === 'migrationFailed' && (
-            <button type="button" class="button" onClick={saveBackup}>
-              Take the data out
-            </button>
-          )}
+          {state.kind === 'migrationFailed' && <Button onClick={saveBackup}>Take the data out</Button>}
           {state.kind === 'superseded' || state.kind === 'erased' ? (
-            <button type="button" class="button" onClick={() => location.reload()}>
-              Load again
-            </button>
+            <Button onClick={() => location.reload()}>Load again</Button>
           ) : (
-            state.kind !== 'migrating' && (
-              <button type="button" class="button" onClick={tryAgain}>
-                Try again
-              </button>
-            )
+            state.kind !== 'migrating' && <Button onClick={tryAgain}>Try again</Button>
           )}
         </div>
       )}
@@ -61,24 +52,18 @@ export function Banners() {
             {failed.length === 1 ? 'One change is' : `${failed.length} changes are`} not stored yet:{' '}
             {failed[0]?.reason === 'full' ? 'the phone is full.' : 'the phone did not take it.'}
           </p>
-          <button type="button" class="button" onClick={() => void retryFailedWrites()}>
-            Try again
-          </button>
-          <button
-            type="button"
-            class="button"
+          <Button onClick={retryFailedWrites}>Try again</Button>
+          <Button
             onClick={() => saveFile('boardwright-unsaved.json', 'application/json', JSON.stringify(failed, null, 2))}
           >
             Take it out
-          </button>
+          </Button>
         </div>
       )}
       {update && !inFlow() && (
         <div class="notice">
           <p>A newer version is ready.</p>
-          <button type="button" class="button" onClick={update}>
-            Use it now
-          </button>
+          <Button onClick={update}>Use it now</Button>
         </div>
       )}
       <LatestNotice />
@@ -96,16 +81,14 @@ function LatestNotice() {
     <div class="notice">
       <p>{latest.text}</p>
       {latest.action && (
-        <button
-          type="button"
-          class="button"
+        <Button
           onClick={() => {
             dismiss();
             void latest.action?.run();
           }}
         >
           {latest.action.label}
-        </button>
+        </Button>
       )}
       <button type="button" class="button" aria-label="Dismiss" onClick={dismiss}>
         ✕

@@ -1,4 +1,5 @@
 import { Component, type ComponentChildren } from 'preact';
+import { Button } from '../ui/button.tsx';
 
 interface Props {
   /** A change of this key (another screen) starts afresh. */
@@ -32,9 +33,9 @@ export class CrashScreen extends Component<Props, { error: Error | undefined }> 
             <p class="small soft">{error.message}</p>
           </div>
           <div class="buttons">
-            <button type="button" class="button big now" onClick={takeDataOut}>
+            <Button look="big now" onClick={takeDataOut}>
               Take the data out
-            </button>
+            </Button>
             <a class="button big" href="#/">
               Bench
             </a>

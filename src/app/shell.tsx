@@ -1,5 +1,6 @@
 import type { ComponentType } from 'preact';
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { Button } from '../ui/button.tsx';
 import { Screen } from '../ui/screen.tsx';
 import { useSignals } from '../ui/signal.ts';
 import { CrashScreen } from './errors.tsx';
@@ -85,9 +86,9 @@ function Loaded({ name, id, screens }: { name: string; id: string; screens: Scre
     return (
       <Screen question="This screen is not on the phone yet">
         <p>It could not be fetched. Once there is a signal, load the app again; then all of it works without one.</p>
-        <button type="button" class="button big" onClick={() => location.reload()}>
+        <Button look="big" onClick={() => location.reload()}>
           Load again
-        </button>
+        </Button>
       </Screen>
     );
   }

@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
+import { Button } from './button.tsx';
 import { TextField } from './fields.tsx';
 import { Fold } from './fold.tsx';
 
@@ -30,9 +31,9 @@ export function WithReason({ label, ask, action, onReason, children }: Props) {
       <div class="fields">
         {children}
         <TextField label={ask} value={reason} onInput={setReason} />
-        <button type="button" class="button" disabled={reason.trim() === ''} onClick={() => void say()}>
+        <Button disabled={reason.trim() === ''} onClick={say}>
           {action}
-        </button>
+        </Button>
       </div>
     </Fold>
   );

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import { notify } from '../../app/notices.ts';
+import { Button } from '../../ui/button.tsx';
 
 /** A look around with invented work, before there is any of the maker's own. */
 export function DemoOffer() {
@@ -17,8 +18,8 @@ export function DemoOffer() {
     }
   };
   return (
-    <button type="button" class="button" disabled={busy} onClick={() => void load()}>
+    <Button disabled={busy} onClick={load}>
       Load the demo shop
-    </button>
+    </Button>
   );
 }

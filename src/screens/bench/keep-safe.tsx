@@ -2,6 +2,7 @@ import type { ComponentChildren } from 'preact';
 import { dueBackup } from '../../app/housekeeping.ts';
 import { install, installsByHand } from '../../app/install.ts';
 import { saveBackup } from '../../app/save-backup.ts';
+import { Button } from '../../ui/button.tsx';
 import { DemoOffer } from './demo-offer.tsx';
 
 /** What keeps the work safe, when there is something to say: a backup that is due, the app not yet on the home screen. */
@@ -23,9 +24,7 @@ export function KeepSafe({ begun }: { begun: boolean }) {
       {begun && install.value && (
         <div class="card">
           <p>On the home screen it opens like a tool at hand, and the phone does not clear its records.</p>
-          <button type="button" class="button" onClick={install.value}>
-            Put it on the home screen
-          </button>
+          <Button onClick={install.value}>Put it on the home screen</Button>
         </div>
       )}
       {!begun && byHand && (
@@ -43,9 +42,7 @@ function BackupOffer({ children }: { children: ComponentChildren }) {
   return (
     <div class="card">
       <p>{children}</p>
-      <button type="button" class="button" onClick={() => void saveBackup()}>
-        Take a backup
-      </button>
+      <Button onClick={saveBackup}>Take a backup</Button>
     </div>
   );
 }

@@ -1,6 +1,7 @@
 import { routeTo } from '../../app/routes.ts';
 import { shop } from '../../app/shop.ts';
 import { editShop } from '../../store/shop.ts';
+import { Button } from '../../ui/button.tsx';
 import { Length } from '../../ui/length.tsx';
 
 /** Where machines set the limits: by which ones it goes until the maker has said, and the way to say so. */
@@ -17,9 +18,7 @@ export function AssumedShop() {
         <a class="button" href={routeTo('shop')}>
           Set my shop
         </a>
-        <button type="button" class="button" onClick={() => editShop((now) => now)}>
-          Mine is like that
-        </button>
+        <Button onClick={() => editShop((now) => now)}>Mine is like that</Button>
       </div>
     </section>
   );

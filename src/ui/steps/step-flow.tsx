@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { isSettled, skip, type Ticks, takeBack, throughOf, tick, tickAll, untick } from '../../core/steps/progress.ts';
+import { Button } from '../button.tsx';
 import { Fold } from '../fold.tsx';
 import { Length } from '../length.tsx';
 import { Say } from '../say.tsx';
@@ -56,12 +57,12 @@ export function StepFlow(props: Props) {
       kicker={kicker}
       action={
         <>
-          <button type="button" class="button big" disabled={at === 0} onClick={() => onAt(at - 1)}>
+          <Button look="big" disabled={at === 0} onClick={() => onAt(at - 1)}>
             Back
-          </button>
-          <button type="button" class="button big now" onClick={next} disabled={settled && last}>
+          </Button>
+          <Button look="big now" onClick={next} disabled={settled && last}>
             {settled ? (last ? 'All done' : 'Next step') : last ? 'Done' : 'Done, next'}
-          </button>
+          </Button>
         </>
       }
     >
@@ -73,9 +74,9 @@ export function StepFlow(props: Props) {
         {extra?.(step)}
         <StepPieces {...props} step={step} />
         {(reason !== undefined || (settled && step.pieces.length === 0)) && (
-          <button type="button" class="button" onClick={() => onTicks(step, (kept) => takeBack(kept, step), 'back')}>
+          <Button onClick={() => onTicks(step, (kept) => takeBack(kept, step), 'back')}>
             {reason === undefined ? 'Not done yet' : 'Do it after all'}
-          </button>
+          </Button>
         )}
         {step.why && (
           <Fold label="Why">
