@@ -175,7 +175,7 @@ test('thirty boards off a truck: at most four taps a board besides the digits, a
   await record.getByRole('alert').waitFor();
   await entry('Price').fill('9.50');
   await page.reload();
-  await page.getByRole('heading', { level: 1, name: /does the invoice agree/ }).waitFor();
+  await page.getByRole('heading', { level: 1, name: /Does the invoice agree/ }).waitFor();
   expect(await entry('Supplier').inputValue()).toBe('Yard by the river');
   expect(phone.errors).toEqual([]);
 });
@@ -206,7 +206,7 @@ const sectionBox = (name: string, label: string) =>
 test('a tapered board, the tally of a bundle, and one meter reading for a whole delivery', async () => {
   const { page } = phone;
   await page.getByRole('button', { name: 'Add a delivery' }).click();
-  await page.getByRole('heading', { level: 1, name: /does the invoice agree/ }).waitFor();
+  await page.getByRole('heading', { level: 1, name: /Does the invoice agree/ }).waitFor();
   await box('Chalk mark').fill('T1');
   await next().getByLabel('Wood').selectOption({ label: 'black cherry' });
   await box('Width').fill('8');
@@ -242,7 +242,7 @@ test('a tapered board, the tally of a bundle, and one meter reading for a whole 
     // The plan gets what the narrow end leaves.
     if (mark === 'T1') await section('Defects').getByText('Clear: 96 in by 6 in').waitFor();
     await page.getByRole('link', { name: 'Its delivery' }).click();
-    await page.getByRole('heading', { level: 1, name: /does the invoice agree/ }).waitFor();
+    await page.getByRole('heading', { level: 1, name: /Does the invoice agree/ }).waitFor();
   }
   await page.getByRole('button', { name: 'Undo' }).click();
   await page.locator('.board-row', { hasText: 'T2' }).click();

@@ -75,7 +75,7 @@ export function bundleTally(boards: readonly Board[]): Outcome<BundleTally> {
           })),
           {
             finds: 'surface measure',
-            by: phrase('added up, to the nearest whole number'),
+            by: phrase('to the nearest whole number'),
             gives: count(surfaceMeasure),
           },
           {

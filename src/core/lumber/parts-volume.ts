@@ -33,7 +33,7 @@ export function partsVolume(parts: readonly PartSizes[]): { readonly cubicMetres
     ...each,
     { finds: 'volume of the parts', by: phrase('all of these together'), gives: m3(total) },
   ];
-  const holds = phrase('Finished sizes. Kerfs, planing and waste come on top: the plan of the cuts counts them.');
+  const holds = phrase('Finished sizes; the plan of the cuts counts kerfs, planing and waste.');
   return {
     cubicMetres: { value: total, working: { steps, holds, sources: ['geometry'] } },
     boardFeet: {

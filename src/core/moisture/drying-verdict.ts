@@ -92,7 +92,7 @@ export function dryingVerdict(input: DryingInput): Outcome<Worked<DryingVerdict>
       steps: [
         {
           finds: 'latest moisture',
-          by: phrase('the newest of {readings} readings; the band is {least} to {most}', said),
+          by: phrase('newest of {readings} readings; the band is {least} to {most}', said),
           gives: percent(latest.percent),
         },
       ],

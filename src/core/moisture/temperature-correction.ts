@@ -48,7 +48,7 @@ export function temperatureCorrection(reading: {
       steps: [
         {
           finds: 'correction',
-          by: phrase('half a percent for each 5.6 °C (10 °F) that the wood, {wood}, is colder than {calibrated}', {
+          by: phrase('half a percent for each 5.6 °C (10 °F) that {wood} is below {calibrated}', {
             wood: inCelsius(reading.celsius),
             calibrated: inCelsius(calibratedAt),
           }),

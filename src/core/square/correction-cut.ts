@@ -103,7 +103,7 @@ export function correctionCut(shape: Quadrilateral, end: PanelEnd, state: CutSta
           gives: mm(one.distance),
         },
       ],
-      holds: phrase('Straight front edge, the reference. Cut proud, try, then cut to the line.'),
+      holds: phrase('Straight front edge. Cut proud, try, then cut to the line.'),
       sources: ['geometry', 'common-practice'],
     },
   };

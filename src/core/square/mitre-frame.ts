@@ -38,7 +38,7 @@ export function mitreFrame(errors: readonly number[], joint: number): Outcome<Wo
   }
   const sum = errors.reduce((total, error) => total + error, 0);
   if (Math.abs(sum) > 10)
-    return problem('errors', 'Together they are more than {most} off. Set the saw again.', { most: degrees(10) });
+    return problem('errors', 'Together the cuts are more than {most} off. Set the saw again.', { most: degrees(10) });
   const last = mitreGap(sum, joint);
   if (isProblem(last)) return last;
   const eachCut = 0 - sum / 8;

@@ -29,7 +29,7 @@ function fitSteps(
     if (angle === null || value === null) continue;
     steps.push({
       finds: `slide of ${corner}`,
-      by: phrase(`${by} {end} x cosine of its corner, {angle}, brought onto the back edge`, {
+      by: phrase(`${by} {end} x cosine of {angle}, along the back edge`, {
         end: mm(end),
         angle: degrees(angle),
       }),

@@ -70,7 +70,7 @@ export function Outline({ outline, say, values, arrows, lit, onLine }: Props) {
       </Drawing>
       <figcaption class="soft small">
         {outline.factor > 1
-          ? `Front edge A–B nearest you. Error drawn ${outline.factor} times as large; dashed: square.`
+          ? `Front edge A–B nearest you. Error drawn ${outline.factor} times; dashed: square.`
           : 'Front edge A–B nearest you. Tap the line you measure.'}
       </figcaption>
     </figure>

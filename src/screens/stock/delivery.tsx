@@ -27,7 +27,7 @@ function Boards({ delivery, all }: { delivery: Delivery; all: readonly Board[] }
   const entry = useBoardEntry(all, delivery.id);
   return (
     <Screen
-      question="What came, and does the invoice agree?"
+      question="Does the invoice agree?"
       kicker={`Delivery of ${delivery.date}${delivery.supplier === '' ? '' : `, ${delivery.supplier}`}`}
       action={<LogButton entry={entry} />}
     >
