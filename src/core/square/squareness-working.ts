@@ -61,7 +61,7 @@ export function squarenessWorking(
       : [
           {
             finds: 'least lean that shows',
-            by: phrase('a smaller one hides in readings {precision} off', {
+            by: phrase('a smaller lean hides in readings {precision} off', {
               precision: mm(usedPrecision(precision)),
             }),
             gives: mm(found.detectable),
