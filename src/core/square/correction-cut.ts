@@ -35,15 +35,9 @@ const ends = {
   left: { front: 'A', back: 'D', frontOther: 'B', backOther: 'C', outward: -1 },
 } as const;
 
-const where: Readonly<Record<CornerName, string>> = { A: 'front', B: 'front', C: 'back', D: 'back' };
-
 /** A move in words, for a phrase that holds its distance under this name. */
-export function sayMove(
-  { corner, other, towards }: Omit<GuideMove, 'distance'>,
-  end: PanelEnd,
-  distance: string,
-): string {
-  return `the ${where[corner]} end of the ${end}-hand cut (${corner}) {${distance}} ${towards ? 'towards' : 'away from'} ${other}`;
+export function sayMove({ corner, other, towards }: Omit<GuideMove, 'distance'>, distance: string): string {
+  return `${corner} {${distance}} ${towards ? 'towards' : 'away from'} ${other}`;
 }
 
 /**
@@ -73,7 +67,7 @@ export function correctionCut(shape: Quadrilateral, end: PanelEnd, state: CutSta
   const shared = state === 'line' ? ([move(back, outBy / 2), move(front, -outBy / 2)] as const) : null;
   const square = one.distance < 1e-6;
   const sayShared = shared
-    ? phrase(`Or share it: ${sayMove(shared[0], end, 'back')}, ${sayMove(shared[1], end, 'front')}.`, {
+    ? phrase(`Or share it: ${sayMove(shared[0], 'back')}, ${sayMove(shared[1], 'front')}.`, {
         back: mm(shared[0].distance),
         front: mm(shared[1].distance),
       })

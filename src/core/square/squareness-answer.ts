@@ -11,8 +11,8 @@ function missing(measured: Measured): ReadingName | undefined {
 
 function sayMoves({ slide, detectable, fitted: { C, D } }: Omit<Squareness, 'say'>): Phrase {
   const moves = [
-    { by: slide.C ?? 0, name: 'c', end: 'right', corner: 'C', other: 'D' },
-    { by: slide.D ?? 0, name: 'd', end: 'left', corner: 'D', other: 'C' },
+    { by: slide.C ?? 0, name: 'c', corner: 'C', other: 'D' },
+    { by: slide.D ?? 0, name: 'd', corner: 'D', other: 'C' },
   ] as const;
   const largest = Math.max(...moves.map(({ by }) => Math.abs(by)));
   const higher = Math.abs(C.y - D.y);
@@ -22,7 +22,7 @@ function sayMoves({ slide, detectable, fitted: { C, D } }: Omit<Squareness, 'say
       { by: mm(higher) },
     );
   const seen = moves.filter(({ by }) => Math.abs(by) > Math.min(detectable ?? 0, largest / 2));
-  const text = seen.map(({ by, name, end, ...line }) => `Move ${sayMove({ ...line, towards: by <= 0 }, end, name)}.`);
+  const text = seen.map(({ by, name, ...line }) => `Move ${sayMove({ ...line, towards: by <= 0 }, name)}.`);
   return phrase(text.join(' '), Object.fromEntries(seen.map(({ by, name }) => [name, mm(Math.abs(by))])));
 }
 

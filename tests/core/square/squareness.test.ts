@@ -37,11 +37,9 @@ it('makes a square panel by sliding C and D as it says, whatever the panel', () 
 it('says what to do in one go', () => {
   expect(told(read(panel)).say.text).toBe('As square as you can measure: a lean under {detectable} does not show.');
   const racked = told(read(moved(4, 4))).say;
-  expect(racked.text).toBe(
-    'Move the back end of the right-hand cut (C) {c} towards D. Move the back end of the left-hand cut (D) {d} away from C.',
-  );
+  expect(racked.text).toBe('Move C {c} towards D. Move D {d} away from C.');
   expect(racked.quantities.c?.value).toBeCloseTo(4, 3);
-  expect(told(read(moved(-6, 0))).say.text).toBe('Move the back end of the right-hand cut (C) {c} away from D.');
+  expect(told(read(moved(-6, 0))).say.text).toBe('Move C {c} away from D.');
   expect(told({ ...read(panel), right: 820 }).say.text).toBe("The right end doesn't fit the others. Measure it again.");
   expect(told({ front: 1800, diagonalAC: 1970, diagonalBD: 1970 }).say.text).toBe(
     "These readings can't tell. Measure the right end too.",
