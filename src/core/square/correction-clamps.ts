@@ -1,3 +1,4 @@
+import { badNumber } from '../answer/bad-number.ts';
 import { phrase } from '../answer/phrase.ts';
 import { type Outcome, problem } from '../answer/problem.ts';
 import { mm, percent } from '../answer/quantity.ts';
@@ -38,11 +39,8 @@ export function correctionClamps(
     return problem('shape', "These readings can't tell. Measure all four sides and both diagonals.");
   if (kind !== 'racked' && kind !== 'square')
     return problem('shape', 'No clamp cures unequal sides. Make opposite parts equal first.');
-  if (!(springBack >= 0 && springBack <= 0.8))
-    return problem('springBack', 'Spring-back must be from {least} to {most}.', {
-      least: percent(0),
-      most: percent(80),
-    });
+  const bad = badNumber('springBack', 'Spring-back', springBack * 100, 'percent', { least: 0, most: 80 });
+  if (bad) return bad;
   const { diagonalAC, diagonalBD } = lengthsOf(shape);
   const [squeeze, long] =
     diagonalAC >= diagonalBD ? (['diagonalAC', diagonalAC] as const) : (['diagonalBD', diagonalBD] as const);

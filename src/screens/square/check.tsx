@@ -109,7 +109,7 @@ export default function Check({ id }: { id: string }) {
       </div>
       <Outline
         outline={correction && found ? found.outline : plainOutline({ values })}
-        say={found ? `The piece, corners A to D. ${sayPhrase(found.say, units.value)}` : 'The piece, corners A to D.'}
+        say={`The piece, corners A to D.${found ? ` ${sayPhrase(found.say, units.value)}` : ''}`}
         values={lineValues(form, values, units.value)}
         arrows={arrowsOf(correction)}
         lit={readingNames.filter((line) => {

@@ -12,7 +12,7 @@ export function SpringBack() {
         label="Springs back"
         hint="% of the pull; common practice"
         value={Math.round(springBackOf(shop.value.square) * 1e4) / 100}
-        check={(percent) => badNumber('', 'This', percent, 'percent', { least: 0, most: 80 })}
+        check={(percent) => badNumber('', 'Spring-back', percent, 'percent', { least: 0, most: 80 })}
         onAccept={(percent) =>
           editShop(({ square, ...now }) => ({ ...now, square: { ...square, springBack: percent / 100 } }))
         }
