@@ -183,7 +183,7 @@ describe('which board gives which panel', () => {
     const mark = ((await boardCards().last().getAttribute('aria-label')) ?? '').replace('Board ', '');
     await show('Change');
     await page().getByLabel('Board', { exact: true }).selectOption({ label: mark });
-    await button('Add this wish').click();
+    await button('Add wish').click();
     await page().getByText('Not in this plan yet').waitFor();
     await button('Plan again').click();
     await page()
@@ -204,7 +204,7 @@ describe('which board gives which panel', () => {
     await list.getByRole('button', { name: /stays in the rack$/ }).click();
     await page().getByLabel('Board', { exact: true }).selectOption('with a good face');
     await page().getByLabel('goes to').selectOption('Lid');
-    await button('Add this wish').click();
+    await button('Add wish').click();
     await button('Plan again').click();
     await page()
       .getByText(/^No board of black cherry is marked with a good face for Lid/)
@@ -228,7 +228,7 @@ describe('which board gives which panel', () => {
       .waitFor({ state: 'detached' });
     await show('Change');
     await list.getByText(/It costs|It leaves/).waitFor();
-    await list.getByText(/They don't reach/).waitFor();
+    await list.getByText(/^From other boards: /).waitFor();
     await show('Boards');
   });
 
@@ -254,7 +254,7 @@ describe('which board gives which panel', () => {
     const outcome = page().getByText(/^Enough|^Not enough/);
     const look = async (stop: boolean): Promise<number> => {
       await show('Change');
-      await button('Look longer for less waste').click();
+      await button('Look longer').click();
       await planning.waitFor();
       const since = Date.now();
       if (stop) await foot('Stop, take the best so far').click();
@@ -277,8 +277,8 @@ describe('which board gives which panel', () => {
     await lid.getByRole('textbox', { name: /^Length of part 1/ }).fill('18');
     await lid.getByRole('textbox', { name: /^Length of part 2/ }).fill('20');
     // Geometry: a kerf of 1/8 in on a blade tilted by 45 degrees takes 1/8 / cos 45 = 0.177 in; 38.177 in is 38 3/16 to a sixteenth.
-    await lid.getByText(/These parts and their cuts take 38 3\/16 in/).waitFor();
-    await lid.getByText(/Cut at 18 in with the blade tilted 45 degrees/).waitFor();
+    await lid.getByText(/With their cuts they take 38 3\/16 in/).waitFor();
+    await lid.getByText(/Cut at 18 in with the blade tilted 45°/).waitFor();
     await lid.getByRole('button', { name: 'Make the panel that long' }).click();
     await page().getByText('Lid has changed.').waitFor();
   });

@@ -20,14 +20,14 @@ const bowShare = 0.0025;
  */
 export function assumedWarp(width: number, length: number): { cup: Worked; bow: Worked } {
   return {
-    cup: assumed('cup', cupShare, width, 'one hundredth of the width {size}'),
-    bow: assumed('bow', bowShare, length, 'one four-hundredth of the length {size}'),
+    cup: assumed('cup', cupShare, width, 'width {size} ÷ 100'),
+    bow: assumed('bow', bowShare, length, 'length {size} ÷ 400'),
   };
 }
 
 function assumed(finds: string, share: number, size: number, text: string): Worked {
   const value = share * size;
   const steps = [{ finds, by: phrase(text, { size: mm(size) }), gives: mm(value) }];
-  const holds = phrase('Assumed, not measured. Lay a straightedge on the board to know.');
+  const holds = phrase('Assumed. Lay a straightedge on the board to know.');
   return { value, working: { steps, holds, sources: ['assumption'] } };
 }

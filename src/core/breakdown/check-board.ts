@@ -2,16 +2,19 @@ import { type Problem, problem } from '../answer/problem.ts';
 import { mm } from '../answer/quantity.ts';
 import { clearStretches } from './clear-stretches.ts';
 import type { RoughBoard } from './problem-types.ts';
-import { isAllowance, isSize, most } from './sizes.ts';
+import { badAllowance, badSize } from './sizes.ts';
 
 /** What is wrong with one board: sizes that are none, or clear stretches that leave it or overlap. Fields are the board's own. */
 export function checkBoard(board: RoughBoard): Problem | undefined {
-  for (const name of ['thickness', 'width', 'length'] as const)
-    if (!isSize(board[name]))
-      return problem(name, `The ${name} of board ${board.id} must be above zero and at most {most}.`, most);
-  for (const name of ['cup', 'bow'] as const)
-    if (!isAllowance(board[name]))
-      return problem(name, `The ${name} of board ${board.id} must be zero or more, and at most {most}.`, most);
+  const said = (name: string) => `The ${name} of board ${board.id}`;
+  for (const name of ['thickness', 'width', 'length'] as const) {
+    const wrong = badSize(name, said(name), board[name]);
+    if (wrong) return wrong;
+  }
+  for (const name of ['cup', 'bow'] as const) {
+    const wrong = badAllowance(name, said(name), board[name]);
+    if (wrong) return wrong;
+  }
   return board.clear && checkClear(board);
 }
 
@@ -28,7 +31,7 @@ function checkClear(board: RoughBoard): Problem | undefined {
         width: mm(board.width),
       });
     if (start < end)
-      return problem('clear', `Clear stretches of board ${board.id} overlap at {start}. Let them follow each other.`, {
+      return problem('clear', `Clear stretches of board ${board.id} overlap at {start}.`, {
         start: mm(start),
       });
     end = start + length;

@@ -1,7 +1,7 @@
 import { type Problem, problem } from '../answer/problem.ts';
 import { mm } from '../answer/quantity.ts';
 import type { BreakdownProblem } from './problem-types.ts';
-import { isSize, most } from './sizes.ts';
+import { badSize } from './sizes.ts';
 
 /** What is wrong with the blanks that are said to be cut already: unknown names, or a place they can't have. */
 export function checkCut(asked: BreakdownProblem): Problem | undefined {
@@ -17,11 +17,11 @@ export function checkCut(asked: BreakdownProblem): Problem | undefined {
     if (!board) return problem(`${field}.board`, `There is no board ${blank.board}.`);
     const end = blank.start + blank.length;
     if (!(blank.start >= 0 && blank.length > 0 && end <= board.length))
-      return problem(field, `A blank that is cut lies outside board ${board.id} ({length} long).`, {
+      return problem(field, `A cut blank lies outside board ${board.id} ({length} long).`, {
         length: mm(board.length),
       });
     if (blank.start < (ends.get(board.id) ?? 0))
-      return problem(field, `Two blanks that are cut overlap on board ${board.id} at {start}.`, {
+      return problem(field, `Two cut blanks overlap on board ${board.id} at {start}.`, {
         start: mm(blank.start),
       });
     ends.set(board.id, end);
@@ -30,12 +30,8 @@ export function checkCut(asked: BreakdownProblem): Problem | undefined {
       if (!strip.spoilt && !part) return problem(`${field}.strips.${at}.part`, `There is no part ${strip.part}.`);
       if (!strip.spoilt && part && !(Number.isInteger(strip.unit) && strip.unit >= 1 && strip.unit <= part.quantity))
         return problem(`${field}.strips.${at}.unit`, `${part.id} has no unit ${strip.unit}.`);
-      if (!isSize(strip.width))
-        return problem(
-          `${field}.strips.${at}.width`,
-          'A strip that is cut must have a width above zero and at most {most}.',
-          most,
-        );
+      const wrong = badSize(`${field}.strips.${at}.width`, 'The width of a strip', strip.width);
+      if (wrong) return wrong;
     }
   }
   return undefined;

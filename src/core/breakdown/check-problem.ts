@@ -1,10 +1,11 @@
+import { badNumber } from '../answer/bad-number.ts';
 import { isProblem, type Outcome, type Problem, problem, within } from '../answer/problem.ts';
 import { mm } from '../answer/quantity.ts';
 import { checkBoard } from './check-board.ts';
 import { checkCut } from './check-cut.ts';
 import { checkWishes } from './check-wishes.ts';
 import type { BreakdownProblem, Part, Shop } from './problem-types.ts';
-import { isAllowance, isSize, most } from './sizes.ts';
+import { badAllowance, badSize } from './sizes.ts';
 import { flatteningLimit } from './strip-limits.ts';
 
 /** More pieces than any job of one maker; keeps the answer quick. */
@@ -29,8 +30,8 @@ const leastStrip = 1;
 export function checkProblem(asked: BreakdownProblem): Outcome<BreakdownProblem> {
   return (
     checkShop(asked.shop) ??
-    (asked.boards.length === 0 ? problem('boards', 'There are no boards. Add what is in the rack.') : undefined) ??
-    (asked.parts.length === 0 ? problem('parts', 'There are no parts. Add what is to be made.') : undefined) ??
+    (asked.boards.length === 0 ? problem('boards', 'There are no boards. Add some.') : undefined) ??
+    (asked.parts.length === 0 ? problem('parts', 'There are no parts. Add some.') : undefined) ??
     firstOf(asked.boards, 'boards', checkBoard) ??
     repeated(asked.boards, 'boards', 'board') ??
     firstOf(asked.parts, 'parts', (part) => checkPart(asked, part)) ??
@@ -44,14 +45,17 @@ export function checkProblem(asked: BreakdownProblem): Outcome<BreakdownProblem>
 
 function checkShop(shop: Shop): Problem | undefined {
   const widths = ['jointerWidth', 'planerWidth', 'minStrip', 'maxStrip'] as const;
-  for (const name of widths)
-    if (!isSize(shop[name])) return problem(`shop.${name}`, `${name} must be above zero and at most {most}.`, most);
+  for (const name of widths) {
+    const wrong = badSize(`shop.${name}`, name, shop[name]);
+    if (wrong) return wrong;
+  }
   const allowances = ['ripKerf', 'crosscutKerf', 'edgeAllowance', 'lengthAllowance', 'faceAllowance'] as const;
-  for (const name of allowances)
-    if (!isAllowance(shop[name]))
-      return problem(`shop.${name}`, `${name} must be zero or more, and at most {most}.`, most);
-  if (shop.minStrip < leastStrip)
-    return problem('shop.minStrip', 'The narrowest strip must be at least {least}.', { least: mm(leastStrip) });
+  for (const name of allowances) {
+    const wrong = badAllowance(`shop.${name}`, name, shop[name]);
+    if (wrong) return wrong;
+  }
+  const narrow = badNumber('shop.minStrip', 'The narrowest strip', shop.minStrip, 'mm', { least: leastStrip });
+  if (narrow) return narrow;
   if (shop.minStrip > shop.maxStrip)
     return problem('shop.minStrip', 'The narrowest strip ({least}) is wider than the widest ({most}).', {
       least: mm(shop.minStrip),
@@ -63,7 +67,7 @@ function checkShop(shop: Shop): Problem | undefined {
       most: mm(flatteningLimit(shop)),
     });
   if (shop.minStrip <= shop.edgeAllowance)
-    return problem('shop.minStrip', 'A strip of {least} has nothing left once its edges are jointed ({edges}).', {
+    return problem('shop.minStrip', 'A strip of {least} has nothing left once jointed ({edges}).', {
       least: mm(shop.minStrip),
       edges: mm(shop.edgeAllowance),
     });
@@ -71,18 +75,22 @@ function checkShop(shop: Shop): Problem | undefined {
 }
 
 function checkPart(asked: BreakdownProblem, part: Part): Problem | undefined {
-  for (const name of ['length', 'width', 'thickness'] as const)
-    if (!isSize(part[name]))
-      return problem(name, `The ${name} of ${part.id} must be above zero and at most {most}.`, most);
-  if (!(Number.isInteger(part.quantity) && part.quantity >= 1))
-    return problem('quantity', `The quantity of ${part.id} must be a whole number, 1 or more.`);
+  for (const name of ['length', 'width', 'thickness'] as const) {
+    const wrong = badSize(name, `The ${name} of ${part.id}`, part[name]);
+    if (wrong) return wrong;
+  }
+  const uncounted = badNumber('quantity', `The quantity of ${part.id}`, part.quantity, 'count', {
+    least: 1,
+    whole: true,
+  });
+  if (uncounted) return uncounted;
   const { shop } = asked;
   const strip = part.width + shop.edgeAllowance;
   const limit = flatteningLimit(shop);
   if (!part.panel && strip > limit)
     return problem(
       'width',
-      `${part.id} is one piece {strip} wide with its edges, and the shop flattens {limit} at most. Make it a panel, or narrower.`,
+      `${part.id} is {strip} wide with its edges; the shop flattens {limit} at most. Make it a panel, or narrower.`,
       { strip: mm(strip), limit: mm(limit) },
     );
   const boards = asked.boards.filter((board) => board.species === part.species);
@@ -92,7 +100,7 @@ function checkPart(asked: BreakdownProblem, part: Part): Problem | undefined {
   if (blank > longest)
     return problem(
       'length',
-      `${part.id} needs a blank {blank} long, and the longest board of ${part.species} is {longest}.`,
+      `${part.id} needs a blank {blank} long; the longest board of ${part.species} is {longest}.`,
       {
         blank: mm(blank),
         longest: mm(longest),
@@ -104,7 +112,7 @@ function checkPart(asked: BreakdownProblem, part: Part): Problem | undefined {
 function tooMany(asked: BreakdownProblem): Problem | undefined {
   const units = asked.parts.reduce((sum, part) => sum + part.quantity, 0);
   return units > mostUnits
-    ? problem('parts', `There are ${units} pieces; ${mostUnits} is the most for one plan. Plan them in groups.`)
+    ? problem('parts', `${units} pieces; ${mostUnits} is the most for one plan. Plan them in groups.`)
     : undefined;
 }
 
@@ -119,8 +127,7 @@ function firstOf<T>(items: readonly T[], prefix: string, check: (item: T) => Pro
 function repeated(items: readonly { readonly id: string }[], field: string, what: string): Problem | undefined {
   const seen = new Set<string>();
   for (const [index, { id }] of items.entries()) {
-    if (seen.has(id))
-      return problem(`${field}.${index}.id`, `Two entries are called ${what} ${id}. Give each its own name.`);
+    if (seen.has(id)) return problem(`${field}.${index}.id`, `Two are called ${what} ${id}. Give each its own name.`);
     seen.add(id);
   }
   return undefined;

@@ -1,3 +1,4 @@
+import { badNumber, firstBad, type NumberCheck } from '../answer/bad-number.ts';
 import { type Phrase, phrase } from '../answer/phrase.ts';
 import { isProblem, type Outcome, problem } from '../answer/problem.ts';
 import { mm } from '../answer/quantity.ts';
@@ -63,9 +64,13 @@ export function foldedPanel(
   if (parts.length < 2) return problem('parts', 'A folded panel has two parts or more.');
   if (folds.length !== parts.length - 1)
     return problem('folds', `${parts.length} parts have ${parts.length - 1} cuts between them, not ${folds.length}.`);
-  if (!(Number.isFinite(kerf) && kerf >= 0)) return problem('kerf', 'The kerf must be zero or more.');
-  const bad = parts.findIndex(({ length }) => !(Number.isFinite(length) && length > 0));
-  if (bad >= 0) return problem(`parts.${bad}.length`, `The length of ${parts[bad]?.id} must be above zero.`);
+  const wrong = firstBad([
+    ['kerf', 'The kerf', kerf, 'mm', { least: 0 }],
+    ...parts.map(
+      ({ id, length }, at): NumberCheck => [`parts.${at}.length`, `The length of ${id}`, length, 'mm', { above: 0 }],
+    ),
+  ]);
+  if (wrong) return wrong;
   const layout: { id: string; from: number; to: number }[] = [];
   const cuts: FoldedPanel['cuts'][number][] = [];
   let at = 0;
@@ -83,15 +88,17 @@ export function foldedPanel(
 }
 
 function foldCut({ corner, trim }: Fold, at: number, kerf: number): Outcome<FoldedPanel['cuts'][number]> {
-  if (!(corner >= 60 && corner <= 180)) return problem('corner', 'A corner must be between 60 and 180 degrees.');
-  if (!(Number.isFinite(trim) && trim >= 0)) return problem('trim', 'The trim must be zero or more.');
+  const wrong =
+    badNumber('corner', 'The corner', corner, 'degrees', { least: 60, most: 180 }) ??
+    badNumber('trim', 'The trim', trim, 'mm', { least: 0 });
+  if (wrong) return wrong;
   const bevel = (180 - corner) / 2;
   const value = kerf / Math.cos((bevel * Math.PI) / 180) + trim;
-  const by = phrase(`kerf {kerf} / cos ${bevel} degrees + trim {trim}`, { kerf: mm(kerf), trim: mm(trim) });
+  const by = phrase(`kerf {kerf} ÷ cos ${bevel}° + trim {trim}`, { kerf: mm(kerf), trim: mm(trim) });
   const working = {
-    steps: [{ finds: 'what the cut takes of the outside', by, gives: mm(value) }],
+    steps: [{ finds: 'taken of the outside', by, gives: mm(value) }],
     sources: ['geometry'] as const,
   };
-  const how = bevel === 0 ? 'square' : `with the blade tilted ${bevel} degrees, long point outside`;
+  const how = bevel === 0 ? 'square' : `with the blade tilted ${bevel}°, long point outside`;
   return { at, takes: { value, working }, bevel, say: phrase(`Cut at {at} ${how}.`, { at: mm(at) }) };
 }

@@ -110,7 +110,7 @@ function unclearArea(board: RoughBoard): number {
 
 function yieldOf(finished: number, consumed: number): Worked {
   const value = consumed > 0 ? (100 * finished) / consumed : 0;
-  const by = phrase('finished {finished} out of consumed {consumed}', {
+  const by = phrase('finished {finished} ÷ consumed {consumed}', {
     finished: m2(finished),
     consumed: m2(consumed),
   });
@@ -118,9 +118,7 @@ function yieldOf(finished: number, consumed: number): Worked {
     value,
     working: {
       steps: [{ finds: 'yield', by, gives: percent(value) }],
-      holds: phrase(
-        'By area: what is planed off the faces is not counted, and what goes back to the rack is not consumed.',
-      ),
+      holds: phrase('By area of the face, without what goes back to the rack.'),
       sources: ['geometry'],
     },
   };

@@ -1,13 +1,13 @@
-import { mm } from '../answer/quantity.ts';
+import { badNumber } from '../answer/bad-number.ts';
+import type { Problem } from '../answer/problem.ts';
 
 /** Longer than any board or piece, mm: a size above it has slipped. */
 const largest = 30_000;
 
-/** For the messages about sizes: they name the most that is taken. */
-export const most = { most: mm(largest) };
+/** Why it can't be the size of something, mm. */
+export const badSize = (field: string, name: string, value: number): Problem | undefined =>
+  badNumber(field, name, value, 'mm', { above: 0, most: largest });
 
-/** Whether it can be the size of something, mm. */
-export const isSize = (value: number): boolean => Number.isFinite(value) && value > 0 && value <= largest;
-
-/** Whether it can be an allowance or a kerf, mm: a size, or none. */
-export const isAllowance = (value: number): boolean => value === 0 || isSize(value);
+/** Why it can't be an allowance or a kerf, mm: a size, or none. */
+export const badAllowance = (field: string, name: string, value: number): Problem | undefined =>
+  badNumber(field, name, value, 'mm', { least: 0, most: largest });

@@ -26,8 +26,8 @@ export function AssumedWarp({ board, planned }: { board: Board; planned: RoughBo
         )}{' '}
         assumed
       </summary>
-      {cup === undefined && <ShowWorking of={assumed.cup.working} label="The cup" />}
-      {bow === undefined && <ShowWorking of={assumed.bow.working} label="The bow" />}
+      {cup === undefined && <ShowWorking of={assumed.cup.working} label="Cup" />}
+      {bow === undefined && <ShowWorking of={assumed.bow.working} label="Bow" />}
       <a class="button" href={routeTo('stock', board.id)}>
         Measure it
       </a>

@@ -25,7 +25,7 @@ export function BlankCuts({ one, sheet: { board }, asked, plan, names }: Props) 
   return (
     <div class="blank">
       <h3>
-        Blank {letter}, <Length mm={blank.length} /> long{off && ', cut already'}
+        Blank {letter}, <Length mm={blank.length} /> long{off && ', cut'}
       </h3>
       <RipDrawing
         one={one}
@@ -39,7 +39,7 @@ export function BlankCuts({ one, sheet: { board }, asked, plan, names }: Props) 
           First rip <Length mm={clear.offset} /> off the left edge, seen from the chalked end.
         </p>
       )}
-      {rips.length === 0 && !off && <p>No rip: it takes the whole width.</p>}
+      {rips.length === 0 && !off && <p>No rip.</p>}
       {rips.map((rip) => (
         <p>
           <Say phrase={rip} />

@@ -35,7 +35,7 @@ export function BoardCard({ sheet, asked, plan, stored, names }: Props) {
         </span>
       </header>
       <BoardDrawing sheet={sheet} mark={mark} ripKerf={asked.shop.ripKerf} longest={longest} />
-      {board.clear && <p class="soft small">Hatched: knots, splits and taper, which the blanks stay clear of.</p>}
+      {board.clear && <p class="soft small">Hatched: knots, splits and taper.</p>}
       {stored && <AssumedWarp board={stored} planned={board} />}
       <ol class="cuts" aria-label={`Crosscuts of board ${mark}`}>
         {crosscuts.map((one) => (

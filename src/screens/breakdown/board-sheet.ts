@@ -68,14 +68,14 @@ export function boardSheets(asked: BreakdownProblem, plan: Planned): BoardSheet[
   });
 }
 
-const ripped = (width: number): Phrase => phrase('Rip one more strip with the fence at {width}.', { width: mm(width) });
+const ripped = (width: number): Phrase => phrase('Rip one strip with the fence at {fence}.', { fence: mm(width) });
 
 /** Once blanks are off, what is left is measured from the end that the last of them left. */
 function measured(place: number, say: Phrase, off: readonly number[]): Crosscut {
   const end = Math.max(0, ...off.filter((at) => at <= place));
   if (end === 0) return { place, at: place, say };
   const at = place - end;
-  return { place, at, say: phrase('Crosscut the rest at {at} from the end where blanks came off.', { at: mm(at) }) };
+  return { place, at, say: phrase('Crosscut the rest at {at} from where blanks came off.', { at: mm(at) }) };
 }
 
 /** Strips of a blank that are alike, counted: of one width and for one piece of a part. */

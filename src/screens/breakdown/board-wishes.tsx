@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import type { BreakdownProblem, Wishes } from '../../core/breakdown/problem-types.ts';
+import { Button } from '../../ui/button.tsx';
 import { Pick } from '../../ui/fields.tsx';
 import type { Names } from './names.ts';
 
@@ -32,10 +33,10 @@ export function BoardWishes({ plainOf, price, ...props }: ListProps) {
       <button
         type="button"
         class="button"
-        aria-label={`Drop: ${says}`}
+        aria-label={`Delete: ${says}`}
         onClick={() => onChange({ ...wishes, ...dropped })}
       >
-        Drop
+        Delete
       </button>
     </li>
   );
@@ -58,7 +59,7 @@ export function BoardWishes({ plainOf, price, ...props }: ListProps) {
             <>
               {plain > 0 && (
                 <p class="small">
-                  They don't reach: {plain} {plain === 1 ? 'strip is' : 'strips are'} from other boards.
+                  From other boards: {plain} {plain === 1 ? 'strip' : 'strips'}.
                 </p>
               )}
               {price('show', (kept) => (kept.show ?? []).indexOf(part))}
@@ -117,9 +118,9 @@ function NextWish({ asked, wishes, names, onChange }: Props) {
         ]}
         onInput={setPart}
       />
-      <button type="button" class="button" disabled={board === '' || (board === anyGood && part === '')} onClick={add}>
-        Add this wish
-      </button>
+      <Button disabled={board === '' || (board === anyGood && part === '')} onClick={add}>
+        Add wish
+      </Button>
     </div>
   );
 }

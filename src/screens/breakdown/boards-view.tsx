@@ -2,6 +2,7 @@ import type { BreakdownProblem } from '../../core/breakdown/problem-types.ts';
 import type { Board } from '../../store/records/board.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import type { Plan } from '../../store/records/plan.ts';
+import { Button } from '../../ui/button.tsx';
 import { BoardCard } from './board-card.tsx';
 import { boardSheets } from './board-sheet.ts';
 import type { Names } from './names.ts';
@@ -23,13 +24,13 @@ export function BoardsView({ asked, plan, piece, rack, names }: Props) {
   return (
     <>
       <p class="soft small">
-        Every crosscut is measured from the chalked end, so that errors don't add up: mark the board out whole before
-        the first cut. What to flatten and straighten before a rip, the milling steps say.
+        Mark the whole board out from the chalked end before the first cut. The milling steps say what to flatten and
+        straighten before a rip.
       </p>
       {free.length > 0 && (
-        <button type="button" class="button" onClick={() => void setAside(free, piece)}>
+        <Button onClick={() => setAside(free, piece)}>
           Set {free.length === 1 ? 'this board' : `these ${free.length} boards`} aside for {piece.name}
-        </button>
+        </Button>
       )}
       {sheets.map((sheet) => (
         <BoardCard key={sheet.board.id} stored={stored(sheet.board.id)} {...{ sheet, asked, plan, names }} />

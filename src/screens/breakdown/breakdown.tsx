@@ -13,6 +13,7 @@ import type { Board } from '../../store/records/board.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import type { Plan } from '../../store/records/plan.ts';
 import { Amount } from '../../ui/amount.tsx';
+import { Button } from '../../ui/button.tsx';
 import { Say } from '../../ui/say.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { PieceList } from '../piece/piece-list.tsx';
@@ -59,7 +60,7 @@ function PlanOf({ piece, rack, kept }: { piece: Piece; rack: Board[]; kept: Plan
   const running = planner.done !== undefined;
 
   const take = (problem: BreakdownProblem, found: BreakdownPlan) => {
-    if (plan && samePlan(plan, problem, found)) notify('No better plan was found. This one stays.');
+    if (plan && samePlan(plan, problem, found)) notify('No better plan was found.');
     else void keepPlan(piece, kept, problem, found);
   };
   const start = (effort = 1) => {
@@ -73,13 +74,13 @@ function PlanOf({ piece, rack, kept }: { piece: Piece; rack: Board[]; kept: Plan
       kicker={`Breakdown · ${piece.name}`}
       action={
         running ? (
-          <button type="button" class="button big" onClick={planner.stop}>
+          <Button look="big" onClick={planner.stop}>
             Stop, take the best so far
-          </button>
+          </Button>
         ) : !plan || spoilt > 0 ? (
-          <button type="button" class="button big now" onClick={() => start()}>
+          <Button look="big now" onClick={() => start()}>
             {plan ? 'Plan the rest again' : 'Plan the cuts'}
-          </button>
+          </Button>
         ) : (
           <a class="button big now" href={routeTo('mill', piece.id)}>
             Mill it
@@ -109,13 +110,13 @@ function PlanOf({ piece, rack, kept }: { piece: Piece; rack: Board[]; kept: Plan
         )}
         {!running && spoilt > 0 && (
           <p class="answer now">
-            {spoilt} {spoilt === 1 ? 'strip is' : 'strips are'} spoilt. Plan the rest again: what is cut and good stays.
+            {spoilt} {spoilt === 1 ? 'strip is' : 'strips are'} spoilt. What is cut and good stays.
           </p>
         )}
         {!plan && !running && !planner.trouble && (
           <p>
             {next.boards.length} {next.boards.length === 1 ? 'board' : 'boards'} in the rack, {piece.parts.length}{' '}
-            {piece.parts.length === 1 ? 'part' : 'parts'} to make. The plan stays within the limits of your{' '}
+            {piece.parts.length === 1 ? 'part' : 'parts'} to make, within the limits of your{' '}
             <a href={routeTo('shop')}>shop</a>.
           </p>
         )}

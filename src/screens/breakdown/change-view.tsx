@@ -4,6 +4,7 @@ import { planTotals } from '../../core/breakdown/plan-totals.ts';
 import type { BreakdownProblem, Wishes } from '../../core/breakdown/problem-types.ts';
 import type { WishCost } from '../../core/breakdown/wish-cost.ts';
 import type { Plan } from '../../store/records/plan.ts';
+import { Button } from '../../ui/button.tsx';
 import { startWishCosts } from '../../workers/breakdown-client.ts';
 import { KeptPlans } from './kept-plans.tsx';
 import type { Names } from './names.ts';
@@ -44,12 +45,12 @@ export function ChangeView({ asked, next, plan, kept, wishes, names, running, on
     <>
       <WishList asked={next} onChange={onWishes} {...{ wishes, names, planned }} />
       <div class="buttons">
-        <button type="button" class="button big" disabled={running} onClick={() => onAgain(1)}>
+        <Button look="big" disabled={running} onClick={() => onAgain(1)}>
           Plan again
-        </button>
-        <button type="button" class="button big" disabled={running} onClick={() => onAgain(longer)}>
-          Look longer for less waste
-        </button>
+        </Button>
+        <Button look="big" disabled={running} onClick={() => onAgain(longer)}>
+          Look longer
+        </Button>
       </div>
       <WhatIfCard key={plan.id} {...{ asked, plan, names }} />
       <KeptPlans chosen={plan} {...{ kept, onChoose }} />

@@ -41,7 +41,7 @@ export function Compared({ label, totals, now }: Props) {
               gives: m2(Math.abs(saved)),
             },
           ],
-          holds: phrase('The area of board that is crosscut away, kerfs included, in the best plans found.'),
+          holds: phrase('The best plans found, by area of the face.'),
           sources: ['geometry'],
         }}
       />

@@ -7,13 +7,13 @@ import type { Plan } from '../../store/records/plan.ts';
 export const consumedWorking = ({ blanks }: Pick<Plan, 'blanks'>, consumed: number): Working => ({
   steps: [
     {
-      finds: 'board that goes into the parts',
-      by: phrase('width of the board × (length of the blank + kerf of its crosscut), of {blanks} blanks', {
+      finds: 'board used',
+      by: phrase('board width × (blank length + crosscut kerf), of {blanks} blanks', {
         blanks: count(blanks.length),
       }),
       gives: m2(consumed),
     },
   ],
-  holds: phrase('By area of the face. What stays longer than the last blank goes back to the rack and is not counted.'),
+  holds: phrase('By area of the face, without what goes back to the rack.'),
   sources: ['geometry'],
 });

@@ -5,6 +5,7 @@ import { pieces } from '../../store/pieces.ts';
 import { foldOf, type PartFold } from '../../store/records/part-fold.ts';
 import type { Part, Piece } from '../../store/records/piece.ts';
 import type { Json } from '../../store/records/record.ts';
+import { Button } from '../../ui/button.tsx';
 import { Length } from '../../ui/length.tsx';
 import { SettledLength, SettledNumber } from '../../ui/settled.tsx';
 import { Trouble } from '../../ui/trouble.tsx';
@@ -36,11 +37,7 @@ export function FoldCard({ piece, part }: Props) {
       return stored ? { ...now, fold: next(stored) as unknown as Json } : now;
     });
   if (!fold) {
-    return (
-      <button type="button" class="button" onClick={() => store(firstFold(part, kerf))}>
-        It folds round corners
-      </button>
-    );
+    return <Button onClick={() => store(firstFold(part, kerf))}>It folds round corners</Button>;
   }
   const layout = foldLayout(part, kerf);
   return (
@@ -49,7 +46,7 @@ export function FoldCard({ piece, part }: Props) {
       {fold.sections.map((section, at) => (
         <>
           <SettledText
-            label={`Part ${at + 1} along the grain`}
+            label={`Part ${at + 1}`}
             value={section.name}
             onAccept={(name) => edit((now) => changeSection(now, at, { name }))}
           />
@@ -79,12 +76,10 @@ export function FoldCard({ piece, part }: Props) {
         </>
       ))}
       <div class="buttons">
-        <button type="button" class="button" onClick={() => edit(withSection)}>
-          One part more
-        </button>
-        <button type="button" class="button" onClick={() => store(withoutSection(fold))}>
-          {fold.sections.length > 2 ? 'One part less' : 'It does not fold'}
-        </button>
+        <Button onClick={() => edit(withSection)}>Add part</Button>
+        <Button onClick={() => store(withoutSection(fold))}>
+          {fold.sections.length > 2 ? 'Delete the last part' : 'It does not fold'}
+        </Button>
       </div>
       {isProblem(layout) && <Trouble of={layout} />}
       {layout && !isProblem(layout) && (
@@ -93,16 +88,12 @@ export function FoldCard({ piece, part }: Props) {
           {Math.abs(layout.part.length - part.length) > 0.1 && (
             <div class="answer now">
               <p>
-                These parts and their cuts take <Length mm={layout.part.length} />; the panel is listed{' '}
-                <Length mm={part.length} /> long.
+                With their cuts they take <Length mm={layout.part.length} />; the panel is <Length mm={part.length} />{' '}
+                long.
               </p>
-              <button
-                type="button"
-                class="button"
-                onClick={() => change((now) => ({ ...now, length: layout.part.length }))}
-              >
+              <Button onClick={() => change((now) => ({ ...now, length: layout.part.length }))}>
                 Make the panel that long
-              </button>
+              </Button>
             </div>
           )}
           <FoldLayout layout={layout} />

@@ -19,7 +19,7 @@ export function FoldLayout({ layout: { part, layout, cuts } }: { layout: FoldedP
         name={layout.map(({ id }) => id).join(', ')}
         width={sheet}
         height={height + 4}
-        alternative={`The panel along the grain, outside up: ${words.join(', ')}.`}
+        alternative={`Outside up: ${words.join(', ')}.`}
       >
         {(hatch) => (
           <g transform="translate(2 2)">
@@ -40,14 +40,14 @@ export function FoldLayout({ layout: { part, layout, cuts } }: { layout: FoldedP
         )}
       </Drawing>
       <p class="soft small">
-        Glue it up as one panel, number the parts across the outer face, then cut in order, all measured from one end. A
-        tilted blade traps the piece between fence and blade: keep the offcut side free, and follow the saw's manual.
+        Glue up one panel, number the parts on the outer face, then cut in order, all from one end. A tilted blade traps
+        the piece between fence and blade: keep the offcut side free, and follow the saw's manual.
       </p>
       <ol class="cuts" aria-label="Cuts of the folded panel">
         {cuts.map(({ say: cut, takes }) => (
           <li>
             <Say phrase={cut} />
-            <ShowWorking of={takes.working} label="What this cut takes" />
+            <ShowWorking of={takes.working} />
           </li>
         ))}
       </ol>

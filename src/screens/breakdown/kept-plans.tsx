@@ -27,7 +27,7 @@ export function KeptPlans({ kept, chosen, onChoose }: Props) {
               <div>
                 <p>
                   <b>{when}</b>
-                  {plan.id === chosen.id && ', the one in hand'}
+                  {plan.id === chosen.id && ', in hand'}
                 </p>
                 <p class="soft small">
                   {boards(totals)}, {totals.strips} strips, <Amount of={m2(totals.consumed)} />, yield{' '}

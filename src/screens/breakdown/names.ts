@@ -15,7 +15,7 @@ export function namesOf(piece: Piece, rack: readonly Board[]): Names {
   const boards = unique(rack.map(({ id, chalk }) => [id, chalk]));
   const parts = unique(piece.parts.map(({ id, name }) => [id, name]));
   const several = new Set(piece.parts.filter(({ quantity }) => quantity > 1).map(({ id }) => id));
-  const part = (id: string) => parts.get(id) ?? 'a part no longer listed';
+  const part = (id: string) => parts.get(id) ?? 'a deleted part';
   return {
     board: (id) => boards.get(id) ?? `gone ${id.slice(0, 4)}`,
     part,

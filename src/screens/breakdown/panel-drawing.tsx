@@ -31,7 +31,7 @@ export function PanelDrawing({ layout, part, name, from }: Props) {
       name={name}
       width={sheet}
       height={wide + 6}
-      alternative={`${name}, face up: ${strips.map(({ at }) => `strip ${at + 1} from ${from(at)}`).join(', ')}. A triangle is struck across all of them.`}
+      alternative={`${name}, face up: ${strips.map(({ at }) => `strip ${at + 1} from ${from(at)}`).join(', ')}. A triangle is struck across.`}
     >
       {(hatch) => (
         <g transform="translate(2 3)">

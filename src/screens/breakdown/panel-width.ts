@@ -10,7 +10,7 @@ export function panelWidthWorking({ strips, width }: PanelLayout, edgeAllowance:
     steps: [
       {
         finds: 'width of the panel',
-        by: phrase(`strips {rough} in all, less {edges} off the two edges of each of ${strips.length}`, {
+        by: phrase(`strips {rough} − ${strips.length} × edges {edges}`, {
           rough: mm(rough),
           edges: mm(edgeAllowance),
         }),

@@ -21,13 +21,13 @@ interface Props {
 /** Panel by panel: strips in order, and how they are glued up so that each group still passes the planer. */
 export function PanelsView({ piece, asked, plan, names }: Props) {
   const panels = asked.parts.filter(({ panel }) => panel);
-  if (panels.length === 0) return <p>No panels in this piece: every part is one strip.</p>;
+  if (panels.length === 0) return <p>No panels: every part is one strip.</p>;
   const good = goodStrips(plan);
   return (
     <>
       <p class="soft small">
-        Lay the strips out like this and turn them for the best figure. Then strike the triangle across: it brings back
-        the order. The looped mark goes on the face that shows.
+        Lay the strips out like this, turned for the best figure, and strike the triangle across. The looped mark goes
+        on the face that shows.
       </p>
       {panels.flatMap((part) =>
         Array.from({ length: part.quantity }, (_, index) => (
@@ -56,7 +56,7 @@ function PanelCard({ piece, part, unit, asked, plan, names }: Props & { part: Pa
         </span>
       </header>
       {layout.strips.length === 0 ? (
-        <p>No strips for it in this plan.</p>
+        <p>No strips in this plan.</p>
       ) : (
         <PanelDrawing layout={layout} part={part} name={name} from={from} />
       )}

@@ -23,8 +23,8 @@ export function planChanges(plan: Plan, piece: Piece, rack: readonly Board[], na
   const missing = [...used].filter((id) => !usable.has(id) && !isCut(plan, id) && !wasCut(plan, id));
   return [
     ...parts,
-    ...(gone.length > 0 ? [`${gone.length} ${gone.length === 1 ? 'part is' : 'parts are'} off the list.`] : []),
-    ...missing.map((id) => `Board ${names.board(id)} is no longer in the rack for this piece.`),
+    ...(gone.length > 0 ? [`${gone.length} ${gone.length === 1 ? 'part is' : 'parts are'} deleted.`] : []),
+    ...missing.map((id) => `Board ${names.board(id)} is no longer in the rack.`),
   ];
 }
 

@@ -40,8 +40,8 @@ export function planCost(
   if (priced.length === 0) return undefined;
   const value = priced.reduce((sum, cost) => sum + cost, 0);
   const step = {
-    finds: 'cost of the wood in the plan',
-    by: phrase('of each of {boards} boards, its cost with freight × the share of its length that goes into blanks', {
+    finds: 'cost of the wood',
+    by: phrase('of {boards} boards, each cost with freight × the share of its length used', {
       boards: count(priced.length),
     }),
     gives: money(value),

@@ -6,7 +6,8 @@ import type { Board } from '../../store/records/board.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import type { Plan } from '../../store/records/plan.ts';
 import { Amount } from '../../ui/amount.tsx';
-import { Choice } from '../../ui/fields.tsx';
+import { Button } from '../../ui/button.tsx';
+import { Choice, optionsOf } from '../../ui/fields.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
 import { BoardsView } from './boards-view.tsx';
 import { ChangeView } from './change-view.tsx';
@@ -19,14 +20,9 @@ import { ShortageList } from './shortage-list.tsx';
 import { solvedProblem } from './solved-problem.ts';
 import { WoodView } from './wood-view.tsx';
 
-type Look = 'boards' | 'panels' | 'wood' | 'change';
+const looks = optionsOf({ boards: 'Boards', panels: 'Panels', wood: 'Wood', change: 'Change' });
 
-const looks: readonly { readonly value: Look; readonly label: string }[] = [
-  { value: 'boards', label: 'Boards' },
-  { value: 'panels', label: 'Panels' },
-  { value: 'wood', label: 'Wood' },
-  { value: 'change', label: 'Change' },
-];
+type Look = (typeof looks)[number]['value'];
 
 interface Props {
   plan: Plan;
@@ -65,14 +61,14 @@ export function PlanShown(props: Props) {
       </div>
       {changes.length > 0 && (
         <div class="answer now">
-          <p>Since this plan was made: {changes.join(' ')}</p>
-          <button type="button" class="button" disabled={running} onClick={() => onAgain()}>
+          <p>Since this plan: {changes.join(' ')}</p>
+          <Button disabled={running} onClick={() => onAgain()}>
             Plan again
-          </button>
+          </Button>
         </div>
       )}
       <div class="looks">
-        <Choice<Look> label="Show the plan by" value={look} options={looks} onInput={setLook} />
+        <Choice<Look> label="Look at" value={look} options={looks} onInput={setLook} />
       </div>
       {look === 'boards' && <BoardsView {...{ asked, plan, piece, rack, names }} />}
       {look === 'panels' && <PanelsView {...{ piece, asked, plan, names }} />}

@@ -51,6 +51,6 @@ const purchaseWorking = ({ length, width, thickness, boardFeet: feet }: Purchase
       gives: boardFeet(feet),
     },
   ],
-  holds: phrase('Flat, straight, clear boards as wide as the usual one in the rack. Real ones vary: buy some more.'),
+  holds: phrase('Flat, straight, clear boards of the rack’s usual width. Real ones vary: buy some more.'),
   sources: ['geometry', 'nist-sp811'],
 });

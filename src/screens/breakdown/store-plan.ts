@@ -38,7 +38,7 @@ export const choosePlan = (kept: readonly Plan[], id: string): Promise<unknown> 
 
 export async function removePlan({ id }: Plan): Promise<void> {
   const gone = await plans.remove(id).catch(shownByShell);
-  if (gone) offerUndo('The plan is gone.', gone.undo);
+  if (gone) offerUndo('Plan deleted.', gone.undo);
 }
 
 export const changePlan = (id: string, edit: (now: Plan) => Plan): Promise<unknown> =>
@@ -62,7 +62,7 @@ export async function setAside(free: readonly Board[], piece: Piece): Promise<vo
   } catch {
     return;
   }
-  offerUndo(`${free.length === 1 ? 'One board is' : `${free.length} boards are`} set aside.`, async () => {
+  offerUndo(`${free.length} ${free.length === 1 ? 'board' : 'boards'} set aside.`, async () => {
     for (const { id } of free) await boards.change(id, ({ pieceId: _, ...now }) => ({ ...now, state: 'rack' }));
   });
 }

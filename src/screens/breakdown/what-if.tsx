@@ -6,7 +6,8 @@ import { planTotals } from '../../core/breakdown/plan-totals.ts';
 import type { BreakdownPlan, BreakdownProblem } from '../../core/breakdown/problem-types.ts';
 import { parseLength } from '../../core/length/parse-length.ts';
 import type { Plan } from '../../store/records/plan.ts';
-import { Choice, Pick } from '../../ui/fields.tsx';
+import { Button } from '../../ui/button.tsx';
+import { Choice, optionsOf, Pick } from '../../ui/fields.tsx';
 import { Length } from '../../ui/length.tsx';
 import { LengthField } from '../../ui/pad/length-field.tsx';
 import { Trouble } from '../../ui/trouble.tsx';
@@ -28,11 +29,7 @@ interface Form {
   readonly value: string;
 }
 
-const questions: readonly { readonly value: WhatIf; readonly label: string }[] = [
-  { value: 'jointer', label: 'Another jointer' },
-  { value: 'thickness', label: 'Another thickness' },
-  { value: 'width', label: 'Another width' },
-];
+const questions = optionsOf<WhatIf>({ jointer: 'Jointer', thickness: 'Thickness', width: 'Width' });
 
 /** What a change would save or cost; the plan in hand stays as it is. */
 export function WhatIfCard({ asked, plan, names }: Props) {
@@ -84,9 +81,9 @@ export function WhatIfCard({ asked, plan, names }: Props) {
           Now <Length mm={present} />.
         </p>
       )}
-      <button type="button" class="button" disabled={planner.done !== undefined} onClick={find}>
+      <Button disabled={planner.done !== undefined} onClick={find}>
         Answer
-      </button>
+      </Button>
       <div aria-live="polite">
         <Trouble of={planner.trouble} />
         {answer && (

@@ -23,7 +23,7 @@ interface Props {
 /** What one wish costs in wood. */
 export function WishPrice({ planned, wish, index }: Props) {
   if (!planned) return null;
-  if (index < 0) return <p class="soft small">Not in this plan yet. Plan again to see what it costs.</p>;
+  if (index < 0) return <p class="soft small">Plan again to see what it costs.</p>;
   if (!planned.costs) return <p class="soft small">Finding out what it costs.</p>;
   const cost = planned.costs.find((one) => one.wish === wish && one.index === index);
   if (!cost) return null;
@@ -47,13 +47,13 @@ const priceWorking = (wood: number, consumed: number): Working => ({
   steps: [
     {
       finds: 'wood for this wish',
-      by: phrase('the plan with it {with} − the best plan found without it {without}', {
+      by: phrase('with it {with} − best plan found without it {without}', {
         with: m2(consumed),
         without: m2(consumed - wood),
       }),
       gives: m2(wood),
     },
   ],
-  holds: phrase('Each wish by itself: dropping two saves more or less than both.'),
+  holds: phrase('Each wish by itself.'),
   sources: ['geometry'],
 });

@@ -27,7 +27,7 @@ export function WishList({ asked, wishes, names, planned, onChange }: Props) {
     <section class="card" aria-label="Wishes">
       <h2>Wishes</h2>
       <Tick
-        label="Keep what is left over long"
+        label="Long leftovers"
         checked={wishes.longLeftovers ?? false}
         onInput={(longLeftovers) => onChange({ ...wishes, longLeftovers })}
       />
@@ -48,7 +48,7 @@ export function WishList({ asked, wishes, names, planned, onChange }: Props) {
               options={[
                 { value: '0', label: 'any boards' },
                 { value: '1', label: 'one board' },
-                { value: '2', label: 'two boards next to each other' },
+                { value: '2', label: 'two neighbouring boards' },
               ]}
               onInput={(value) =>
                 onChange({

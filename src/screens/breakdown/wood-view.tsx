@@ -36,7 +36,7 @@ export function WoodView({ asked, plan, rack }: Props) {
         <p class="figure">
           <Amount of={percent(totals.yield.value)} />
         </p>
-        <p>of the wood that is cut ends up in the parts.</p>
+        <p>of the wood cut ends up in the parts.</p>
         <ShowWorking of={totals.yield.working} />
       </div>
       <section class="card" aria-label="Where the wood goes">
@@ -58,7 +58,7 @@ export function WoodView({ asked, plan, rack }: Props) {
             </>
           ))}
         </dl>
-        <p class="soft small">By area of the faces; the percentages are of the boards started.</p>
+        <p class="soft small">By area of the face; percent of the boards started.</p>
       </section>
       <Cost {...{ asked, plan, rack }} />
     </>
@@ -72,8 +72,7 @@ function Cost({ asked, plan, rack }: Props) {
   if (!found) {
     return (
       <p class="soft">
-        No price is known for these boards. Note it with the board or its delivery in the{' '}
-        <a href={routeTo('stock')}>stock</a>.
+        No price is known. Note it with the board or its delivery in the <a href={routeTo('stock')}>stock</a>.
       </p>
     );
   }
@@ -83,12 +82,7 @@ function Cost({ asked, plan, rack }: Props) {
         <Amount of={money(found.cost.value)} />
       </p>
       <p>is what this wood cost.</p>
-      {found.unpriced > 0 && (
-        <p class="soft">
-          {found.unpriced} {found.unpriced === 1 ? 'board has' : 'boards have'} no price and{' '}
-          {found.unpriced === 1 ? 'is' : 'are'} not counted.
-        </p>
-      )}
+      {found.unpriced > 0 && <p class="soft">Without a price, not counted: {found.unpriced}.</p>}
       <ShowWorking of={found.cost.working} />
     </section>
   );

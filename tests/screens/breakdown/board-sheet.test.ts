@@ -54,7 +54,7 @@ describe('the sheet of one board', () => {
     const [sheet] = boardSheets({ ...asked, cut }, planned({ ...asked, cut }, { blanks: [later, first], short: [] }));
     // By hand: 1903.2 lies 950 beyond the fresh end at 950 + 3.2.
     expect(sheet?.crosscuts.map(({ place, at }) => [place, Number(at.toFixed(9))])).toEqual([[1903.2, 950]]);
-    expect(sheet?.crosscuts[0]?.say.text).toContain('where blanks came off');
-    expect(sheet?.blanks[0]?.rips.map((rip) => rip.quantities.width?.value)).toEqual([98.4]);
+    expect(sheet?.crosscuts[0]?.say.text).toContain('from where blanks came off');
+    expect(sheet?.blanks[0]?.rips.map((rip) => rip.quantities.fence?.value)).toEqual([98.4]);
   });
 });

@@ -17,11 +17,11 @@ const changes = (now: Piece, boards: readonly Board[], cutDone: string[] = []) =
 describe('what has changed since a plan was made', () => {
   test('nothing', () => expect(changes(chest, rack)).toEqual([]));
 
-  test('a part that changed, one that is new, one that is off the list', () => {
+  test('a part that changed, one that is new, one that is deleted', () => {
     expect(changes(piece([part('lid', { width: 380 }), part('foot')]), rack)).toEqual([
       'lid has changed.',
       'foot is new.',
-      '1 part is off the list.',
+      '1 part is deleted.',
     ]);
   });
 
@@ -32,7 +32,7 @@ describe('what has changed since a plan was made', () => {
   test('a board that was taken for something else, unless it is cut for this plan', () => {
     const used = plan.blanks[0]?.board ?? '';
     const taken = rack.map((one) => (one.id === used ? board(used, { state: 'cut' }) : one));
-    expect(changes(chest, taken)).toEqual([`Board ${used.toUpperCase()} is no longer in the rack for this piece.`]);
+    expect(changes(chest, taken)).toEqual([`Board ${used.toUpperCase()} is no longer in the rack.`]);
     expect(changes(chest, taken, [used])).toEqual([]);
   });
 });
