@@ -164,7 +164,7 @@ describe('which board gives which panel', () => {
       .waitFor();
     const after = page().getByRole('region', { name, exact: true });
     // What is cut stays, and so does the strip that is lost.
-    await after.getByRole('heading', { name: /^Blank A, .* cut already$/ }).waitFor();
+    await after.getByRole('heading', { name: /^Blank A, .* long, cut$/ }).waitFor();
     expect(await spoiltFirst(name).getAttribute('aria-pressed')).toBe('true');
     await show('Change');
     expect(await page().getByRole('region', { name: 'Plans kept' }).getByRole('listitem').count()).toBe(2);
@@ -184,7 +184,7 @@ describe('which board gives which panel', () => {
     await show('Change');
     await page().getByLabel('Board', { exact: true }).selectOption({ label: mark });
     await button('Add wish').click();
-    await page().getByText('Not in this plan yet').waitFor();
+    await page().getByText('Plan again to see what it costs.').waitFor();
     await button('Plan again').click();
     await page()
       .getByText(/It costs|It leaves/)
