@@ -79,8 +79,8 @@ export function RackFiles() {
       <section class="card no-print" aria-label="In">
         <h2>In</h2>
         <p class="soft">
-          The first line names the columns: species, thickness (quarters) or thickness (in), width (in), length (in); if
-          you like, chalk mark, far width (in), moisture (%), state, note. Or mm in place of in.
+          The first line: species, thickness (quarters) or thickness (in), width (in), length (in); if you like, chalk
+          mark, far width (in), moisture (%), state, note. Or mm for in.
         </p>
         <label class="button">
           Choose a CSV file
