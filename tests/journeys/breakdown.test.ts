@@ -141,13 +141,13 @@ describe('which board gives which panel', () => {
   });
 
   test('boards are set aside for the piece, with a way back', async () => {
-    await button(/^Set (this|these)/).click();
+    await button(/^Set \d+ boards? aside/).click();
     await page()
       .getByText(/set aside\.$/)
       .waitFor();
-    await button(/^Set (this|these)/).waitFor({ state: 'detached' });
+    await button(/^Set \d+ boards? aside/).waitFor({ state: 'detached' });
     await button('Undo').click();
-    await button(/^Set (this|these)/).waitFor();
+    await button(/^Set \d+ boards? aside/).waitFor();
   });
 
   test('a board is cut, a strip is spoilt, and the rest is planned again around it', async () => {
@@ -156,7 +156,7 @@ describe('which board gives which panel', () => {
     cutBoard = name;
     await card.getByRole('checkbox', { name: `${name} is cut` }).check();
     await spoiltFirst(name).click();
-    await page().getByText('1 strip is spoilt.').waitFor();
+    await page().getByText('1 strip spoilt.').waitFor();
     await foot('Plan the rest again').click();
     await page().getByRole('link', { name: 'Mill it' }).waitFor();
     await page()
@@ -254,7 +254,7 @@ describe('which board gives which panel', () => {
     const outcome = page().getByText(/^Enough|^Not enough/);
     const look = async (stop: boolean): Promise<number> => {
       await show('Change');
-      await button('Look longer').click();
+      await button('Look for less waste').click();
       await planning.waitFor();
       const since = Date.now();
       if (stop) await foot('Stop, take the best so far').click();

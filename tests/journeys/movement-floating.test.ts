@@ -82,7 +82,7 @@ test('moisture is what the stock read last; buttons and brackets for a top; both
   await seasons()
     .getByText(/^rack, board/)
     .waitFor();
-  const reading = seasons().getByRole('textbox', { name: /^What the wood reads/ });
+  const reading = seasons().getByRole('textbox', { name: /^The wood reads/ });
   await reading.fill('8');
   await seasons()
     .getByText(/^as typed/)
@@ -140,7 +140,7 @@ test('a panel in grooves and a breadboard end', async () => {
   await openChest();
   const { page } = phone;
   await seasons()
-    .getByRole('textbox', { name: /^What the wood reads/ })
+    .getByRole('textbox', { name: /^The wood reads/ })
     .fill('8');
   await setAir();
   await page.getByRole('button', { name: /^Bottom to End/ }).click();

@@ -101,7 +101,7 @@ test('impossible air and moisture, a screw that would come through, gaps and the
   await makeChest();
   const { page } = phone;
   const seasons = page.getByRole('region', { name: 'Seasons' });
-  const reading = seasons.getByRole('textbox', { name: /^What the wood reads/ });
+  const reading = seasons.getByRole('textbox', { name: /^The wood reads/ });
   await reading.fill('34');
   await seasons.getByRole('alert').getByText('above fibre saturation').waitFor();
   await reading.fill('9');

@@ -1,6 +1,6 @@
 import { type Phrase, phrase } from '../answer/phrase.ts';
 import { mm } from '../answer/quantity.ts';
-import { clearStretches } from './clear-stretches.ts';
+import { clearOf } from './clear-stretches.ts';
 import type { Blank, BreakdownPlan, BreakdownProblem } from './problem-types.ts';
 
 export interface Cut {
@@ -60,8 +60,7 @@ export function boardCuts(asked: BreakdownProblem, plan: BreakdownPlan, board: s
     if (end < length) cuts.push(crosscut(at, end, 'Crosscut at {at} from the end.'));
     free = Math.min(length, end + crosscutKerf);
   }
-  const clearWidth = (blank: Blank) =>
-    (rough && clearStretches(rough).find((clear) => blank.start < clear.start + clear.length)?.width) ?? 0;
+  const clearWidth = (blank: Blank) => (rough && clearOf(rough, blank)?.width) ?? 0;
   cuts.push(...placed.flatMap(({ blank, at }) => rips(blank, at, clearWidth(blank), asked.shop.ripKerf)));
   return { board, cuts, leftover: length - free };
 }

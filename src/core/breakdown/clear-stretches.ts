@@ -1,4 +1,4 @@
-import type { ClearStretch, RoughBoard } from './problem-types.ts';
+import type { Blank, ClearStretch, RoughBoard } from './problem-types.ts';
 
 /**
  * Where blanks may lie on a board, in order along it: its clear stretches, or the whole board.
@@ -13,6 +13,19 @@ export function clearStretches(board: RoughBoard): readonly ClearStretch[] {
   const clear = board.clear ?? [{ start: 0, length: board.length, offset: 0, width: board.width }];
   return [...clear].sort((a, b) => a.start - b.start);
 }
+
+/**
+ * The clear stretch of a board that a blank lies on.
+ *
+ * @param board mm
+ * @param blank mm; only where it starts counts
+ * @returns the stretch, or undefined when the blank starts beyond the last one
+ * @valid a blank that lies within one stretch
+ * @example clearOf(smallProblem.boards[0], { start: 100 }) // => { start: 0, width: 210 }
+ * @source geometry
+ */
+export const clearOf = (board: RoughBoard, blank: Pick<Blank, 'start'>): ClearStretch | undefined =>
+  clearStretches(board).find(({ start, length }) => blank.start < start + length);
 
 /**
  * A tapered board as stretches of one width each, stepped so that every step lies inside the taper.

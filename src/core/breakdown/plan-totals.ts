@@ -1,7 +1,7 @@
 import { phrase } from '../answer/phrase.ts';
 import { m2, percent } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
-import { clearStretches } from './clear-stretches.ts';
+import { clearOf, clearStretches } from './clear-stretches.ts';
 import { unitCover } from './plan-validity.ts';
 import type { Blank, BreakdownPlan, BreakdownProblem, RoughBoard } from './problem-types.ts';
 
@@ -80,7 +80,7 @@ const perSquareMetre = 1e6;
 /** What becomes of one blank, m2; `jointed` is the area of its strips once they are jointed and cut to length. */
 function blankLosses({ shop, boards, parts }: BreakdownProblem, blank: Blank) {
   const board = boards.find(({ id }) => id === blank.board);
-  const clear = board && clearStretches(board).find(({ start, length }) => blank.start < start + length);
+  const clear = board && clearOf(board, blank);
   const width = board?.width ?? 0;
   const clearWidth = clear?.width ?? width;
   const crosscut = Math.min(shop.crosscutKerf, (board?.length ?? 0) - blank.start - blank.length);

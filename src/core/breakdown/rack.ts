@@ -1,4 +1,4 @@
-import { clearStretches } from './clear-stretches.ts';
+import { clearOf, clearStretches } from './clear-stretches.ts';
 import { fewestRips, type Rips } from './fewest-rips.ts';
 import type { BreakdownProblem, CutBlank, Part, RoughBoard, Shop } from './problem-types.ts';
 import { widestStrip } from './strip-limits.ts';
@@ -65,8 +65,7 @@ export function rackOf(asked: BreakdownProblem): Rack {
       const boardAt = boards.findIndex((board) => board.id === blank.board);
       const board = boards[boardAt];
       if (!board) return [];
-      const width =
-        clearStretches(board).find((clear) => blank.start < clear.start + clear.length)?.width ?? board.width;
+      const width = clearOf(board, blank)?.width ?? board.width;
       return [{ blank, run: { board, boardAt, start: blank.start, length: blank.length, width } }];
     }),
     maySupply: supplyRule(asked),

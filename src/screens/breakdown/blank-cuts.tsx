@@ -1,4 +1,4 @@
-import { clearStretches } from '../../core/breakdown/clear-stretches.ts';
+import { clearOf } from '../../core/breakdown/clear-stretches.ts';
 import type { BreakdownProblem } from '../../core/breakdown/problem-types.ts';
 import type { Plan } from '../../store/records/plan.ts';
 import { Length } from '../../ui/length.tsx';
@@ -20,7 +20,7 @@ interface Props {
 /** The rips of one blank, and which strip goes where; once it is cut, strips can be marked spoilt. */
 export function BlankCuts({ one, sheet: { board }, asked, plan, names }: Props) {
   const { blank, letter, rips } = one;
-  const clear = clearStretches(board).find(({ start, length }) => blank.start < start + length);
+  const clear = clearOf(board, blank);
   const off = cutBefore(plan, blank) > 0;
   return (
     <div class="blank">

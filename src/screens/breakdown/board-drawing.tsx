@@ -1,6 +1,7 @@
-import { clearStretches } from '../../core/breakdown/clear-stretches.ts';
+import { clearOf } from '../../core/breakdown/clear-stretches.ts';
 import { formatLength } from '../../core/length/format-length.ts';
 import { Drawing, type Hatch } from '../../ui/drawing/drawing.tsx';
+import { howMany } from '../../ui/how-many.ts';
 import { units } from '../../ui/units.ts';
 import type { BoardSheet, SheetBlank } from './board-sheet.ts';
 
@@ -43,14 +44,10 @@ export function BoardDrawing({ sheet, mark, ripKerf, longest }: Props) {
           <g transform={`translate(${left} ${top})`}>
             <rect width={board.length * scale} height={height} class="wood" />
             <Lost sheet={sheet} scale={scale} hatch={hatch} />
-            {blanks.map((one) => (
-              <BlankDrawing
-                one={one}
-                offset={offsetOf(sheet, one)}
-                width={clearOf(sheet, one)?.width ?? board.width}
-                {...{ scale, ripKerf, hatch }}
-              />
-            ))}
+            {blanks.map((one) => {
+              const { offset = 0, width: across = board.width } = clearOf(board, one.blank) ?? {};
+              return <BlankDrawing width={across} {...{ one, offset, scale, ripKerf, hatch }} />;
+            })}
           </g>
           {ends.map(({ place, text }, n) => {
             const x = left + place * scale;
@@ -69,11 +66,6 @@ export function BoardDrawing({ sheet, mark, ripKerf, longest }: Props) {
     </Drawing>
   );
 }
-
-const clearOf = ({ board }: BoardSheet, { blank }: SheetBlank) =>
-  clearStretches(board).find(({ start, length }) => blank.start < start + length);
-
-const offsetOf = (sheet: BoardSheet, one: SheetBlank) => clearOf(sheet, one)?.offset ?? 0;
 
 /** What lies outside the clear stretches. */
 function Lost({ sheet: { board }, scale, hatch }: { sheet: BoardSheet; scale: number; hatch: Hatch }) {
@@ -136,7 +128,7 @@ function placed(labels: readonly { readonly x: number; readonly width: number }[
 function inWords({ board, blanks, leftover }: BoardSheet, mark: string): string {
   const each = blanks.map(
     ({ letter, blank }) =>
-      `blank ${letter} from ${say(blank.start)} to ${say(blank.start + blank.length)}, ${blank.strips.length} ${blank.strips.length === 1 ? 'strip' : 'strips'}`,
+      `blank ${letter} from ${say(blank.start)} to ${say(blank.start + blank.length)}, ${howMany(blank.strips.length, 'strip')}`,
   );
   const rest = leftover > 0 ? `; ${say(leftover)} left` : '';
   return `Board ${mark}, ${say(board.width)} by ${say(board.length)}, from the chalked end: ${each.join('; ')}${rest}.`;

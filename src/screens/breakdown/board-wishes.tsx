@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks';
 import type { BreakdownProblem, Wishes } from '../../core/breakdown/problem-types.ts';
 import { Button } from '../../ui/button.tsx';
 import { Pick } from '../../ui/fields.tsx';
+import { howMany } from '../../ui/how-many.ts';
 import type { Names } from './names.ts';
 
 /** What a wish costs, by its kind and its place in the wishes of the plan in hand. */
@@ -57,11 +58,7 @@ export function BoardWishes({ plainOf, price, ...props }: ListProps) {
           return row(
             `${names.part(part)} from boards with a good face`,
             <>
-              {plain > 0 && (
-                <p class="small">
-                  From other boards: {plain} {plain === 1 ? 'strip' : 'strips'}.
-                </p>
-              )}
+              {plain > 0 && <p class="small">From other boards: {howMany(plain, 'strip')}.</p>}
               {price('show', (kept) => (kept.show ?? []).indexOf(part))}
             </>,
             { show: show.filter((id) => id !== part) },

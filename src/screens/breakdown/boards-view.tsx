@@ -3,6 +3,7 @@ import type { Board } from '../../store/records/board.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import type { Plan } from '../../store/records/plan.ts';
 import { Button } from '../../ui/button.tsx';
+import { howMany } from '../../ui/how-many.ts';
 import { BoardCard } from './board-card.tsx';
 import { boardSheets } from './board-sheet.ts';
 import type { Names } from './names.ts';
@@ -29,7 +30,7 @@ export function BoardsView({ asked, plan, piece, rack, names }: Props) {
       </p>
       {free.length > 0 && (
         <Button onClick={() => setAside(free, piece)}>
-          Set {free.length === 1 ? 'this board' : `these ${free.length} boards`} aside for {piece.name}
+          Set {howMany(free.length, 'board')} aside for {piece.name}
         </Button>
       )}
       {sheets.map((sheet) => (

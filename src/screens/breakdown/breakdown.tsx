@@ -14,6 +14,7 @@ import type { Piece } from '../../store/records/piece.ts';
 import type { Plan } from '../../store/records/plan.ts';
 import { Amount } from '../../ui/amount.tsx';
 import { Button } from '../../ui/button.tsx';
+import { howMany } from '../../ui/how-many.ts';
 import { Say } from '../../ui/say.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { PieceList } from '../piece/piece-list.tsx';
@@ -109,15 +110,12 @@ function PlanOf({ piece, rack, kept }: { piece: Piece; rack: Board[]; kept: Plan
           </div>
         )}
         {!running && spoilt > 0 && (
-          <p class="answer now">
-            {spoilt} {spoilt === 1 ? 'strip is' : 'strips are'} spoilt. What is cut and good stays.
-          </p>
+          <p class="answer now">{howMany(spoilt, 'strip')} spoilt. What is cut and good stays.</p>
         )}
         {!plan && !running && !planner.trouble && (
           <p>
-            {next.boards.length} {next.boards.length === 1 ? 'board' : 'boards'} in the rack, {piece.parts.length}{' '}
-            {piece.parts.length === 1 ? 'part' : 'parts'} to make, within the limits of your{' '}
-            <a href={routeTo('shop')}>shop</a>.
+            {howMany(next.boards.length, 'board')} in the rack, {howMany(piece.parts.length, 'part')} to make, within
+            the limits of your <a href={routeTo('shop')}>shop</a>.
           </p>
         )}
       </div>

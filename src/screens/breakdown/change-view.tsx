@@ -49,7 +49,7 @@ export function ChangeView({ asked, next, plan, kept, wishes, names, running, on
           Plan again
         </Button>
         <Button look="big" disabled={running} onClick={() => onAgain(longer)}>
-          Look longer
+          Look for less waste
         </Button>
       </div>
       <WhatIfCard key={plan.id} {...{ asked, plan, names }} />

@@ -2,6 +2,7 @@ import { phrase } from '../../core/answer/phrase.ts';
 import { m2 } from '../../core/answer/quantity.ts';
 import type { PlanTotals } from '../../core/breakdown/plan-totals.ts';
 import { Amount } from '../../ui/amount.tsx';
+import { howMany } from '../../ui/how-many.ts';
 import { ShowWorking } from '../../ui/show-working.tsx';
 
 interface Props {
@@ -16,13 +17,9 @@ export function Compared({ label, totals, now }: Props) {
   return (
     <div class="answer">
       <p>
-        <b>{label}:</b> {boards(totals)}, {totals.strips} strips.
+        <b>{label}:</b> {howMany(totals.boards, 'board')}, {howMany(totals.strips, 'strip')}.
       </p>
-      {totals.short > 0 && (
-        <p>
-          {totals.short} {totals.short === 1 ? 'piece is' : 'pieces are'} short.
-        </p>
-      )}
+      {totals.short > 0 && <p>{howMany(totals.short, 'piece')} short.</p>}
       {totals.short === 0 && now.short > 0 && <p>Nothing is short.</p>}
       {/* Less than a square centimetre is the same plan. */}
       {Math.abs(saved) < 1e-4 ? (
@@ -48,5 +45,3 @@ export function Compared({ label, totals, now }: Props) {
     </div>
   );
 }
-
-export const boards = ({ boards: many }: PlanTotals): string => `${many} ${many === 1 ? 'board' : 'boards'}`;

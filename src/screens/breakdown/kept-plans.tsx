@@ -2,7 +2,7 @@ import { m2, percent } from '../../core/answer/quantity.ts';
 import { planTotals } from '../../core/breakdown/plan-totals.ts';
 import type { Plan } from '../../store/records/plan.ts';
 import { Amount } from '../../ui/amount.tsx';
-import { boards } from './compared.tsx';
+import { howMany } from '../../ui/how-many.ts';
 import { solvedProblem } from './solved-problem.ts';
 import { removePlan } from './store-plan.ts';
 
@@ -30,8 +30,8 @@ export function KeptPlans({ kept, chosen, onChoose }: Props) {
                   {plan.id === chosen.id && ', in hand'}
                 </p>
                 <p class="soft small">
-                  {boards(totals)}, {totals.strips} strips, <Amount of={m2(totals.consumed)} />, yield{' '}
-                  <Amount of={percent(totals.yield.value)} />
+                  {howMany(totals.boards, 'board')}, {howMany(totals.strips, 'strip')},{' '}
+                  <Amount of={m2(totals.consumed)} />, yield <Amount of={percent(totals.yield.value)} />
                   {totals.short > 0 && `, ${totals.short} short`}
                   {(plan.cutDone?.length ?? 0) > 0 && `, ${plan.cutDone?.length} cut`}
                 </p>

@@ -2,6 +2,7 @@ import { panelLayout } from '../../core/breakdown/panel-layout.ts';
 import type { BreakdownProblem, Part } from '../../core/breakdown/problem-types.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import type { Plan } from '../../store/records/plan.ts';
+import { howMany } from '../../ui/how-many.ts';
 import { Length } from '../../ui/length.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
 import { letterOf } from './board-sheet.ts';
@@ -82,7 +83,7 @@ function PanelCard({ piece, part, unit, asked, plan, names }: Props & { part: Pa
       {layout.strips.length > 0 && (
         <ShowWorking
           of={panelWidthWorking(layout, asked.shop.edgeAllowance)}
-          label={`${layout.strips.length - 1} ${layout.strips.length === 2 ? 'seam' : 'seams'}; how wide it comes out`}
+          label={`${howMany(layout.strips.length - 1, 'seam')}; how wide it comes out`}
         />
       )}
       {listed && unit === 1 && <FoldCard piece={piece} part={listed} />}

@@ -1,6 +1,7 @@
 import type { Board } from '../../store/records/board.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import type { Plan } from '../../store/records/plan.ts';
+import { howMany } from '../../ui/how-many.ts';
 import { isCut } from './cut-state.ts';
 import type { Names } from './names.ts';
 import { usableFor } from './problem-from-records.ts';
@@ -23,7 +24,7 @@ export function planChanges(plan: Plan, piece: Piece, rack: readonly Board[], na
   const missing = [...used].filter((id) => !usable.has(id) && !isCut(plan, id) && !wasCut(plan, id));
   return [
     ...parts,
-    ...(gone.length > 0 ? [`${gone.length} ${gone.length === 1 ? 'part is' : 'parts are'} deleted.`] : []),
+    ...(gone.length > 0 ? [`${howMany(gone.length, 'part')} deleted.`] : []),
     ...missing.map((id) => `Board ${names.board(id)} is no longer in the rack.`),
   ];
 }

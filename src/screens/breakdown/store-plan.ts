@@ -6,6 +6,7 @@ import type { Board } from '../../store/records/board.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import type { Plan } from '../../store/records/plan.ts';
 import type { Json } from '../../store/records/record.ts';
+import { howMany } from '../../ui/how-many.ts';
 import { isCut } from './cut-state.ts';
 
 // The shell keeps and shows what the phone did not take; the screen goes on with what is stored.
@@ -62,7 +63,7 @@ export async function setAside(free: readonly Board[], piece: Piece): Promise<vo
   } catch {
     return;
   }
-  offerUndo(`${free.length} ${free.length === 1 ? 'board' : 'boards'} set aside.`, async () => {
+  offerUndo(`${howMany(free.length, 'board')} set aside.`, async () => {
     for (const { id } of free) await boards.change(id, ({ pieceId: _, ...now }) => ({ ...now, state: 'rack' }));
   });
 }

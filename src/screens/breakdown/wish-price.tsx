@@ -4,6 +4,7 @@ import type { Working } from '../../core/answer/worked.ts';
 import type { Wishes } from '../../core/breakdown/problem-types.ts';
 import type { WishCost } from '../../core/breakdown/wish-cost.ts';
 import { Amount } from '../../ui/amount.tsx';
+import { howMany } from '../../ui/how-many.ts';
 import { ShowWorking } from '../../ui/show-working.tsx';
 
 /** The wishes of the plan in hand, the wood that it consumes, and what each wish costs once that is known. */
@@ -27,12 +28,7 @@ export function WishPrice({ planned, wish, index }: Props) {
   if (!planned.costs) return <p class="soft small">Finding out what it costs.</p>;
   const cost = planned.costs.find((one) => one.wish === wish && one.index === index);
   if (!cost) return null;
-  if (cost.short > 0)
-    return (
-      <p class="trouble">
-        It leaves {cost.short} {cost.short === 1 ? 'piece' : 'pieces'} short.
-      </p>
-    );
+  if (cost.short > 0) return <p class="trouble">It leaves {howMany(cost.short, 'piece')} short.</p>;
   // Below a square centimetre nothing is lost that a saw could save.
   if (cost.wood < 1e-4) return <p class="soft small">It costs no wood.</p>;
   return (

@@ -7,6 +7,7 @@ import { deliveries } from '../../store/deliveries.ts';
 import type { Board } from '../../store/records/board.ts';
 import type { Plan } from '../../store/records/plan.ts';
 import { Amount } from '../../ui/amount.tsx';
+import { howMany } from '../../ui/how-many.ts';
 import { ShowWorking } from '../../ui/show-working.tsx';
 import { planCost } from './plan-cost.ts';
 
@@ -42,8 +43,8 @@ export function WoodView({ asked, plan, rack }: Props) {
       <section class="card" aria-label="Where the wood goes">
         <h2>Where the wood goes</h2>
         <p class="soft">
-          {totals.boards} {totals.boards === 1 ? 'board' : 'boards'} started, <Amount of={m2(started)} /> of face;{' '}
-          {totals.strips} strips.
+          {howMany(totals.boards, 'board')} started, <Amount of={m2(started)} /> of face;{' '}
+          {howMany(totals.strips, 'strip')}.
         </p>
         <dl class="facts">
           {causes.map(([cause, label]) => (

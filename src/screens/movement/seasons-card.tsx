@@ -52,8 +52,8 @@ export function SeasonsCard({ piece, seasons }: Props) {
         </>
       )}
       <SettledNumber
-        label="What the wood reads today"
-        hint="% moisture"
+        label="The wood reads today"
+        hint="%"
         value={Math.round(today * 10) / 10}
         check={(value) => moistureProblem('', value)}
         onAccept={setReading}

@@ -21,7 +21,7 @@ describe('what has changed since a plan was made', () => {
     expect(changes(piece([part('lid', { width: 380 }), part('foot')]), rack)).toEqual([
       'lid has changed.',
       'foot is new.',
-      '1 part is deleted.',
+      '1 part deleted.',
     ]);
   });
 
