@@ -73,7 +73,7 @@ export function dimensionalChange(input: DimensionalChangeInput): Outcome<Worked
         },
       ],
       holds: phrase(
-        `Solid wood across the grain, moisture ${byCoefficient ? '6% to 14%' : 'up to 30%'}. A finish only slows it.`,
+        `Solid wood across the grain, moisture ${byCoefficient ? '6% to 14%' : 'up to 30%'}. A finish only slows movement.`,
       ),
       sources: [...new Set([...rate.sources, 'wood-handbook' as const])],
     },

@@ -116,7 +116,7 @@ function Chart({ part, year }: { part: Part; year: Exclude<ReturnType<typeof sea
         ]}
       </Drawing>
       <PartNote part={part} />
-      <p class="soft small">Assumed dampest in mid August; heights stretched. A finish only slows it.</p>
+      <p class="soft small">Assumed dampest in mid August; heights stretched. A finish only slows movement.</p>
     </>
   );
 }
