@@ -47,6 +47,8 @@ async function start(profile: string, host: Served, options: Options): Promise<P
     host,
     errors,
     restart: async () => {
+      // No hand lets go of the last key and ends the browser within a twentieth of a second.
+      await page.evaluate(() => new Promise((done) => setTimeout(done, 50))).catch(() => {});
       await context.close();
       return start(profile, host, options);
     },
