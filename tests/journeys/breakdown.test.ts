@@ -111,8 +111,8 @@ describe('which board gives which panel', () => {
       .getByRole('button', { name: /Bench top/ })
       .first()
       .click();
-    await button('Take off the list').click();
-    await page().getByText('Bench top is off the list.').waitFor();
+    await button('Delete').click();
+    await page().getByText('Bench top deleted.').waitFor();
   });
 
   test('the plan: enough, board by board and panel by panel', async () => {

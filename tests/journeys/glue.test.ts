@@ -315,7 +315,7 @@ describe('before the glue', () => {
       .click();
     await says(/A web app can’t wake a locked phone/);
     const saving = page().waitForEvent('download');
-    await press('Alarms for the calendar');
+    await press('Put into the calendar');
     const file = await saving;
     const calendar = new ICAL.Component(ICAL.parse(readFileSync((await file.path()) as string, 'utf8')));
     expect(file.suggestedFilename()).toBe('glue-up.ics');

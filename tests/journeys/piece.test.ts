@@ -113,8 +113,8 @@ test('parts are edited as typed, copied, and taken off with a way back; so is th
   await page.getByText('leg 2 × 4').waitFor();
   const copy = page.locator('.part').nth(1);
   expect(await copy.getByLabel('Faces').inputValue()).toBe('shown-bare');
-  await copy.getByRole('button', { name: 'Take off the list' }).click();
-  await page.getByText('leg 2 is off the list.').waitFor();
+  await copy.getByRole('button', { name: 'Delete' }).click();
+  await page.getByText('leg 2 deleted.').waitFor();
   expect(await listed()).toEqual(['leg × 4']);
   await page.getByRole('button', { name: 'Undo' }).click();
   await page.getByText('leg 2 × 4').waitFor();
@@ -122,7 +122,7 @@ test('parts are edited as typed, copied, and taken off with a way back; so is th
   await page.getByRole('button', { name: 'It is finished' }).click();
   await page.getByText(/^Finished on/).waitFor();
   await page.getByRole('button', { name: 'Delete the piece' }).click();
-  await page.getByText('bench is gone').waitFor();
+  await page.getByText('bench deleted').waitFor();
   expect(await page.getByRole('button', { name: 'Undo' }).count()).toBe(1);
   await page.getByRole('button', { name: 'Undo' }).click();
   await page.locator('.kicker', { hasText: 'Boardwright' }).waitFor();

@@ -41,7 +41,7 @@ function Running({ timers, steps }: Props) {
               {clockTime(timer.endsAt, now)}
               {latest !== undefined && `, at the latest ${clockTime(latest, now)}`}
             </span>
-            <Button onClick={() => end(timer)}>{left > 0 ? 'End it now' : 'Seen to'}</Button>
+            <Button onClick={() => end(timer)}>{left > 0 ? 'End the wait' : 'Seen to'}</Button>
           </div>
         );
       })}

@@ -37,9 +37,7 @@ export function Shapes({ form, at, change }: FormProps) {
               onInput={(treatment) => replace(index, { treatment })}
             />
           </div>
-          <Button onClick={() => change({ shapes: form.shapes.filter((_, other) => other !== index) })}>
-            Take it off
-          </Button>
+          <Button onClick={() => change({ shapes: form.shapes.filter((_, other) => other !== index) })}>Delete</Button>
         </fieldset>
       ))}
       <Button

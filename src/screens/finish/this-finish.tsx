@@ -22,7 +22,7 @@ export function ThisFinish({ finish, piece, running, onAgain }: Props) {
         { kind: 'finish', id: finish.id },
         ...running.map(({ id }) => ({ kind: 'timer' as const, id })),
       ]);
-      offerUndo('The schedule is gone.', undo);
+      offerUndo('Schedule deleted.', undo);
     } catch {
       // Not stored: the shell keeps the change and shows it.
     }
@@ -44,7 +44,7 @@ export function ThisFinish({ finish, piece, running, onAgain }: Props) {
       )}
       <Fold label="Start over">
         <p>The plan stays as typed.</p>
-        <Button onClick={discard}>Throw the schedule away</Button>
+        <Button onClick={discard}>Delete the schedule</Button>
       </Fold>
     </>
   );

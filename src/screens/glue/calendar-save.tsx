@@ -10,7 +10,7 @@ export function CalendarSave({ glueup, now }: { glueup: Glueup; now: number }) {
   return (
     <>
       <p class="soft">This app rings while it is open. A web app can’t wake a locked phone, but your calendar can.</p>
-      <Button onClick={() => saveCalendar('glue-up.ics', timers)}>Alarms for the calendar</Button>
+      <Button onClick={() => saveCalendar('glue-up.ics', timers)}>Put into the calendar</Button>
     </>
   );
 }

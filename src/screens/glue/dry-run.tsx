@@ -78,7 +78,7 @@ function Running({ plan: { setting }, seams, areaM2, laps, onLaps, onOver }: Run
           {lap && lapNames[lap].done}
         </Button>
         <Button look="big" onClick={onOver}>
-          Drop this run
+          Delete this run
         </Button>
       </div>
     </>

@@ -29,9 +29,7 @@ export function SeamEntries({ form, change, trouble }: FormProps) {
             <LengthField label="Seam thickness" {...entry(at, 'width')} />
             <NumberField label="How many alike" {...entry(at, 'count')} />
           </div>
-          {seams.length > 1 && (
-            <Button onClick={() => change({ seams: seams.toSpliced(at, 1) })}>Leave these out</Button>
-          )}
+          {seams.length > 1 && <Button onClick={() => change({ seams: seams.toSpliced(at, 1) })}>Delete these</Button>}
         </fieldset>
       ))}
       <Button onClick={() => change({ seams: [...seams, emptySeam] })}>Seams of another size</Button>

@@ -70,7 +70,7 @@ export function MeasureEntry({ run, step, steps, readings }: Props) {
   const drop = async (reading: Measured) => {
     try {
       await setReadings(run.id, (now) => now.filter((one) => JSON.stringify(one) !== JSON.stringify(reading)));
-      offerUndo('The reading is taken out.', async () => {
+      offerUndo('Reading deleted.', async () => {
         await setReadings(run.id, (now) => [...now, reading]);
       });
     } catch {
@@ -136,7 +136,7 @@ export function MeasureEntry({ run, step, steps, readings }: Props) {
                 )}
               </div>
               <Button look="plain" onClick={() => drop(reading)}>
-                Take out
+                Delete
               </Button>
             </li>
           ))}

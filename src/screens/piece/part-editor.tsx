@@ -64,11 +64,11 @@ export function PartEditor({ piece, part, common, onOpen }: Props) {
           onClick={() =>
             edit(
               (now) => withoutPart(now, part.id),
-              () => offerUndo(`${part.name} is off the list.`, () => edit((now) => putBack(now, piece, part.id))),
+              () => offerUndo(`${part.name} deleted.`, () => edit((now) => putBack(now, piece, part.id))),
             )
           }
         >
-          Take off the list
+          Delete
         </Button>
       </div>
     </div>

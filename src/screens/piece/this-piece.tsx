@@ -15,7 +15,7 @@ export function ThisPiece({ piece }: { piece: Piece }) {
     try {
       const undo = await removePiece(piece.id);
       go('bench');
-      offerUndo(`${piece.name} is gone, with its plans and runs.`, undo);
+      offerUndo(`${piece.name} deleted, with its plans and runs.`, undo);
     } catch {
       // Not stored: the shell keeps the change and shows it.
     }

@@ -17,7 +17,7 @@ const kinds = clampKinds.map(({ id, name }) => ({ value: id, label: name }));
 export function ClampList({ clamps, onChange }: Props) {
   const takeOff = (at: number) => {
     onChange(clamps.toSpliced(at, 1));
-    offerUndo('Clamps taken off the list.', () => onChange(clamps));
+    offerUndo('Clamps deleted.', () => onChange(clamps));
   };
   return (
     <>
@@ -41,7 +41,7 @@ export function ClampList({ clamps, onChange }: Props) {
                 onAccept={(count) => replace({ count })}
               />
             </div>
-            <Button onClick={() => takeOff(at)}>Take off the list</Button>
+            <Button onClick={() => takeOff(at)}>Delete</Button>
           </div>
         );
       })}
