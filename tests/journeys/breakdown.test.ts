@@ -111,7 +111,7 @@ describe('which board gives which panel', () => {
       .getByRole('button', { name: /Bench top/ })
       .first()
       .click();
-    await button('Delete').click();
+    await page().getByRole('button', { name: 'Delete', exact: true }).click();
     await page().getByText('Bench top deleted.').waitFor();
   });
 

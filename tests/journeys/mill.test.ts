@@ -178,7 +178,7 @@ describe('from the plan to milled parts', () => {
     await page().getByText('2 passes left').waitFor();
     await looksRight();
     await button('Keep it').click();
-    await button('Delete').waitFor();
+    await button('Delete', true).waitFor();
   });
 
   test('under the target: it is said, and once accepted the later targets follow', async () => {
