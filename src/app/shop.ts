@@ -48,5 +48,7 @@ export async function followShop(): Promise<void> {
     rememberLook(stored);
   };
   onChange('shop', () => void read());
+  // Opening the database waits until the first screen stands.
+  await new Promise((done) => setTimeout(done));
   await read();
 }
