@@ -14,13 +14,15 @@ export interface Draft<T> {
 
 /** What is half-typed, kept through a killed tab: every change goes to the phone as soon as it is on the screen. */
 export function useDraft<T>(key: string, initial: T): Draft<T> {
-  const [value, setValue] = useState<T>();
+  // Kept with its key: what was typed under another never shows under this one.
+  const [held, setHeld] = useState<{ readonly key: string; readonly value: T }>();
+  const setValue = (value: T) => setHeld({ key, value });
   const touched = useRef(false);
   useEffect(() => {
     let over = false;
     touched.current = false;
     const start = (kept: T | undefined) => {
-      if (!over && !touched.current) setValue(() => kept ?? initial);
+      if (!over && !touched.current) setValue(kept ?? initial);
     };
     readDraft<T>(key).then(start, () => start(undefined));
     return () => {
@@ -28,15 +30,15 @@ export function useDraft<T>(key: string, initial: T): Draft<T> {
     };
   }, [key]);
   return {
-    value,
+    value: held?.key === key ? held.value : undefined,
     set(next) {
       touched.current = true;
-      setValue(() => next);
+      setValue(next);
       afterwards(() => writeDraft(key, next));
     },
     clear(next = initial) {
       touched.current = true;
-      setValue(() => next);
+      setValue(next);
       afterwards(() => clearDraft(key));
     },
   };

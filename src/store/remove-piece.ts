@@ -25,7 +25,9 @@ export async function removePiece(id: string): Promise<() => Promise<void>> {
     ),
   ]);
   return async () => {
-    const back = [...removed, ...entriesOf({ kinds: { board: freed } })];
-    await write(back.map(({ kind, record }): Change => ({ kind, put: record })));
+    await write(removed.map(({ kind, record }): Change => ({ kind, put: record })));
+    // What has been noted on a board since stays; one that has found another use by now keeps it.
+    for (const board of freed)
+      await boards.change(board.id, (now) => (now.state === 'rack' ? { ...now, pieceId: id, state: 'setAside' } : now));
   };
 }

@@ -42,7 +42,11 @@ test('a piece goes with all that hangs on it, its boards return to the rack, and
     boards: [{ chalk: 'A', state: 'rack', pieceId: undefined }],
   });
 
+  // What is noted on a board in between stays.
+  const [board] = await boards.all();
+  await boards.change(board?.id ?? '', (now) => ({ ...now, note: 'pitch pocket' }));
   await undo();
+  expect((await boards.all())[0]?.note).toBe('pitch pocket');
   const after = await contents();
   expect({ ...after, timers: after.timers.sort() }).toEqual({ ...before, timers: before.timers.sort() });
 });

@@ -17,7 +17,7 @@ export function crosscutSteps(blanks: readonly BlankWork[], ways: Ways, { shop }
       () => ({
         stage: 'mark out',
         title: 'Mark out the blanks',
-        todo: `Chalk every crosscut, measured from one end, clear of checks, knots and board ends.${
+        todo: `Chalk every crosscut, measured from one end. No knot or check inside a part; the extra length takes the checks of the ends.${
           long.length > 0 ? ` Left long on purpose: ${long.join(', ')}.` : ''
         }`,
         why:

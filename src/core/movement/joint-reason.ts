@@ -37,10 +37,10 @@ const apart = (crossing: boolean): string =>
 const reasons: Readonly<Record<JointAdvice, Reason>> = {
   glue: (first, _second, crossing) => {
     if (first.surface === 'mitre' && first.grain === 'across')
-      return 'The grain runs on around the mitre: they move {worst} apart at most. Mitred ends are weak: add a spline or loose tenons.';
+      return 'The grain runs on around the mitre, so they move alike, within {worst}. Mitred ends are weak: add a spline or loose tenons.';
     return crossing
       ? 'The grain crosses, but they move only {worst} apart, within {limit}.'
-      : 'Long grain to long grain: they move {worst} apart at most.';
+      : 'Long grain to long grain: they move alike, within {worst}.';
   },
   'glue-stretch': (_first, _second, crossing) =>
     `${apart(crossing)} Glue one stretch of at most {stretch} and let the rest float.`,

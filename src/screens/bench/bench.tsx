@@ -69,7 +69,8 @@ function Job({ bench, onChoose }: { bench: BenchRead; onChoose(id: string): void
         <FirstVisit bench={bench} />
       )}
       {allPieces.length > 1 && (
-        <fieldset class="buttons" aria-label="Piece in hand">
+        <fieldset class="buttons">
+          <legend>Piece in hand</legend>
           {allPieces.map(({ id, name }) => (
             <button type="button" class="button" aria-pressed={id === inHand?.piece.id} onClick={() => onChoose(id)}>
               {name}

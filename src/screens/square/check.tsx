@@ -103,7 +103,15 @@ export default function Check({ id }: { id: string }) {
           </Answer>
         ) : (
           <div class={trouble ? 'answer now' : 'soft'}>
-            <p>{trouble ? <Say phrase={trouble.problem.message} /> : 'Measure what you can reach.'}</p>
+            <p>
+              {trouble ? (
+                <Say phrase={trouble.problem.message} />
+              ) : problems.size > 0 ? (
+                'The marked entry first.'
+              ) : (
+                'Measure what you can reach.'
+              )}
+            </p>
           </div>
         )}
       </div>
