@@ -75,6 +75,8 @@ export default defineConfig({
           name: 'journeys',
           include: ['tests/journeys/**/*.test.ts'],
           globalSetup: ['tests/setup/browser.ts'],
+          // A busy machine may starve a browser for seconds; what fails twice is broken.
+          retry: 1,
           testTimeout: 240_000,
           hookTimeout: 60_000,
           fileParallelism: false,

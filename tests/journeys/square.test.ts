@@ -114,6 +114,8 @@ test('the stick: half the difference times diagonal over length, and twice that 
   await open();
   const { page } = phone;
   await pick('Measured with', 'A stick');
+  await page.getByLabel('The left end is square').uncheck();
+  await page.getByLabel('A to C').check();
   await fill({ Length: '1800', Width: '800', Difference: '2' });
   // By hand: 2 / 2 x sqrt(1800² + 800²) / 1800 = 1.094 mm; twice that is 2.189.
   await answer().getByText('towards D').waitFor();
