@@ -11,8 +11,8 @@ interface Props<V extends number | undefined = number> {
   label: string;
   value: V;
   hint?: string | undefined;
-  /** Why this value can't be; undefined when it can. */
-  check(value: number): Problem | undefined;
+  /** What comes of this value: a problem when it can't be. */
+  check(value: number): unknown;
   /** Called with each good value as it is typed: there is no Save. */
   onAccept(value: V): void;
 }
@@ -46,9 +46,9 @@ function useSettled<V extends number | undefined>(
     onInput(next: string) {
       setText(next);
       const got = read(next);
-      const trouble = isProblem(got) ? got : got === undefined ? undefined : check(got);
-      setProblem(trouble);
-      if (trouble || isProblem(got)) return;
+      const outcome = isProblem(got) || got === undefined ? got : check(got);
+      setProblem(isProblem(outcome) ? outcome : undefined);
+      if (isProblem(outcome) || isProblem(got)) return;
       if (got !== (underWay.current.at(-1) ?? known.current)) underWay.current.push(got);
       onAccept(got);
     },

@@ -1,7 +1,7 @@
-import { badNumber } from '../answer/bad-number.ts';
+import { badNumber, firstBad } from '../answer/bad-number.ts';
 import { phrase } from '../answer/phrase.ts';
-import { type Outcome, type Problem, problem, within } from '../answer/problem.ts';
-import { mm, quantity } from '../answer/quantity.ts';
+import { type Outcome, problem } from '../answer/problem.ts';
+import { count, mm } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
 
 export interface AlignmentInput {
@@ -9,8 +9,9 @@ export interface AlignmentInput {
   readonly length: number;
   /** Of a loose tenon, dowel or spline along the seam, mm. */
   readonly width: number;
-  /** Length that a bevel or mitre will take off each end, mm. */
-  readonly bevel?: { readonly start: number; readonly end: number };
+  /** Length that a bevel or mitre will take off either end, mm. */
+  readonly start?: number;
+  readonly end?: number;
   /** Where the piece will be crosscut later: middle of the kerf from the start, mm. */
   readonly crosscuts?: readonly number[];
   /** How far such a cut, and the bevel that it leaves, reach to each side of that middle, mm; 0 unless told otherwise. */
@@ -19,13 +20,6 @@ export interface AlignmentInput {
   readonly clear?: number;
   /** Apart at most, centre to centre, mm; 200 unless told otherwise. */
   readonly spacing?: number;
-}
-
-export interface AlignmentPositions {
-  /** Centres, from the start, mm, rising. */
-  readonly positions: readonly number[];
-  /** Stretches between cuts that are too short for any, from and to in mm. */
-  readonly bare: readonly Stretch[];
 }
 
 interface Stretch {
@@ -39,40 +33,34 @@ interface Stretch {
  *
  * @param input length of the seam, width of one along it, bevels, later crosscuts and their reach, clearance and
  *   spacing, all mm
- * @returns their centres from the start, mm, and the stretches that stay without
+ * @returns their centres from the start, mm, rising
  * @valid a straight seam. Each length between two cuts gets at least two where they fit, so that every piece stays
  *   aligned
  * @errors a `Problem` on the input that is missing or negative, on `crosscuts` outside the seam, on `length` when none
  *   fits
  * @example alignmentPositions({ length: 600, width: 40, clear: 15, spacing: 200 }).value
- *   // => { positions: [35.0, 211.7, 388.3, 565.0] }
+ *   // => [35.0, 211.7, 388.3, 565.0]
  * @source spacing and clearance are common practice
  */
-export function alignmentPositions(input: AlignmentInput): Outcome<Worked<AlignmentPositions>> {
-  const { length, width, bevel = { start: 0, end: 0 }, crosscuts = [], reach = 0, clear = 15, spacing = 200 } = input;
+export function alignmentPositions(input: AlignmentInput): Outcome<Worked<readonly number[]>> {
+  const { length, width, start = 0, end = 0, crosscuts = [], reach = 0, clear = 15, spacing = 200 } = input;
   const wrong =
     badNumber('length', 'The length', length, 'mm', { above: 0, most: 20_000 }) ??
     badNumber('width', 'The width', width, 'mm', { above: 0 }) ??
-    badNumber('bevel.start', 'The bevel', bevel.start, 'mm', { least: 0 }) ??
-    badNumber('bevel.end', 'The bevel', bevel.end, 'mm', { least: 0 }) ??
+    badNumber('start', 'The bevel', start, 'mm', { least: 0 }) ??
+    badNumber('end', 'The bevel', end, 'mm', { least: 0 }) ??
     badNumber('reach', 'The reach', reach, 'mm', { least: 0 }) ??
     badNumber('clear', 'The clearance', clear, 'mm', { least: 0 }) ??
     badNumber('spacing', 'The spacing', spacing, 'mm', { least: 20 }) ??
-    crosscutProblem(crosscuts, length);
+    firstBad(
+      crosscuts.map((at, index) => [`crosscuts.${index}`, 'The crosscut', at, 'mm', { least: 0, most: length }]),
+    );
   if (wrong) return wrong;
-  const positions: number[] = [];
-  const bare: Stretch[] = [];
-  const taken = crosscuts.map((at) => ({ from: at - reach, to: at + reach }));
-  for (const stretch of freeOf(length, [
-    { from: 0, to: bevel.start },
-    ...taken,
-    { from: length - bevel.end, to: length },
-  ])) {
-    const room = clear + width / 2;
-    const here = spread(stretch.from + room, stretch.to - room, spacing, width + clear);
-    positions.push(...here);
-    if (here.length === 0) bare.push(stretch);
-  }
+  const cuts = crosscuts.map((at) => ({ from: at - reach, to: at + reach }));
+  const room = clear + width / 2;
+  const positions = freeOf(length, [{ from: 0, to: start }, ...cuts, { from: length - end, to: length }]).flatMap(
+    ({ from, to }) => spread(from + room, to - room, spacing, width + clear),
+  );
   if (positions.length === 0) {
     return problem('length', 'None fits with {clear} on both sides of {width}. Take a narrower one.', {
       width: mm(width),
@@ -80,7 +68,7 @@ export function alignmentPositions(input: AlignmentInput): Outcome<Worked<Alignm
     });
   }
   return {
-    value: { positions, bare },
+    value: positions,
     working: {
       steps: [
         {
@@ -89,10 +77,9 @@ export function alignmentPositions(input: AlignmentInput): Outcome<Worked<Alignm
             clear: mm(clear),
             spacing: mm(spacing),
           }),
-          gives: quantity(positions.length, 'count'),
+          gives: count(positions.length),
         },
       ],
-      holds: phrase('A straight seam.'),
       sources: ['common-practice'],
     },
   };
@@ -116,12 +103,4 @@ function spread(first: number, last: number, spacing: number, apart: number): nu
   const gaps = Math.min(Math.max(1, Math.ceil(room / spacing)), Math.floor(room / apart));
   if (gaps === 0) return [(first + last) / 2];
   return Array.from({ length: gaps + 1 }, (_, index) => first + (room * index) / gaps);
-}
-
-function crosscutProblem(crosscuts: readonly number[], length: number): Problem | undefined {
-  for (const [index, at] of crosscuts.entries()) {
-    const wrong = badNumber(`${index}`, 'The crosscut', at, 'mm', { least: 0, most: length });
-    if (wrong) return within(wrong, 'crosscuts');
-  }
-  return undefined;
 }

@@ -20,9 +20,10 @@ export interface AlignmentSizeInput {
   readonly thickness: number;
   /** Between the joint's face and the outer face of the part, in degrees: 90 for an edge, 45 for a mitre. */
   readonly angle: number;
-  /** Wood to leave to any face, mm; 4 unless told otherwise. */
-  readonly remain?: number;
 }
+
+/** Wood to leave to any face, mm (common practice). */
+const remain = 4;
 
 export interface AlignmentSize {
   /** Of the tenon, dowel or spline, mm. */
@@ -37,25 +38,18 @@ export interface AlignmentSize {
  * How thick and how deep a loose tenon, dowel or spline may be, and where it sits in the joint's face. In a mitre it
  * sits near the inner corner, where the wood is deepest.
  *
- * @param input kind; thickness of the stock in mm; angle in degrees; wood to leave in mm
+ * @param input kind; thickness of the stock in mm; angle in degrees
  * @returns thickness, depth in each part, and offset, mm
  * @valid angles from 20 to 90 degrees, both parts alike
- * @errors a `Problem` on `thickness` when the wood left allows none; on `angle`, `kind` or `remain`
+ * @errors a `Problem` on `thickness` when the wood left allows none; on `angle`
  * @example alignmentSize({ kind: 'loose-tenon', thickness: 21, angle: 90 }).value
  *   // => { thickness: 7, depth: 21, offset: 10.5 }
  * @source thickness and depth by rule of thumb are common practice; the room in a mitre is geometry
  */
-export function alignmentSize({
-  kind,
-  thickness,
-  angle,
-  remain = 4,
-}: AlignmentSizeInput): Outcome<Worked<AlignmentSize>> {
+export function alignmentSize({ kind, thickness, angle }: AlignmentSizeInput): Outcome<Worked<AlignmentSize>> {
   const wrong =
-    (kind in rules ? undefined : problem('kind', 'The kind must be loose tenon, dowel or spline.')) ??
     badNumber('thickness', 'The thickness', thickness, 'mm', { above: 0, most: 300 }) ??
-    badNumber('angle', 'The angle', angle, 'degrees', { least: 20, most: 90 }) ??
-    badNumber('remain', 'The wood to leave', remain, 'mm', { least: 0, most: 100 });
+    badNumber('angle', 'The angle', angle, 'degrees', { least: 20, most: 90 });
   if (wrong) return wrong;
   const { share, said, deep } = rules[kind];
   const thick = thickness * share;
@@ -66,31 +60,17 @@ export function alignmentSize({
   const outerCheek = face - offset - thick / 2;
   const room = angle === 90 ? Number.POSITIVE_INFINITY : (outerCheek * Math.sin(slope) - remain) / Math.cos(slope);
   const depth = Math.min(thick * deep, room);
-  if (outerCheek < remain || depth < thick / 2) {
-    return problem(
-      'thickness',
-      'No room in {thickness} with {remain} left to every face. Leave less, or use glue blocks.',
-      {
-        remain: mm(remain),
-        thickness: mm(thickness),
-      },
-    );
-  }
+  const given = { stock: mm(thickness), remain: mm(remain), angle: degrees(angle) };
+  if (outerCheek < remain || depth < thick / 2)
+    return problem('thickness', 'No room in {stock} with {remain} left to every face. Use glue blocks.', given);
   return {
     value: { thickness: thick, depth, offset },
     working: {
       steps: [
-        {
-          finds: 'thickness',
-          by: phrase(`${said} of {stock}`, { stock: mm(thickness) }),
-          gives: mm(thick),
-        },
+        { finds: 'thickness', by: phrase(`${said} of {stock}`, given), gives: mm(thick) },
         {
           finds: 'depth in each part',
-          by: phrase(`${deep} × thickness, or what {angle} allows with {remain} left`, {
-            angle: degrees(angle),
-            remain: mm(remain),
-          }),
+          by: phrase(`${deep} × thickness, or what {angle} allows with {remain} left`, given),
           gives: mm(depth),
         },
       ],

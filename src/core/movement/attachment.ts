@@ -1,14 +1,10 @@
 import { badNumber } from '../answer/bad-number.ts';
+import { joined } from '../answer/joined.ts';
 import { type Phrase, phrase } from '../answer/phrase.ts';
 import { type Outcome, problem } from '../answer/problem.ts';
 import { mm } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
-
-/** How far the top moves where the attachment sits, from today; mm, neither is negative. */
-export interface MovementThere {
-  readonly shrink: number;
-  readonly swell: number;
-}
+import type { Moves } from './moves.ts';
 
 /** What holds a top down and lets it move; all in mm. */
 export type AttachmentKind =
@@ -25,50 +21,37 @@ export interface Attachment {
 /**
  * How to set a button or an expansion bracket today so that the top moves freely, fixed along its middle.
  *
- * @param movement how far the top shrinks and swells where the attachment sits, mm
- * @param attachment its kind: a button with the depth of its groove; a bracket with the length of its slot and the
- *   screw's shank; a swivel bracket with its whole swing across the grain; margin (1 mm) and least hold (4 mm) unless
- *   told otherwise
+ * @param top how far the top shrinks and swells where the attachment sits, mm
+ * @param by its kind: a button with the depth of its groove; a bracket with the length of its slot and the screw's
+ *   shank; a swivel bracket with its whole swing across the grain; margin (1 mm) and least hold (4 mm) unless told
+ *   otherwise
  * @returns the setting in mm and what to do
  * @valid a button screwed to the top with its tongue outwards, in a groove of the apron's inner face; brackets across
  *   the grain
  * @errors a `Problem` on the dimension that is too small for the movement, or makes no sense
- * @example attachment({ shrink: 1, swell: 1.5 }, { kind: 'button', grooveDepth: 10 }).value // => { setting: 2.5 }
+ * @example attachment(partMovement(cherry, 240, seasons), { kind: 'button', grooveDepth: 10 }).value
+ *   // => { setting: 2.79 }
  * @source geometry; margin and hold are common practice
  */
-export function attachment(movement: MovementThere, attachment: AttachmentKind): Outcome<Worked<Attachment>> {
-  const { shrink, swell } = movement;
-  const { margin = 1 } = attachment;
+export function attachment(top: Worked<Moves>, by: AttachmentKind): Outcome<Worked<Attachment>> {
+  const { margin = 1 } = by;
   const wrong =
-    badNumber('shrink', 'The shrinking', shrink, 'mm', { least: 0 }) ??
-    badNumber('swell', 'The swelling', swell, 'mm', { least: 0 }) ??
-    badNumber('margin', 'The room', margin, 'mm', { least: 0, most: 20 });
+    badNumber('margin', 'The room', margin, 'mm', { least: 0, most: 20 }) ??
+    (by.kind === 'slotted-bracket'
+      ? badNumber('shank', 'The shank', by.shank, 'mm', { above: 0, most: 50 })
+      : undefined);
   if (wrong) return wrong;
-  switch (attachment.kind) {
-    case 'button':
-      return button(movement, attachment.grooveDepth, margin, attachment.hold ?? 4);
-    case 'slotted-bracket': {
-      const bad =
-        badNumber('shank', 'The shank', attachment.shank, 'mm', { above: 0, most: 50 }) ??
-        badNumber('slot', 'The slot', attachment.slot, 'mm', { least: attachment.shank, most: 200 });
-      return bad ?? bracket(movement, attachment.slot - attachment.shank, margin, 'slot');
-    }
-    case 'swivel-bracket': {
-      const bad = badNumber('swing', 'The swing', attachment.swing, 'mm', { above: 0, most: 100 });
-      return bad ?? bracket(movement, attachment.swing, margin, 'swing');
-    }
-  }
+  if (by.kind === 'button') return button(top, by.grooveDepth, margin, by.hold ?? 4);
+  return by.kind === 'slotted-bracket'
+    ? bracket(top, by.slot - by.shank, margin, 'slot')
+    : bracket(top, by.swing, margin, 'swing');
 }
 
-function button(
-  { shrink, swell }: MovementThere,
-  grooveDepth: number,
-  margin: number,
-  hold: number,
-): Outcome<Worked<Attachment>> {
+function button(top: Worked<Moves>, grooveDepth: number, margin: number, hold: number): Outcome<Worked<Attachment>> {
+  const { shrink, swell } = top.value;
   const wrong =
-    badNumber('grooveDepth', 'The depth', grooveDepth, 'mm', { above: 0, most: 100 }) ??
-    badNumber('hold', 'The hold', hold, 'mm', { least: 0, most: 100 });
+    badNumber('hold', 'The hold', hold, 'mm', { least: 0, most: 100 }) ??
+    badNumber('grooveDepth', 'The depth', grooveDepth, 'mm', { above: 0, most: 100 });
   if (wrong) return wrong;
   const gap = swell + margin;
   const held = grooveDepth - gap - shrink;
@@ -78,7 +61,8 @@ function button(
       needed: mm(gap + shrink + hold),
     });
   }
-  return worked(
+  return setTo(
+    top,
     gap,
     phrase('Leave {gap} from the button’s tongue to the bottom of the groove.', { gap: mm(gap) }),
     phrase('swelling {swell} + room {margin}', { swell: mm(swell), margin: mm(margin) }),
@@ -86,13 +70,15 @@ function button(
 }
 
 function bracket(
-  { shrink, swell }: MovementThere,
+  top: Worked<Moves>,
   travel: number,
   margin: number,
   field: 'slot' | 'swing',
 ): Outcome<Worked<Attachment>> {
+  const { shrink, swell } = top.value;
   const needed = shrink + swell + 2 * margin;
-  if (travel < needed) {
+  // Turned round, so that a travel that is no number is refused too.
+  if (!(travel >= needed)) {
     return problem(field, 'It gives {travel}, the top needs {needed}. Use buttons, or brackets that travel further.', {
       travel: mm(travel),
       needed: mm(needed),
@@ -100,7 +86,8 @@ function bracket(
   }
   // What the bracket gives beyond the need is shared out, so that both ways keep the same spare.
   const setting = swell + (travel - shrink - swell) / 2;
-  return worked(
+  return setTo(
+    top,
     setting,
     phrase('Set the screw {setting} from where it stops when the top swells.', { setting: mm(setting) }),
     phrase('swelling {swell} + half of what the movement leaves of {travel}', {
@@ -110,13 +97,11 @@ function bracket(
   );
 }
 
-function worked(setting: number, instruction: Phrase, by: Phrase): Worked<Attachment> {
-  return {
-    value: { setting, instruction },
-    working: {
-      steps: [{ finds: 'setting today', by, gives: mm(setting) }],
-      holds: phrase('A top fixed along its middle only.'),
-      sources: ['geometry', 'common-practice'],
-    },
-  };
-}
+const setTo = (top: Worked<unknown>, setting: number, instruction: Phrase, by: Phrase): Worked<Attachment> => ({
+  value: { setting, instruction },
+  working: joined(top.working, {
+    steps: [{ finds: 'setting today', by, gives: mm(setting) }],
+    holds: phrase('A top fixed along its middle only.'),
+    sources: ['geometry', 'common-practice'],
+  }),
+});

@@ -13,8 +13,6 @@ export interface FastenerDepthInput {
   readonly through?: number;
   /** Depth of a counterbore in that part, mm. */
   readonly counterbore?: number;
-  /** Drilled deeper than the fastener reaches, mm; 1 unless told otherwise. */
-  readonly clearance?: number;
   /** Wood that must remain under the hole, mm; 3 unless told otherwise. */
   readonly remain?: number;
 }
@@ -30,12 +28,14 @@ export interface FastenerDepth {
   readonly depthStop: number;
 }
 
+/** Drilled deeper than the fastener reaches, mm (common practice). */
+const clearance = 1;
+
 /**
  * How deep a screw or insert goes, the wood that remains, and the depth stop. A fastener that would come through is
  * refused.
  *
- * @param input length, thickness, thickness of the part gone through, counterbore, clearance, wood that must remain,
- *   all mm
+ * @param input length, thickness, thickness of the part gone through, counterbore, wood that must remain, all mm
  * @returns reach, depth of the hole, wood remaining, setting of the depth stop, all mm
  * @valid holes square to the face; the bit's point is within the hole's depth
  * @errors a `Problem` on `length` when it would come through, leaves too little wood, or doesn't reach the second part;
@@ -45,7 +45,7 @@ export interface FastenerDepth {
  * @source geometry; clearance and remaining wood are common practice
  */
 export function fastenerDepth(input: FastenerDepthInput): Outcome<Worked<FastenerDepth>> {
-  const { length, thickness, through = 0, counterbore = 0, clearance = 1, remain = 3 } = input;
+  const { length, thickness, through = 0, counterbore = 0, remain = 3 } = input;
   const wrong =
     badNumber('length', 'The length', length, 'mm', { above: 0, most: 1000 }) ??
     badNumber('thickness', 'The thickness', thickness, 'mm', { above: 0, most: 1000 }) ??
@@ -54,57 +54,38 @@ export function fastenerDepth(input: FastenerDepthInput): Outcome<Worked<Fastene
     (counterbore > 0 && counterbore >= through
       ? problem('counterbore', 'It goes through the part. Make it shallower.')
       : undefined) ??
-    badNumber('clearance', 'The clearance', clearance, 'mm', { least: 0, most: 50 }) ??
     badNumber('remain', 'The wood to leave', remain, 'mm', { least: 0, most: 100 });
   if (wrong) return wrong;
   const gripped = through - counterbore;
   const reach = length - gripped;
   const hole = reach + clearance;
   const remaining = thickness - hole;
-  if (reach <= 0) {
-    return problem('length', "It doesn't reach past {gripped}. Take a longer one.", {
-      gripped: mm(gripped),
-    });
-  }
-  if (reach >= thickness || remaining <= 0) {
-    return problem('length', 'It would come through: it needs {hole} of {thickness}. Take a shorter one.', {
-      hole: mm(hole),
-      thickness: mm(thickness),
-    });
-  }
-  if (remaining < remain) {
-    return problem('length', 'Only {remaining} would remain, less than {remain}. Take a shorter one.', {
-      remaining: mm(remaining),
-      remain: mm(remain),
-    });
-  }
+  const depthStop = through + hole;
+  const said = {
+    length: mm(length),
+    thickness: mm(thickness),
+    through: mm(through),
+    remain: mm(remain),
+    gripped: mm(gripped),
+    reach: mm(reach),
+    hole: mm(hole),
+    remaining: mm(remaining),
+    clearance: mm(clearance),
+  };
+  if (reach <= 0) return problem('length', "It doesn't reach past {gripped}. Take a longer one.", said);
+  if (remaining <= 0)
+    return problem('length', 'It would come through: it needs {hole} of {thickness}. Take a shorter one.', said);
+  if (remaining < remain)
+    return problem('length', 'Only {remaining} would remain, less than {remain}. Take a shorter one.', said);
+  const step = (finds: string, by: string, gives: number) => ({ finds, by: phrase(by, said), gives: mm(gives) });
   return {
-    value: { reach, hole, remaining, depthStop: through + hole },
+    value: { reach, hole, remaining, depthStop },
     working: {
       steps: [
-        {
-          finds: 'reach',
-          by: phrase('length {length} − wood under the head {gripped}', { length: mm(length), gripped: mm(gripped) }),
-          gives: mm(reach),
-        },
-        {
-          finds: 'hole',
-          by: phrase('reach {reach} + clearance {clearance}', { reach: mm(reach), clearance: mm(clearance) }),
-          gives: mm(hole),
-        },
-        {
-          finds: 'wood remaining',
-          by: phrase('thickness {thickness} − hole {hole}', { thickness: mm(thickness), hole: mm(hole) }),
-          gives: mm(remaining),
-        },
-        {
-          finds: 'depth stop',
-          by: phrase('first part {through} + hole {hole}', {
-            through: mm(through),
-            hole: mm(hole),
-          }),
-          gives: mm(through + hole),
-        },
+        step('reach', 'length {length} − wood under the head {gripped}', reach),
+        step('hole', 'reach {reach} + clearance {clearance}', hole),
+        step('wood remaining', 'thickness {thickness} − hole {hole}', remaining),
+        step('depth stop', 'first part {through} + hole {hole}', depthStop),
       ],
       holds: phrase('Holes square to the face.'),
       sources: ['geometry', 'common-practice'],

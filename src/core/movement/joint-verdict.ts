@@ -1,13 +1,13 @@
 import { badNumber } from '../answer/bad-number.ts';
+import { joined } from '../answer/joined.ts';
 import { type Phrase, phrase } from '../answer/phrase.ts';
-import { isProblem, type Outcome, type Problem, problem, within } from '../answer/problem.ts';
+import { isProblem, type Outcome, type Problem, problem } from '../answer/problem.ts';
 import { mm, percent } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
 import { type Differential, differentialMovement } from './differential-movement.ts';
 import { widestPart } from './dimensional-change.ts';
-import { jointReason } from './joint-reason.ts';
-import { type JointSide, jointSideProblem } from './joint-side.ts';
-import { type SeasonMoisture, seasonsProblem } from './seasons.ts';
+import type { JointSide } from './joint-side.ts';
+import type { Seasons } from './seasons.ts';
 
 /**
  * - `glue`: the whole joint
@@ -19,35 +19,28 @@ import { type SeasonMoisture, seasonsProblem } from './seasons.ts';
 export type JointAdvice = 'glue' | 'glue-stretch' | 'float' | 'align' | 'mechanical';
 
 export interface JointInput {
-  readonly first: JointSide;
-  readonly second: JointSide;
+  readonly sides: readonly [JointSide, JointSide];
   /** Along the seam, mm. */
   readonly length: number;
   /** Across the seam, mm: for faces that lie on one another; none for an edge or an end. */
   readonly breadth?: number;
-  readonly seasons: SeasonMoisture;
-  /** How far the parts may move apart under glue, mm. */
-  readonly limit?: number;
+  readonly seasons: Seasons;
 }
 
-export interface JointVerdict {
+/** How far the parts would move apart along the seam, and what to do about it. */
+export interface JointVerdict extends Differential {
   readonly advice: JointAdvice;
   readonly reason: Phrase;
-  /** How far the parts would move apart in the dry and in the wet season, mm, in the direction in which it is more. */
-  readonly dry: number;
-  readonly wet: number;
+  /** How far they would move apart in either season, along the seam or across it, mm. */
   readonly worst: number;
-  readonly limit: number;
   /** Whether the joint must let the parts move: `worst` is above the limit. */
   readonly moves: boolean;
-  /** The longest stretch along the seam that stays within the limit, mm; for `glue-stretch` and `float`. */
-  readonly glueStretch?: number;
-  /** Whether it rests on a guess from the volume's shrinkage. */
-  readonly estimated: boolean;
+  /** The longest stretch along the seam that stays within the limit, mm; 0 where none does. */
+  readonly glueStretch: number;
 }
 
-/** What 75 mm of flat-sawn cherry moves over 3 % of moisture: as wide as the trade glues across the grain without worry. */
-const usualLimit = 0.6;
+/** What 75 mm of flat-sawn cherry moves over 3 % of moisture, mm: as wide as the trade glues across the grain without worry. */
+const limit = 0.6;
 
 /** From this part of the seam's length on, a stretch is worth gluing. */
 const worthwhile = 1 / 3;
@@ -55,100 +48,117 @@ const worthwhile = 1 / 3;
 /**
  * Whether two parts may be glued where they meet, and why.
  *
- * @param input both parts with surface, grain at the seam, wood and moisture today (percent); length and breadth of
- *   contact (mm); moisture in the seasons (percent); the limit (mm, 0.6 unless told otherwise)
+ * @param input both parts with surface, grain at the seam and wood; length and breadth of contact (mm); moisture today
+ *   and in the seasons (percent)
  * @returns advice, reason, and how far the parts would move apart (mm)
- * @valid flat contact of solid wood. The limit, and the third of the seam from which a stretch is worth gluing, are
- *   common practice, not strength calculations
- * @errors a `Problem` on the side, `length`, `breadth`, `limit` or `seasons`
+ * @valid flat contact of solid wood. The limit of 0.6 mm, and the third of the seam from which a stretch is worth gluing,
+ *   are common practice, not strength calculations
+ * @errors a `Problem` on `sides`, `length`, `breadth`, or as `partMovement`
  * @example jointVerdict({
- *   first: { name: 'cleat', surface: 'face', grain: 'along', wood: cherry, today: 8 },
- *   second: { name: 'lid', surface: 'face', grain: 'across', wood: cherry, today: 8 },
+ *   sides: [
+ *     { name: 'cleat', surface: 'face', grain: 'along', wood: cherry },
+ *     { name: 'lid', surface: 'face', grain: 'across', wood: cherry },
+ *   ],
  *   length: 400,
  *   seasons,
  * }).value // => { advice: 'float', worst: 2.98 }
  * @source movement by Wood handbook (FPL-GTR-190), chapter 13; the verdict is common practice
  */
-export function jointVerdict(input: JointInput): Outcome<Worked<JointVerdict>> {
-  const { first, second, length, breadth = 0, seasons, limit = usualLimit } = input;
-  const wrong = jointProblem(input, breadth, limit);
+export function jointVerdict({ sides, length, breadth = 0, seasons }: JointInput): Outcome<Worked<JointVerdict>> {
+  const wrong =
+    sidesProblem(sides) ??
+    badNumber('length', 'The length', length, 'mm', { above: 0, most: widestPart }) ??
+    badNumber('breadth', 'The breadth', breadth, 'mm', { least: 0, most: widestPart });
   if (wrong) return wrong;
-  const alongSeam = differentialMovement([first, second], length, seasons, 'across');
+  const alongSeam = differentialMovement(sides, length, seasons, 'across');
   if (isProblem(alongSeam)) return alongSeam;
-  const acrossSeam = breadth > 0 ? differentialMovement([first, second], breadth, seasons, 'along') : undefined;
+  const acrossSeam = differentialMovement(sides, breadth, seasons, 'along');
   if (isProblem(acrossSeam)) return acrossSeam;
 
-  const along = Math.max(alongSeam.dry, alongSeam.wet);
-  const across = acrossSeam ? Math.max(acrossSeam.dry, acrossSeam.wet) : 0;
-  const decisive: Differential = acrossSeam && across > along ? acrossSeam : alongSeam;
+  const [along, across] = [alongSeam, acrossSeam].map(({ value }) => Math.max(value.shrink, value.swell)) as [
+    number,
+    number,
+  ];
   const worst = Math.max(along, across);
-  const stretch = along > limit && across <= limit ? (length * limit) / along : undefined;
-  const advice = adviceFor(first, second, { worst, limit, stretch, length });
+  const glueStretch = across <= limit && along > 0 ? (length * limit) / along : 0;
+  const [advice, reason] = adviceFor(sides, worst > limit, glueStretch >= worthwhile * length);
+  const { dry, wet } = seasons;
   return {
     value: {
+      ...alongSeam.value,
       advice,
-      reason: jointReason(advice, input, { worst, limit, stretch }),
-      dry: decisive.dry,
-      wet: decisive.wet,
+      reason: phrase(reason, { length: mm(length), worst: mm(worst), limit: mm(limit), stretch: mm(glueStretch) }),
       worst,
-      limit,
       moves: worst > limit,
-      ...((advice === 'glue-stretch' || advice === 'float') && stretch !== undefined && { glueStretch: stretch }),
-      estimated: alongSeam.estimated || (acrossSeam?.estimated ?? false),
+      glueStretch,
+      estimated: alongSeam.value.estimated || acrossSeam.value.estimated,
     },
-    working: {
+    working: joined(alongSeam.working, {
       steps: [
-        ...alongSeam.steps,
-        ...(acrossSeam?.steps ?? []),
+        ...acrossSeam.working.steps,
         {
           finds: 'movement apart',
           by: phrase('the larger difference of both changes, at {dry} and {wet}', {
-            dry: percent(seasons.dry),
-            wet: percent(seasons.wet),
+            dry: percent(dry),
+            wet: percent(wet),
           }),
           gives: mm(worst),
         },
       ],
-      holds: phrase('Flat contact of solid wood. The limit of {limit} is common practice.', {
-        limit: mm(limit),
-      }),
-      sources: [...new Set([...alongSeam.sources, ...(acrossSeam?.sources ?? []), 'common-practice' as const])],
-    },
+      holds: phrase('Flat contact of solid wood. The limit of {limit} is common practice.', { limit: mm(limit) }),
+      sources: [...acrossSeam.working.sources, 'common-practice'],
+    }),
   };
 }
 
+/** The advice, and why; what to do stands above as the verdict: the words say only what that leaves open. */
 function adviceFor(
-  first: JointSide,
-  second: JointSide,
-  { worst, limit, stretch, length }: { worst: number; limit: number; stretch: number | undefined; length: number },
-): JointAdvice {
-  if (first.surface === 'mitre') return first.grain === second.grain && worst <= limit ? 'glue' : 'align';
-  if (first.surface === 'end' || second.surface === 'end') return 'mechanical';
-  if (worst <= limit) return 'glue';
-  return stretch !== undefined && stretch >= worthwhile * length ? 'glue-stretch' : 'float';
+  [first, second]: JointInput['sides'],
+  moves: boolean,
+  stretch: boolean,
+): readonly [JointAdvice, string] {
+  const crossing = first.grain !== second.grain;
+  const alike = crossing
+    ? 'The grain crosses, but they move only {worst} apart, within {limit}.'
+    : 'Long grain to long grain: they move alike, within {worst}.';
+  const apart = `${crossing ? 'The grain crosses: over {length} they would move' : "They run the same way but don't move alike:"} {worst} apart, above {limit}.`;
+  if (first.surface === 'mitre') {
+    if (crossing) {
+      const [runsOn, crosses] = first.grain === 'across' ? [first, second] : [second, first];
+      return [
+        'align',
+        `The grain of ${runsOn.name} runs on around the corner, that of ${crosses.name} crosses: they would move {worst} apart, and end grain meets long grain.`,
+      ];
+    }
+    if (moves) return ['align', apart];
+    return [
+      'glue',
+      first.grain === 'across'
+        ? 'The grain runs on around the mitre, so they move alike, within {worst}. Mitred ends are weak: add a spline or loose tenons.'
+        : alike,
+    ];
+  }
+  const ends = [first, second].filter(({ surface }) => surface === 'end').length;
+  if (ends > 0)
+    return [
+      'mechanical',
+      `End grain to ${ends === 2 ? 'end' : 'long'} grain: glue alone doesn't hold. Use a mechanical joint${
+        moves
+          ? ', and let it move: {worst} apart, above {limit}.'
+          : ': tenon, dovetails, dowels or screws. They move {worst} apart, within {limit}.'
+      }`,
+    ];
+  if (!moves) return ['glue', alike];
+  return stretch
+    ? ['glue-stretch', `${apart} Glue one stretch of at most {stretch} and let the rest float.`]
+    : ['float', `${apart} Fix one point and let the rest float.`];
 }
 
-function jointProblem(
-  { first, second, length, seasons }: JointInput,
-  breadth: number,
-  limit: number,
-): Problem | undefined {
-  return (
-    jointSideProblem('first', first) ??
-    jointSideProblem('second', second) ??
-    ((first.surface === 'mitre') !== (second.surface === 'mitre')
-      ? problem('second.surface', 'A mitre meets a mitre. Choose both.')
-      : undefined) ??
-    badNumber('length', 'The length', length, 'mm', { above: 0, most: widestPart }) ??
-    badNumber('breadth', 'The breadth', breadth, 'mm', { least: 0, most: widestPart }) ??
-    badNumber('limit', 'The limit', limit, 'mm', { least: 0, most: 10 }) ??
-    sideSeasonsProblem('first', first, seasons) ??
-    sideSeasonsProblem('second', second, seasons)
-  );
-}
-
-function sideSeasonsProblem(field: string, { today }: JointSide, seasons: SeasonMoisture): Problem | undefined {
-  const wrong = seasonsProblem({ ...seasons, today });
-  if (!wrong) return undefined;
-  return wrong.field === 'seasons.today' ? within({ ...wrong, field: 'today' }, field) : wrong;
+function sidesProblem(sides: JointInput['sides']): Problem | undefined {
+  const grains = { edge: 'along', end: 'across', face: undefined, mitre: undefined };
+  if (sides.some(({ surface, grain }) => (grains[surface] ?? grain) !== grain))
+    return problem('sides', 'An edge runs along its grain, an end across it.');
+  return (sides[0].surface === 'mitre') === (sides[1].surface === 'mitre')
+    ? undefined
+    : problem('sides', 'A mitre meets a mitre. Choose both.');
 }

@@ -1,10 +1,12 @@
+import { joined } from '../answer/joined.ts';
 import { phrase } from '../answer/phrase.ts';
 import { isProblem, type Outcome } from '../answer/problem.ts';
 import { mm } from '../answer/quantity.ts';
-import type { Worked, WorkingStep } from '../answer/worked.ts';
+import type { Worked, Working, WorkingStep } from '../answer/worked.ts';
 import type { Cut } from './cut.ts';
-import { dimensionalChange } from './dimensional-change.ts';
+import { type DimensionalChange, dimensionalChange } from './dimensional-change.ts';
 import type { MovementFigures } from './movement-figures.ts';
+import type { Moves } from './moves.ts';
 import { type Seasons, seasonsProblem } from './seasons.ts';
 
 /** What a part is made of, as far as its movement goes. */
@@ -14,15 +16,10 @@ export interface Wood {
 }
 
 /** How a part's size across the grain changes from today's; all in mm. */
-export interface PartMovement {
+export interface PartMovement extends Moves {
   /** Change to the dry and to the wet season, swelling positive. */
   readonly dryChange: number;
   readonly wetChange: number;
-  /** How far it will ever shrink and swell from today's size; neither is negative. */
-  readonly shrink: number;
-  readonly swell: number;
-  readonly dryWidth: number;
-  readonly wetWidth: number;
   /** Whether it rests on a guess from the volume's shrinkage. */
   readonly estimated: boolean;
 }
@@ -33,7 +30,7 @@ export interface PartMovement {
  * @param wood the species' figures and the cut
  * @param width across the grain today, mm
  * @param seasons moisture today, in the dry and in the wet season, percent
- * @returns both changes, both widths, the most it shrinks and swells, all in mm
+ * @returns both changes, the most it shrinks and swells, all in mm
  * @valid as `dimensionalChange`, whose figure is chosen for each season by its range
  * @errors a `Problem` on `width`, `cut`, `species` or `seasons`
  * @example partMovement(cherry, 400, { today: 8, dry: 6, wet: 11 }).value // => { shrink: 1.98, swell: 2.98 }
@@ -55,25 +52,18 @@ export function partMovement(wood: Wood, width: number, seasons: Seasons): Outco
       // Both seasons in both, because two equations whose figures disagree may turn the order of the seasons round.
       shrink: Math.max(0, -dryChange, -wetChange),
       swell: Math.max(0, dryChange, wetChange),
-      dryWidth: width + dryChange,
-      wetWidth: width + wetChange,
       estimated: dry.value.rate.estimated || wet.value.rate.estimated,
     },
-    working: {
-      steps: [...inSeason('dry', width, dryChange, dry), ...inSeason('damp', width, wetChange, wet)],
-      ...(dry.working.holds && { holds: dry.working.holds }),
-      sources: [...new Set([...dry.working.sources, ...wet.working.sources])],
-    },
+    working: joined(inSeason('dry', width, dry), inSeason('damp', width, wet)),
   };
 }
 
-function inSeason(season: string, width: number, change: number, { working }: Worked<unknown>): WorkingStep[] {
-  return [
-    ...working.steps.map((step) => ({ ...step, finds: `${step.finds}, ${season} season` })),
-    {
-      finds: `width in the ${season} season`,
-      by: phrase('width {width} today + change {change}', { width: mm(width), change: mm(change) }),
-      gives: mm(width + change),
-    },
-  ];
+function inSeason(season: string, width: number, { value: { change }, working }: Worked<DimensionalChange>): Working {
+  const found: WorkingStep = {
+    finds: `width in the ${season} season`,
+    by: phrase('width {width} today + change {change}', { width: mm(width), change: mm(change) }),
+    gives: mm(width + change),
+  };
+  const steps = working.steps.map((step) => ({ ...step, finds: `${step.finds}, ${season} season` }));
+  return { ...working, steps: [...steps, found] };
 }

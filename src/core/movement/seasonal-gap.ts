@@ -1,4 +1,5 @@
 import { badNumber } from '../answer/bad-number.ts';
+import { joined } from '../answer/joined.ts';
 import { phrase } from '../answer/phrase.ts';
 import { isProblem, type Outcome } from '../answer/problem.ts';
 import { mm } from '../answer/quantity.ts';
@@ -47,9 +48,8 @@ export function seasonalGap({ wood, seasons, opening, least = 1 }: GapInput): Ou
   const gap = (change: number): number => opening - size * (1 + change / opening);
   return {
     value: { size, gapToday: gap(0), gapDry: gap(dryChange), gapWet: gap(wetChange) },
-    working: {
+    working: joined(trial.working, {
       steps: [
-        ...trial.working.steps,
         {
           finds: 'size today',
           by: phrase('(opening {opening} − least gap {least}) ÷ (1 + swelling {swell} ÷ {opening})', {
@@ -61,7 +61,7 @@ export function seasonalGap({ wood, seasons, opening, least = 1 }: GapInput): Ou
         },
       ],
       holds: phrase('An opening that keeps its size.'),
-      sources: [...new Set([...trial.working.sources, 'common-practice' as const])],
-    },
+      sources: ['common-practice'],
+    }),
   };
 }

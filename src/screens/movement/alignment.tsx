@@ -3,12 +3,11 @@ import { shop } from '../../app/shop.ts';
 import { isProblem, within } from '../../core/answer/problem.ts';
 import { mm } from '../../core/answer/quantity.ts';
 import { formatLength } from '../../core/length/format-length.ts';
-import { type AlignmentInput, alignmentPositions } from '../../core/movement/alignment-positions.ts';
+import { alignmentPositions } from '../../core/movement/alignment-positions.ts';
 import { type AlignmentKind, alignmentSize } from '../../core/movement/alignment-size.ts';
-import type { Seasons } from '../../core/movement/seasons.ts';
 import type { Joint } from '../../store/records/piece.ts';
 import { Facts } from '../../ui/facts.tsx';
-import { Choice } from '../../ui/fields.tsx';
+import { Choice, optionsOf } from '../../ui/fields.tsx';
 import { Fold } from '../../ui/fold.tsx';
 import { Length } from '../../ui/length.tsx';
 import { LengthField } from '../../ui/pad/length-field.tsx';
@@ -22,17 +21,12 @@ import { mortises } from './mortises.ts';
 import type { Judged } from './read-joint.ts';
 import { readLengths } from './read-lengths.ts';
 
-const kinds = [
-  { value: 'loose-tenon', label: 'Loose tenons' },
-  { value: 'dowel', label: 'Dowels' },
-  { value: 'spline', label: 'Splines' },
-] as const;
+const kinds = optionsOf({ 'loose-tenon': 'Loose tenons', dowel: 'Dowels', spline: 'Splines' });
 
 interface Props {
   joint: Judged;
   /** All of the piece. */
   joints: readonly Joint[];
-  seasons: Seasons;
 }
 
 /** Loose tenons, dowels or splines along a seam or a mitre. */
@@ -43,7 +37,7 @@ export const Alignment = (props: Props) => (
 );
 
 /** Where they go, clear of later cuts; how thick, how deep, and how wide their mortises. */
-function AlignmentTask({ joint, joints, seasons }: Props) {
+function AlignmentTask({ joint, joints }: Props) {
   const { id } = joint.joint;
   const later = laterCuts(joint, joints, planShop(shop.value).crosscutKerf);
   const kind = useDraft<AlignmentKind>(`align-kind-1-${id}`, 'loose-tenon');
@@ -60,24 +54,19 @@ function AlignmentTask({ joint, joints, seasons }: Props) {
   });
   if (!entries || !kind.value || !cuts.value) return null;
   const typed = cuts.value;
-  const placed = entries.ask(({ start, end, width, ...lengths }) => {
+  const placed = entries.ask((lengths) => {
     const cutsAt = readLengths(Object.fromEntries(typed.entries()), units.value.unit);
     if (isProblem(cutsAt)) return within(cutsAt, 'crosscuts');
     const crosscuts = Object.values(cutsAt);
-    const asked: AlignmentInput = { ...lengths, width, length: joint.contact.length, bevel: { start, end }, crosscuts };
-    const found = alignmentPositions({ ...asked, reach: later.reach });
-    if (isProblem(found)) return { ...found, field: found.field.replace('bevel.', '') };
-    const lengthsOf = mortises(joint, seasons, found.value.positions, width);
-    return isProblem(lengthsOf) ? lengthsOf : { found, mortises: lengthsOf };
+    const found = alignmentPositions({ ...lengths, length: joint.contact.length, crosscuts, reach: later.reach });
+    if (isProblem(found)) return found;
+    const slots = mortises(joint, found.value, lengths.width);
+    return isProblem(slots) ? slots : { found, slots };
   });
   const badCut = isProblem(placed) && placed.field.startsWith('crosscuts.') ? placed : undefined;
   const mitred = joint.meets[0].surface === 'mitre';
-  const size = alignmentSize({
-    kind: kind.value,
-    thickness: Math.min(...joint.parts.map(({ thickness }) => thickness)),
-    angle: mitred ? 45 : 90,
-  });
-  const snug = joint.verdict.value.advice === 'glue';
+  const thickness = Math.min(...joint.parts.map((part) => part.thickness));
+  const size = alignmentSize({ kind: kind.value, thickness, angle: mitred ? 45 : 90 });
   return (
     <>
       {entries.fields(badCut ? undefined : placed)}
@@ -88,9 +77,7 @@ function AlignmentTask({ joint, joints, seasons }: Props) {
             hint="Middle, from the start"
             value={text}
             problem={badCut?.field === `crosscuts.${at}` ? badCut : undefined}
-            onInput={(next) =>
-              cuts.set([...typed.slice(0, at), next, ...typed.slice(at + 1)].filter((cut) => cut !== ''))
-            }
+            onInput={(next) => cuts.set([...typed].toSpliced(at, 1, next).filter((cut) => cut !== ''))}
           />
         ))}
       </div>
@@ -99,20 +86,22 @@ function AlignmentTask({ joint, joints, seasons }: Props) {
         <div class="answer" aria-live="polite">
           <span class="soft">Middle, from the start</span>
           <ol class="rows">
-            {placed.found.value.positions.map((at, index) => (
+            {placed.slots.value.map(({ position, length }) => (
               <li>
                 <b>
-                  <Length mm={at} />
+                  <Length mm={position} />
                 </b>
                 <span>
-                  mortise <Length mm={placed.mortises.value[index] ?? 0} />
+                  mortise <Length mm={length} />
                 </span>
               </li>
             ))}
           </ol>
-          <p class="soft small">{snug ? 'Snug.' : 'Snug in the middle; the others wide, no glue there.'}</p>
+          <p class="soft small">
+            {joint.verdict.value.advice === 'glue' ? 'Snug.' : 'Snug in the middle; the others wide, no glue there.'}
+          </p>
           <ShowWorking of={placed.found.working} />
-          <ShowWorking of={placed.mortises.working} label="How the mortise is found" />
+          <ShowWorking of={placed.slots.working} label="How the mortise is found" />
         </div>
       )}
       {isProblem(size) ? (

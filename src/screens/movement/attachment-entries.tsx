@@ -1,9 +1,7 @@
-import { isProblem } from '../../core/answer/problem.ts';
-import type { Seasons } from '../../core/movement/seasons.ts';
 import type { Attached } from '../../store/records/piece.ts';
 import { SettledLength } from '../../ui/settled.tsx';
 import { type AttachedBy, attachTop } from './attach-top.ts';
-import type { ReadJoint } from './read-joint.ts';
+import type { Judged } from './read-joint.ts';
 
 export const attachments: Readonly<Record<AttachedBy, string>> = {
   button: 'Buttons in a groove',
@@ -22,14 +20,13 @@ const labels: Readonly<Record<string, string>> = {
 };
 
 interface Props {
-  joint: ReadJoint;
+  joint: Judged;
   attached: Attached;
-  seasons: Seasons;
   onChange(attached: Attached): void;
 }
 
 /** The sizes of the buttons or brackets. */
-export function AttachmentEntries({ joint, attached, seasons, onChange }: Props) {
+export function AttachmentEntries({ joint, attached, onChange }: Props) {
   const sizes = new Map(Object.entries(attached));
   return (
     <div class="fields">
@@ -42,10 +39,7 @@ export function AttachmentEntries({ joint, attached, seasons, onChange }: Props)
             key={name}
             label={label}
             value={value}
-            check={(size) => {
-              const found = attachTop(joint, seasons, changed(size));
-              return isProblem(found) ? found : undefined;
-            }}
+            check={(size) => attachTop(joint, changed(size))}
             onAccept={(size) => onChange(changed(size))}
           />,
         ];

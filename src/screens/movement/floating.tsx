@@ -1,4 +1,3 @@
-import type { Seasons } from '../../core/movement/seasons.ts';
 import type { Joint } from '../../store/records/piece.ts';
 import { withOptional } from '../../store/records/with-optional.ts';
 import { optionsOf, Pick } from '../../ui/fields.tsx';
@@ -15,15 +14,14 @@ const holds = optionsOf({ [slotted]: 'Screws in slots', ...attachments });
 
 interface Props {
   joint: Judged;
-  seasons: Seasons;
   onChange(change: (now: Joint) => Joint): void;
 }
 
 /** How to let a joint move that must: grooves for a panel; slots; for a top also buttons and brackets. */
-export function Floating({ joint, seasons, onChange }: Props) {
+export function Floating({ joint, onChange }: Props) {
   const { kind, attached } = joint.joint;
   const { length } = joint.contact;
-  if (kind === 'groove') return <GrooveTask part={joint.parts[0]} seasons={seasons} />;
+  if (kind === 'groove') return <GrooveTask part={joint.parts[0]} seasons={joint.seasons} />;
   if (!needsSlots(joint)) return null;
   return (
     <>
@@ -39,19 +37,17 @@ export function Floating({ joint, seasons, onChange }: Props) {
       )}
       {attached ? (
         <>
-          <FloatingFound joint={joint} seasons={seasons} />
+          <FloatingFound joint={joint} />
           <AttachmentEntries
             key={attached.kind}
             joint={joint}
             attached={attached}
-            seasons={seasons}
             onChange={(next) => onChange((now) => ({ ...now, attached: next }))}
           />
         </>
       ) : (
         <Slots
           joint={joint}
-          seasons={seasons}
           onChange={(change) => onChange((now) => ({ ...now, fixing: change(now.fixing ?? usualFixing(length)) }))}
         />
       )}

@@ -1,6 +1,5 @@
 import { offerUndo } from '../../app/notices.ts';
 import { isProblem, type Outcome } from '../../core/answer/problem.ts';
-import type { Seasons } from '../../core/movement/seasons.ts';
 import { pieces } from '../../store/pieces.ts';
 import type { Joint, Piece } from '../../store/records/piece.ts';
 import { Button } from '../../ui/button.tsx';
@@ -13,12 +12,11 @@ import type { Judged } from './read-joint.ts';
 interface Props {
   piece: Piece;
   joint: Joint;
-  judged: Outcome<Judged> | undefined;
-  seasons: Seasons;
+  judged: Outcome<Judged>;
 }
 
 /** One joint: may it be glued, why, and how to let it move when it may not. */
-export function JointCard({ piece, joint, judged, seasons }: Props) {
+export function JointCard({ piece, joint, judged }: Props) {
   // A write that fails is kept and shown by the shell.
   const edit = (change: (joints: readonly Joint[]) => readonly Joint[], then = () => {}) =>
     void pieces.change(piece.id, (now) => ({ ...now, joints: change(now.joints) })).then(then, () => {});
@@ -33,14 +31,12 @@ export function JointCard({ piece, joint, judged, seasons }: Props) {
   };
   return (
     <div class="task">
-      {judged && <JointFound of={judged} />}
-      {judged && !isProblem(judged) && (
+      <JointFound of={judged} />
+      {!isProblem(judged) && (
         <>
-          <Floating joint={judged} seasons={seasons} onChange={set} />
-          {(joint.kind === 'seam' || joint.kind === 'mitre') && (
-            <Alignment joint={judged} joints={piece.joints} seasons={seasons} />
-          )}
-          <MeetingEntries joint={judged} seasons={seasons} onChange={(part) => set((now) => ({ ...now, ...part }))} />
+          <Floating joint={judged} onChange={set} />
+          {(joint.kind === 'seam' || joint.kind === 'mitre') && <Alignment joint={judged} joints={piece.joints} />}
+          <MeetingEntries joint={judged} onChange={(part) => set((now) => ({ ...now, ...part }))} />
         </>
       )}
       <Button onClick={remove}>Delete this joint</Button>

@@ -1,4 +1,4 @@
-import type { Meeting, Part } from '../../store/records/piece.ts';
+import type { Joint, Meeting, Part } from '../../store/records/piece.ts';
 
 export interface Contact {
   /** Along the seam, mm. */
@@ -14,11 +14,13 @@ function acrossSeam(part: Part, { surface, grain }: Meeting): number {
   return grain === 'along' ? part.width : part.length;
 }
 
-/** How much two parts touch if the smaller lies fully on the larger. */
-export function jointContact(parts: readonly [Part, Part], meets: readonly [Meeting, Meeting]): Contact {
-  const length = Math.min(alongSeam(parts[0], meets[0]), alongSeam(parts[1], meets[1]));
+/** How much two parts touch: as the maker measured, or as if the smaller lies fully on the larger. */
+export function jointContact(
+  { length, breadth }: Pick<Joint, 'length' | 'breadth'>,
+  parts: readonly [Part, Part],
+  meets: readonly [Meeting, Meeting],
+): Contact {
+  const smaller = (size: typeof alongSeam) => Math.min(size(parts[0], meets[0]), size(parts[1], meets[1]));
   const faces = meets.some(({ surface }) => surface === 'face') && meets.every(({ surface }) => surface !== 'end');
-  return faces
-    ? { length, breadth: Math.min(acrossSeam(parts[0], meets[0]), acrossSeam(parts[1], meets[1])) }
-    : { length };
+  return { length: length ?? smaller(alongSeam), ...(faces && { breadth: breadth ?? smaller(acrossSeam) }) };
 }

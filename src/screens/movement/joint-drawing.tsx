@@ -1,6 +1,6 @@
 import type { Meeting } from '../../store/records/piece.ts';
 import { Drawing, type Hatch } from '../../ui/drawing/drawing.tsx';
-import type { ReadJoint } from './read-joint.ts';
+import type { Judged } from './read-joint.ts';
 
 const size = { width: 320, height: 150, margin: 8 };
 
@@ -12,7 +12,7 @@ interface Box {
 }
 
 /** Two parts where they meet, to scale, the seam running across the drawing; the hatch runs with the grain. */
-export function JointDrawing({ joint }: { joint: ReadJoint }) {
+export function JointDrawing({ joint }: { joint: Judged }) {
   const { parts, meets, contact } = joint;
   const lies = contact.breadth !== undefined;
   const both = <T,>(of: (at: 0 | 1) => T): readonly [T, T] => [of(0), of(1)];
@@ -53,7 +53,7 @@ export function JointDrawing({ joint }: { joint: ReadJoint }) {
   );
 }
 
-function depthOf({ length, width, thickness }: ReadJoint['parts'][number], meeting: Meeting, lies: boolean): number {
+function depthOf({ length, width, thickness }: Judged['parts'][number], meeting: Meeting, lies: boolean): number {
   if (meeting.grain === 'across') return length;
   return meeting.surface === 'edge' && lies ? thickness : width;
 }

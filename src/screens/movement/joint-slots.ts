@@ -1,37 +1,29 @@
-import { type Outcome, problem } from '../../core/answer/problem.ts';
+import { badNumber } from '../../core/answer/bad-number.ts';
+import type { Outcome } from '../../core/answer/problem.ts';
 import type { Worked } from '../../core/answer/worked.ts';
 import { elongatedSlots, type Slot } from '../../core/movement/elongated-slots.ts';
-import type { Seasons } from '../../core/movement/seasons.ts';
 import type { Fixing, Part } from '../../store/records/piece.ts';
-import type { Judged, ReadJoint } from './read-joint.ts';
-import { woodOfPart } from './wood-of-part.ts';
+import type { Judged } from './read-joint.ts';
 
 /** Three screws, 5 mm, the middle one fixed; a start that the maker changes to suit. */
 export function usualFixing(length: number): Fixing {
   return { count: 3, inset: Math.min(50, length / 8), shank: 5, fixed: 1, margin: 1 };
 }
 
-/** Which of the two parts moves along the seam, when one alone does. */
-export function movingPart({ meets }: Pick<ReadJoint, 'meets'>): 0 | 1 | undefined {
-  const across = meets.map(({ grain }) => grain === 'across');
-  if (across[0] === across[1]) return undefined;
-  return across[0] ? 0 : 1;
-}
+export const fixingOf = ({ joint, contact }: Pick<Judged, 'joint' | 'contact'>): Fixing =>
+  joint.fixing ?? usualFixing(contact.length);
 
-export const fixingOf = ({ joint, contact }: ReadJoint): Fixing => joint.fixing ?? usualFixing(contact.length);
+/** Whether the slots are in the panel that moves: in its tenons, under a breadboard end, with pegs for screws. */
+export const inPanel = ({ joint }: Pick<Judged, 'joint'>): boolean => joint.kind === 'breadboard';
 
 /** The part that gets the slots: the one that keeps still, or the panel whose tenons sit in a breadboard end. */
-export function slottedPart(joint: ReadJoint): Part {
-  const moving = movingPart(joint) ?? 0;
-  return joint.parts[(joint.joint.kind === 'breadboard') === (moving === 0) ? 0 : 1];
+export function slottedPart(joint: Pick<Judged, 'joint' | 'meets' | 'parts'>): Part {
+  return joint.parts[(joint.meets[0].grain === 'across') === inPanel(joint) ? 0 : 1];
 }
 
 /** Whether a joint is to float on screws or pegs in slots, or on what does their work; a panel floats in its grooves. */
-export const needsSlots = (joint: Judged): boolean =>
-  joint.joint.kind !== 'groove' &&
-  joint.verdict.value.moves &&
-  movingPart(joint) !== undefined &&
-  joint.meets[0].surface !== 'mitre';
+export const needsSlots = ({ joint, meets: [first, second], verdict }: Judged): boolean =>
+  joint.kind !== 'groove' && verdict.value.moves && first.grain !== second.grain && first.surface !== 'mitre';
 
 /** Where the screws sit, from the end of the seam: evenly between the two insets. */
 export function screwPositions({ count, inset }: Fixing, length: number): number[] {
@@ -40,21 +32,11 @@ export function screwPositions({ count, inset }: Fixing, length: number): number
 }
 
 /** The slots of a joint whose parts cross: in the part that keeps still, or in the tenons under a breadboard end. */
-export function jointSlots(read: ReadJoint, fixing: Fixing, seasons: Seasons): Outcome<Worked<readonly Slot[]>> {
-  const moving = movingPart(read);
-  if (moving === undefined) return problem('meets', 'Both grains run the same way: nothing to slot.');
-  const { length } = read.contact;
-  const { shank, head, margin } = fixing;
-  return elongatedSlots({
-    wood: woodOfPart(read.parts[moving]),
-    // Movement goes with the distance from the fixed screw, so that the seam alone counts, wherever it lies on the part.
-    width: length,
-    seasons,
-    positions: screwPositions(fixing, length),
-    fixed: fixing.fixed,
-    fastener: { shank, ...(head !== undefined && { head }) },
-    margin,
-    slottedWidth: length,
-    slotsIn: read.joint.kind === 'breadboard' ? 'moving' : 'still',
-  });
+export function jointSlots(joint: Judged, fixing: Fixing): Outcome<Worked<readonly Slot[]>> {
+  const { length } = joint.contact;
+  const wrong = badNumber('count', 'It', fixing.count, 'count', { least: 1, most: 40, whole: true });
+  if (wrong) return wrong;
+  // Movement goes with the distance from the fixed screw, so that the seam alone counts, wherever it lies on the part.
+  const positions = screwPositions(fixing, length);
+  return elongatedSlots({ ...fixing, moves: joint.verdict, length, positions, inMoving: inPanel(joint) });
 }

@@ -14,8 +14,8 @@ import { verdictWords } from './verdict-words.ts';
 export function Joints({ piece, seasons }: { piece: Piece; seasons: Seasons }) {
   const { joints, parts } = piece;
   const [open, setOpen] = useState(joints.length === 1 ? joints[0]?.id : undefined);
-  const judged = joints.map((joint) => judge(joint, parts, seasons));
-  const moving = judged.filter((one) => !isProblem(one) && one.verdict.value.moves).length;
+  const rows = joints.map((joint) => ({ joint, judged: judge(joint, parts, seasons) }));
+  const moving = rows.filter(({ judged }) => !isProblem(judged) && judged.verdict.value.moves).length;
   return (
     <>
       {joints.length > 0 ? (
@@ -28,16 +28,16 @@ export function Joints({ piece, seasons }: { piece: Piece; seasons: Seasons }) {
         <p>Each joint gets its verdict: glue it, or let it float.</p>
       )}
       <ul class="parts">
-        {joints.map((joint, at) => (
+        {rows.map(({ joint, judged }) => (
           <OpenRow
             key={joint.id}
             id={joint.id}
             title={<JointTitle joint={joint} parts={parts} />}
-            short={joint.id !== open && <InShort of={judged[at]} />}
+            short={joint.id !== open && <InShort of={judged} />}
             open={open}
             onOpen={setOpen}
           >
-            <JointCard piece={piece} joint={joint} judged={judged[at]} seasons={seasons} />
+            <JointCard piece={piece} joint={joint} judged={judged} />
           </OpenRow>
         ))}
       </ul>
@@ -46,13 +46,18 @@ export function Joints({ piece, seasons }: { piece: Piece; seasons: Seasons }) {
   );
 }
 
-function InShort({ of }: { of: Outcome<Judged> | undefined }) {
-  if (!of) return null;
-  const verdict = isProblem(of) ? undefined : of.verdict.value;
+function InShort({ of }: { of: Outcome<Judged> }) {
+  if (isProblem(of))
+    return (
+      <span>
+        <Say phrase={of.message} />
+      </span>
+    );
+  const { value } = of.verdict;
   return (
     <span>
-      {verdict?.moves && '↔ '}
-      {verdict ? verdictWords(verdict) : isProblem(of) && <Say phrase={of.message} />}
+      {value.moves && '↔ '}
+      {verdictWords(value)}
     </span>
   );
 }

@@ -2,7 +2,7 @@ import { isProblem } from '../../core/answer/problem.ts';
 import type { Joint } from '../../store/records/piece.ts';
 import { foldLayout } from '../breakdown/fold-edits.ts';
 import { jointKind } from './joint-kinds.ts';
-import type { ReadJoint } from './read-joint.ts';
+import type { Judged } from './read-joint.ts';
 
 /** What is cut off or through a seam after it is glued; mm. */
 export interface LaterCuts {
@@ -15,7 +15,7 @@ export interface LaterCuts {
 }
 
 /** What the piece already says of later cuts along a seam: mitres of its parts, and the cuts where a panel folds. */
-export function laterCuts({ parts, meets }: ReadJoint, joints: readonly Joint[], kerf: number): LaterCuts {
+export function laterCuts({ parts, meets }: Judged, joints: readonly Joint[], kerf: number): LaterCuts {
   // Other joints run along the parts' ends, where nothing is cut off later.
   const alongParts = parts.filter((_, at) => meets[at]?.surface === 'edge');
   const mitred = alongParts.filter(({ id }) => joints.some((joint) => mitresEnd(joint, id)));

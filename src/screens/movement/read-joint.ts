@@ -7,41 +7,27 @@ import { type Contact, jointContact } from './joint-contact.ts';
 import { jointKind } from './joint-kinds.ts';
 import { woodOfPart } from './wood-of-part.ts';
 
-/** A joint with its parts, and whatever the record leaves out filled in from its kind and the parts' sizes. */
-export interface ReadJoint {
+/**
+ * A joint with its parts, whatever the record leaves out filled in from its kind and the parts' sizes, and what the core says
+ * of it.
+ */
+export interface Judged {
   readonly joint: Joint;
   readonly parts: readonly [Part, Part];
   readonly meets: readonly [Meeting, Meeting];
   readonly contact: Contact;
+  readonly seasons: Seasons;
+  readonly verdict: Worked<JointVerdict>;
 }
 
-export function readJoint(joint: Joint, parts: readonly Part[]): Outcome<ReadJoint> {
-  const [first, second] = joint.parts.map((wanted) => parts.find(({ id }) => id === wanted));
+export function judge(joint: Joint, among: readonly Part[], seasons: Seasons): Outcome<Judged> {
+  const [first, second] = joint.parts.map((wanted) => among.find(({ id }) => id === wanted));
   if (!first || !second) return problem('parts', 'One of its parts is deleted. Delete the joint too.');
+  const parts = [first, second] as const;
   const meets = joint.meets ?? jointKind(joint.kind)?.meets;
   if (!meets) return problem('kind', 'This version doesn’t know this kind of joint.');
-  const usual = jointContact([first, second], meets);
-  const breadth = usual.breadth === undefined ? undefined : (joint.breadth ?? usual.breadth);
-  const contact = { length: joint.length ?? usual.length, ...(breadth !== undefined && { breadth }) };
-  return { joint, parts: [first, second], meets, contact };
-}
-
-/** What the core says of a joint. */
-export function verdictOf({ parts, meets, contact }: ReadJoint, seasons: Seasons): Outcome<Worked<JointVerdict>> {
-  const side = (at: 0 | 1) => ({
-    ...meets[at],
-    name: parts[at].name,
-    wood: woodOfPart(parts[at]),
-    today: seasons.today,
-  });
-  return jointVerdict({ first: side(0), second: side(1), ...contact, seasons });
-}
-
-export type Judged = ReadJoint & { readonly verdict: Worked<JointVerdict> };
-
-export function judge(joint: Joint, parts: readonly Part[], seasons: Seasons): Outcome<Judged> {
-  const read = readJoint(joint, parts);
-  if (isProblem(read)) return read;
-  const verdict = verdictOf(read, seasons);
-  return isProblem(verdict) ? verdict : { ...read, verdict };
+  const contact = jointContact(joint, parts, meets);
+  const side = (at: 0 | 1) => ({ ...meets[at], name: parts[at].name, wood: woodOfPart(parts[at]) });
+  const verdict = jointVerdict({ sides: [side(0), side(1)], ...contact, seasons });
+  return isProblem(verdict) ? verdict : { joint, parts, meets, contact, seasons, verdict };
 }

@@ -5,10 +5,17 @@ const size = { width: 320, height: 56, margin: 6 };
 /** Slots are a few hundredths of the seam: drawn to its scale they could not be told apart. */
 const enlarged = 3;
 
+interface Props {
+  name: string;
+  slots: readonly Slot[];
+  shank: number;
+  /** Of the seam. */
+  length: number;
+}
+
 /** Screws along the seam, to scale in their places, the slots enlarged. */
-export function SlotsDrawing({ name, slots, length }: { name: string; slots: readonly Slot[]; length: number }) {
+export function SlotsDrawing({ name, slots, shank, length }: Props) {
   const scale = (size.width - 2 * size.margin) / length;
-  const fixedAt = slots.find(({ fixed }) => fixed)?.position ?? 0;
   const middle = 22;
   return (
     <>
@@ -22,10 +29,9 @@ export function SlotsDrawing({ name, slots, length }: { name: string; slots: rea
           <rect class="wood" x={size.margin} y={middle - 16} width={length * scale} height={32} />,
           ...slots.map((slot, at) => {
             const x = size.margin + slot.position * scale;
-            const towards = slot.position > fixedAt ? slot.towardsFixed : slot.awayFromFixed;
-            const from = x - towards * scale * enlarged;
+            const from = x - (slot.position - slot.from) * scale * enlarged;
             const width = slot.length * scale * enlarged;
-            const height = slot.width * scale * enlarged;
+            const height = shank * scale * enlarged;
             return (
               <g>
                 <rect class="outline" x={from} y={middle - height / 2} width={width} height={height} rx={height / 2} />

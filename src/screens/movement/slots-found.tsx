@@ -1,19 +1,18 @@
 import { isProblem } from '../../core/answer/problem.ts';
-import type { Seasons } from '../../core/movement/seasons.ts';
 import { Length } from '../../ui/length.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
 import { Trouble } from '../../ui/trouble.tsx';
-import { fixingOf, jointSlots, slottedPart } from './joint-slots.ts';
-import type { ReadJoint } from './read-joint.ts';
+import { fixingOf, inPanel, jointSlots, slottedPart } from './joint-slots.ts';
+import type { Judged } from './read-joint.ts';
 import { SlotsDrawing } from './slots-drawing.tsx';
 
 /** Where each slot lies, how long it is, and where the screw or peg sits in it today. */
-export function SlotsFound({ joint, seasons }: { joint: ReadJoint; seasons: Seasons }) {
-  const pegs = joint.joint.kind === 'breadboard';
+export function SlotsFound({ joint }: { joint: Judged }) {
+  const pegs = inPanel(joint);
   const slotted = slottedPart(joint).name;
   const fastener = pegs ? 'Peg' : 'Screw';
   const fixing = fixingOf(joint);
-  const slots = jointSlots(joint, fixing, seasons);
+  const slots = jointSlots(joint, fixing);
   return (
     <>
       <h2>Slots in {pegs ? `the tenons of ${slotted}` : slotted}</h2>
@@ -21,7 +20,12 @@ export function SlotsFound({ joint, seasons }: { joint: ReadJoint; seasons: Seas
         <Trouble of={slots} />
       ) : (
         <>
-          <SlotsDrawing name={`Slots in ${slotted}`} slots={slots.value} length={joint.contact.length} />
+          <SlotsDrawing
+            name={`Slots in ${slotted}`}
+            slots={slots.value}
+            shank={fixing.shank}
+            length={joint.contact.length}
+          />
           <ol class="rows slots">
             {slots.value.map((slot, at) => (
               <li>
@@ -33,7 +37,10 @@ export function SlotsFound({ joint, seasons }: { joint: ReadJoint; seasons: Seas
                     'round hole, fixed'
                   ) : (
                     <>
-                      slot <Length mm={slot.width} bare /> × <b>{<Length mm={slot.length} />}</b>
+                      slot <Length mm={fixing.shank} bare /> ×{' '}
+                      <b>
+                        <Length mm={slot.length} />
+                      </b>
                     </>
                   )}
                 </span>

@@ -1,44 +1,35 @@
-import { badNumber } from '../../core/answer/bad-number.ts';
-import { isProblem } from '../../core/answer/problem.ts';
-import type { Seasons } from '../../core/movement/seasons.ts';
 import type { Fixing } from '../../store/records/piece.ts';
 import { Pick, Tick } from '../../ui/fields.tsx';
 import { SettledLength, SettledNumber } from '../../ui/settled.tsx';
 import { FloatingFound } from './floating-found.tsx';
-import { fixingOf, jointSlots, slottedPart } from './joint-slots.ts';
+import { fixingOf, inPanel, jointSlots, slottedPart } from './joint-slots.ts';
 import type { Judged } from './read-joint.ts';
 
 interface Props {
   joint: Judged;
-  seasons: Seasons;
   onChange(change: (now: Fixing) => Fixing): void;
 }
 
 /** Elongated slots for the screws or pegs of a joint that floats: one keeps still, the others let the wide part move. */
-export function Slots({ joint, seasons, onChange }: Props) {
-  const pegs = joint.joint.kind === 'breadboard';
+export function Slots({ joint, onChange }: Props) {
+  const pegs = inPanel(joint);
   const fastener = pegs ? 'Peg' : 'Screw';
   const fixing = fixingOf(joint);
   const entry = (name: 'count' | 'inset' | 'shank' | 'head' | 'margin') => {
     const changed = (now: Fixing, value: number): Fixing => ({
       ...now,
       [name]: value,
-      ...(name === 'count' && { fixed: Math.min(now.fixed, Math.max(0, Math.ceil(value) - 1)) }),
+      ...(name === 'count' && { fixed: Math.min(now.fixed, Math.max(0, value - 1)) }),
     });
     return {
       value: fixing[name] ?? 0,
-      check: (value: number) => {
-        const wrong =
-          name === 'count' ? badNumber(name, 'It', value, 'count', { least: 1, most: 40, whole: true }) : undefined;
-        const found = wrong ?? jointSlots(joint, changed(fixing, value), seasons);
-        return isProblem(found) ? found : undefined;
-      },
+      check: (value: number) => jointSlots(joint, changed(fixing, value)),
       onAccept: (value: number) => onChange((now) => changed(now, value)),
     };
   };
   return (
     <section class="task" aria-label={`Slots in ${slottedPart(joint).name}`}>
-      <FloatingFound joint={joint} seasons={seasons} />
+      <FloatingFound joint={joint} />
       <details class="working">
         <summary>Change the {fastener.toLowerCase()}s</summary>
         <div class="fields">

@@ -1,6 +1,5 @@
 import { useState } from 'preact/hooks';
 import { formatQuantity } from '../../core/answer/format-quantity.ts';
-import { phrase } from '../../core/answer/phrase.ts';
 import { isProblem, type Outcome } from '../../core/answer/problem.ts';
 import { mm } from '../../core/answer/quantity.ts';
 import type { Worked } from '../../core/answer/worked.ts';
@@ -10,6 +9,7 @@ import type { Seasons } from '../../core/movement/seasons.ts';
 import type { Part } from '../../store/records/piece.ts';
 import { Answer } from '../../ui/answer.tsx';
 import { Drawing } from '../../ui/drawing/drawing.tsx';
+import { Length } from '../../ui/length.tsx';
 import { Say } from '../../ui/say.tsx';
 import { units } from '../../ui/units.ts';
 import { OpenRow } from './open-row.tsx';
@@ -44,29 +44,29 @@ export function YearChart({ parts, seasons }: { parts: readonly Part[]; seasons:
 }
 
 function BothWays({ of }: { of: Outcome<Worked<PartMovement>> }) {
-  const said = isProblem(of)
-    ? of.message
-    : phrase('shrinks {shrink}, swells {swell}', { shrink: mm(of.value.shrink), swell: mm(of.value.swell) });
+  if (isProblem(of))
+    return (
+      <span>
+        <Say phrase={of.message} />
+      </span>
+    );
   return (
     <span>
-      <Say phrase={said} />
+      shrinks <Length mm={of.value.shrink} />, swells <Length mm={of.value.swell} />
     </span>
   );
 }
 
 function Year({ part, seasons }: { part: Part; seasons: Seasons }) {
-  const year = seasonalWidth({ wood: woodOfPart(part), width: part.width, seasons, today: dayOfYear(new Date()) });
-  return isProblem(year) ? <WoodTrouble of={year} /> : <Chart part={part} year={year} />;
-}
-
-function Chart({ part, year }: { part: Part; year: Exclude<ReturnType<typeof seasonalWidth>, { kind: 'problem' }> }) {
-  const { points, today } = year.value;
-  const place = placeInYear([...points, today], frame);
-  const widths = points.map(({ width }) => width);
+  const year = seasonalWidth(woodOfPart(part), part.width, seasons);
+  if (isProblem(year)) return <WoodTrouble of={year} />;
+  const today = { day: dayOfYear(new Date()), width: part.width };
+  const place = placeInYear([...year.value, today], frame);
+  const widths = year.value.map(({ width }) => width);
   const least = Math.min(...widths);
   const most = Math.max(...widths);
   const say = (width: number) => formatQuantity(mm(width), units.value);
-  const line = points.map(place).map(({ x, y }, at) => `${at === 0 ? 'M' : 'L'}${x.toFixed(1)} ${y.toFixed(1)}`);
+  const line = year.value.map(place).map(({ x, y }) => `${x.toFixed(1)} ${y.toFixed(1)}`);
   const now = place(today);
   return (
     <>
@@ -97,7 +97,7 @@ function Chart({ part, year }: { part: Part; year: Exclude<ReturnType<typeof sea
               {month}
             </text>
           )),
-          <path class="outline" stroke-width="2" d={line.join('')} />,
+          <path class="outline" stroke-width="2" d={`M${line.join('L')}`} />,
           <path
             class="signal"
             stroke-width="2"

@@ -30,7 +30,7 @@ export function JointsOnSheet({ piece }: { piece: Piece }) {
                     <JointTitle joint={joint} parts={piece.parts} />
                   </h2>
                   <JointFound of={judged} />
-                  {!isProblem(judged) && <FloatingFound joint={judged} seasons={seasons.value} />}
+                  {!isProblem(judged) && <FloatingFound joint={judged} />}
                 </section>
               );
             })}

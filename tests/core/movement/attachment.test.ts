@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { attachment } from '../../../src/core/movement/attachment.ts';
 import { answered } from './woods.ts';
 
-const moves = { shrink: 1, swell: 1.5 };
+const moves = { value: { shrink: 1, swell: 1.5 }, working: { steps: [], sources: [] } };
 
 describe('attachment', () => {
   it('sets a button with room to swell, held when dry', () => {
@@ -24,15 +24,14 @@ describe('attachment', () => {
   });
 
   it.each([
-    ['shrink', { shrink: -1, swell: 1 }, { kind: 'button', grooveDepth: 10 }],
-    ['swell', { shrink: 1, swell: Number.NaN }, { kind: 'button', grooveDepth: 10 }],
-    ['margin', moves, { kind: 'button', grooveDepth: 10, margin: -1 }],
-    ['grooveDepth', moves, { kind: 'button', grooveDepth: 0 }],
-    ['hold', moves, { kind: 'button', grooveDepth: 10, hold: -1 }],
-    ['slot', moves, { kind: 'slotted-bracket', slot: 3, shank: 4 }],
-    ['shank', moves, { kind: 'slotted-bracket', slot: 3, shank: 0 }],
-    ['swing', moves, { kind: 'swivel-bracket', swing: 0 }],
-  ] as const)('names %s', (field, movement, kind) => {
-    expect(attachment(movement, kind)).toMatchObject({ kind: 'problem', field });
+    ['margin', { kind: 'button', grooveDepth: 10, margin: -1 }],
+    ['grooveDepth', { kind: 'button', grooveDepth: 0 }],
+    ['hold', { kind: 'button', grooveDepth: 10, hold: -1 }],
+    ['slot', { kind: 'slotted-bracket', slot: Number.NaN, shank: 4 }],
+    ['slot', { kind: 'slotted-bracket', slot: 3, shank: 4 }],
+    ['shank', { kind: 'slotted-bracket', slot: 3, shank: 0 }],
+    ['swing', { kind: 'swivel-bracket', swing: 0 }],
+  ] as const)('names %s', (field, by) => {
+    expect(attachment(moves, by)).toMatchObject({ kind: 'problem', field });
   });
 });

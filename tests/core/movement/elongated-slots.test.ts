@@ -1,20 +1,22 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { elongatedSlots, type SlotInput } from '../../../src/core/movement/elongated-slots.ts';
+import { partMovement } from '../../../src/core/movement/part-movement.ts';
 import { outside } from '../../setup/outside.ts';
 import { answered, cherry, seasons } from './woods.ts';
 
+const moves = (width: number, year = seasons) => answered(partMovement(cherry, width, year));
+
 // A chest lid, 450 mm, on a cleat with three screws.
 const lid: SlotInput = {
-  wood: cherry,
-  width: 450,
-  seasons,
+  moves: moves(450),
+  length: 450,
   positions: [25, 225, 425],
   fixed: 1,
-  fastener: { shank: 5, head: 10 },
-  slottedWidth: 40,
-  slotsIn: 'still',
+  shank: 5,
+  head: 10,
 };
+const { head: _, ...headless } = lid;
 const slots = (more: Partial<SlotInput> = {}) => answered(elongatedSlots({ ...lid, ...more })).value;
 
 describe('elongatedSlots', () => {
@@ -30,7 +32,6 @@ describe('elongatedSlots', () => {
       got: outer?.length,
       tolerance: 5e-10,
     });
-    expect(outer?.width).toBe(5);
     expect(outer?.towardsFixed).toBeCloseTo(2.5 + 0.992 + 1, 9);
     expect(outer?.awayFromFixed).toBeCloseTo(2.5 + 1.488 + 1, 9);
     expect(outer?.counterbore?.length).toBeCloseTo(10 + 0.992 + 1.488 + 2 + 1, 9);
@@ -38,13 +39,13 @@ describe('elongatedSlots', () => {
   });
 
   it('leaves the fixed one a round hole', () => {
-    expect(slots()[1]).toMatchObject({ fixed: true, length: 5, shrink: 0, swell: 0 });
-    expect(slots({ fastener: { shank: 5 } })[0]?.counterbore).toBeUndefined();
+    expect(slots()[1]).toMatchObject({ fixed: true, length: 5, shrink: 0, swell: 0, from: 222.5 });
+    expect(answered(elongatedSlots(headless)).value[0]?.counterbore).toBeUndefined();
   });
 
   it('turns the ends of a slot round where the slot goes with the moving part', () => {
     const [still] = slots();
-    const [moving] = slots({ slotsIn: 'moving' });
+    const [moving] = slots({ inMoving: true });
     // The tenons of a breadboard end, pegs of 8 mm: 240 x 0.00248 x (2 + 3) + 8 + twice 1. Doubles leave only rounding.
     outside({
       what: 'breadboard end of black cherry, peg of 8 mm 240 mm from the fixed one, 6 to 11 %: slot, mm',
@@ -52,11 +53,11 @@ describe('elongatedSlots', () => {
       at: 'Table 13-5',
       expected: 12.976,
       got: slots({
-        slotsIn: 'moving',
-        fastener: { shank: 8 },
-        width: 600,
+        inMoving: true,
+        shank: 8,
+        moves: moves(600),
+        length: 600,
         positions: [60, 300, 540],
-        slottedWidth: 60,
       })[0]?.length,
       tolerance: 5e-10,
     });
@@ -75,7 +76,7 @@ describe('elongatedSlots', () => {
     fc.assert(
       fc.property(moisture, moisture, moisture, fc.nat(2), (today, a, b, fixed) => {
         const year = { today, dry: Math.min(a, b), wet: Math.max(a, b) };
-        for (const slot of slots({ seasons: year, fixed, slottedWidth: 400 })) {
+        for (const slot of slots({ moves: moves(450, year), fixed })) {
           expect(slot.awayFromFixed - 2.5).toBeGreaterThanOrEqual(slot.swell);
           expect(slot.towardsFixed - 2.5).toBeGreaterThanOrEqual(slot.shrink);
           expect(slot.towardsFixed + slot.awayFromFixed).toBeCloseTo(slot.length, 9);
@@ -85,33 +86,33 @@ describe('elongatedSlots', () => {
   });
 
   it('refuses a slot longer than the part is wide', () => {
-    expect(elongatedSlots({ ...lid, slottedWidth: 15 })).toMatchObject({ field: 'slottedWidth' });
-    expect(elongatedSlots({ ...lid, slottedWidth: 15, fastener: { shank: 5 } })).not.toHaveProperty('field');
-    expect(elongatedSlots({ ...lid, slottedWidth: 9, fastener: { shank: 5 } })).toMatchObject({
-      field: 'slottedWidth',
-    });
+    const short = { moves: moves(12), length: 12, positions: [6], fixed: 0 };
+    // A head of 10 takes a counterbore of 11.
+    expect(elongatedSlots({ ...lid, ...short })).not.toHaveProperty('field');
+    expect(elongatedSlots({ ...lid, ...short, head: 11 })).toMatchObject({ field: 'length' });
+    expect(elongatedSlots({ ...headless, ...short, shank: 12 })).toMatchObject({ field: 'length' });
   });
 
   // Without heads, the outer slots reach 4.49 mm towards the fixed screw, whose hole reaches 2.5 mm.
   it('refuses slots that run into one another', () => {
     expect(elongatedSlots({ ...lid, positions: [25, 225, 236] })).toMatchObject({ field: 'positions.2' });
+    expect(elongatedSlots({ ...headless, positions: [25, 225, 228] })).toMatchObject({ field: 'positions.2' });
     expect(elongatedSlots({ ...lid, positions: [214, 225, 425] })).toMatchObject({ field: 'positions.1' });
     expect(elongatedSlots({ ...lid, positions: [25, 225, 245] })).not.toHaveProperty('field');
   });
 
   it.each([
-    ['positions', { positions: [] }],
+    ['fixed', { positions: [] }],
     ['positions.0', { positions: [-1, 225] }],
     ['positions.1', { positions: [25, 500] }],
     ['positions.1', { positions: [225, 25] }],
     ['fixed', { fixed: 3 }],
     ['fixed', { fixed: 0.5 }],
-    ['fastener.shank', { fastener: { shank: 0 } }],
-    ['fastener.head', { fastener: { shank: 5, head: 4 } }],
+    ['shank', { shank: 0 }],
+    ['head', { head: 4 }],
     ['margin', { margin: -1 }],
-    ['slottedWidth', { slottedWidth: Number.NaN }],
-    ['width', { width: -450 }],
-    ['seasons.today', { seasons: { ...seasons, today: 31 } }],
+    ['length', { length: Number.NaN }],
+    ['length', { length: -450 }],
   ])('names %s', (field, wrong) => {
     expect(elongatedSlots({ ...lid, ...wrong })).toMatchObject({ kind: 'problem', field });
   });

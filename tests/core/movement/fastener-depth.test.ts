@@ -61,7 +61,6 @@ describe('fastenerDepth', () => {
     ['through', { through: -1 }],
     ['counterbore', { counterbore: -1 }],
     ['counterbore', { counterbore: 20 }],
-    ['clearance', { clearance: -1 }],
     ['remain', { remain: -1 }],
   ])('names %s', (field, wrong) => {
     expect(fastenerDepth({ ...screw, ...wrong })).toMatchObject({ kind: 'problem', field });

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type CaseSide, foldedCaseCorners } from '../../../src/core/movement/folded-case-corners.ts';
 import { jointVerdict } from '../../../src/core/movement/joint-verdict.ts';
-import { answered, cherry } from './woods.ts';
+import { answered, cherry, seasons } from './woods.ts';
 
 const side = (length: number, width: number): CaseSide => ({ length, width });
 const top = side(800, 300);
@@ -11,10 +11,8 @@ const end = side(400, 300);
 /** What each corner gets, all of flat-sawn cherry at 8 %. */
 function advice(...sides: Parameters<typeof foldedCaseCorners>[0]): string[] {
   return answered(foldedCaseCorners(sides)).map(({ grain }) => {
-    const part = (at: 0 | 1) =>
-      ({ name: `side ${at}`, surface: 'mitre', grain: grain[at], wood: cherry, today: 8 }) as const;
-    const seasons = { dry: 6, wet: 11 };
-    return answered(jointVerdict({ first: part(0), second: part(1), length: 300, seasons })).value.advice;
+    const part = (at: 0 | 1) => ({ name: `side ${at}`, surface: 'mitre', grain: grain[at], wood: cherry }) as const;
+    return answered(jointVerdict({ sides: [part(0), part(1)], length: 300, seasons })).value.advice;
   });
 }
 

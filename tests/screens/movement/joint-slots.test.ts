@@ -3,25 +3,25 @@ import { expect, test } from 'vitest';
 import { isProblem } from '../../../src/core/answer/problem.ts';
 import {
   jointSlots,
-  movingPart,
+  needsSlots,
   screwPositions,
   slottedPart,
   usualFixing,
 } from '../../../src/screens/movement/joint-slots.ts';
-import { type ReadJoint, readJoint } from '../../../src/screens/movement/read-joint.ts';
+import { type Judged, judge } from '../../../src/screens/movement/read-joint.ts';
 import type { Meeting } from '../../../src/store/records/piece.ts';
 import { outside } from '../../setup/outside.ts';
 import { board, cleat, joint, lid, seasons } from './samples.ts';
 
-const read = (kind: string, first = lid, second = cleat): ReadJoint => {
-  const found = readJoint(joint(kind, first, second), [lid, cleat, board]);
+const read = (kind: string, first = lid, second = cleat): Judged => {
+  const found = judge(joint(kind, first, second), [lid, cleat, board], seasons);
   if (isProblem(found)) throw new Error(found.message.text);
   return found;
 };
 
-test('the lid moves and the cleat keeps still; two boards of a seam keep together', () => {
-  expect(movingPart(read('cleat'))).toBe(0);
-  expect(movingPart(read('seam', board, board))).toBeUndefined();
+test('slots are for what crosses: two boards of a seam keep together', () => {
+  expect(needsSlots(read('cleat'))).toBe(true);
+  expect(needsSlots(read('seam', board, board))).toBe(false);
 });
 
 test('the slots are in the cleat whichever part is named first, and in the panel under a breadboard end', () => {
@@ -33,7 +33,7 @@ test('the slots are in the cleat whichever part is named first, and in the panel
 
 test('the slots of a cleat across a lid', () => {
   const fixing = { count: 3, inset: 40, shank: 5, fixed: 1, margin: 1 };
-  const slots = jointSlots(read('cleat'), fixing, seasons);
+  const slots = jointSlots(read('cleat'), fixing);
   if (isProblem(slots)) throw new Error(slots.message.text);
   expect(slots.value.map(({ position }) => position)).toEqual([40, 215, 390]);
   // 175 mm from the fixed screw, 5 % in all between 6 and 11 %.
@@ -51,8 +51,8 @@ test('the slots of a cleat across a lid', () => {
 
 test('slots lie in the moving panel under a breadboard end: the same length, the other way round', () => {
   const fixing = usualFixing(430);
-  const still = jointSlots(read('cleat'), fixing, seasons);
-  const moving = jointSlots(read('breadboard'), fixing, seasons);
+  const still = jointSlots(read('cleat'), fixing);
+  const moving = jointSlots(read('breadboard'), fixing);
   if (isProblem(still) || isProblem(moving)) throw new Error('both answer');
   expect(moving.value[0]?.length).toBeCloseTo(still.value[0]?.length ?? 0, 9);
   expect(moving.value[0]?.towardsFixed).toBeCloseTo(still.value[0]?.awayFromFixed ?? 0, 9);
@@ -61,17 +61,18 @@ test('slots lie in the moving panel under a breadboard end: the same length, the
 test.each([
   ['an inset beyond the middle', { inset: 300 }, 'positions.1'],
   ['so many screws that the slots meet', { count: 40 }, 'positions.1'],
-  ['no shank', { shank: 0 }, 'fastener.shank'],
+  ['no screw at all', { count: 0 }, 'count'],
+  ['no shank', { shank: 0 }, 'shank'],
   ['a fixed screw that isn’t there', { fixed: 3 }, 'fixed'],
 ])('%s is refused', (_, change, field) => {
-  const found = jointSlots(read('cleat'), { ...usualFixing(430), ...change }, seasons);
+  const found = jointSlots(read('cleat'), { ...usualFixing(430), ...change });
   expect(isProblem(found) && found.field.replace(/\.\d+$/, '.1')).toBe(field);
 });
 
 test('a slot longer than the part is wide is refused, with both lengths', () => {
   const short = { ...read('cleat'), contact: { length: 60, breadth: 40 } };
-  const found = jointSlots(short, { count: 1, inset: 5, shank: 12, head: 60, fixed: 0, margin: 1 }, seasons);
-  expect(isProblem(found) && found.field).toBe('slottedWidth');
+  const found = jointSlots(short, { count: 1, inset: 5, shank: 12, head: 60, fixed: 0, margin: 1 });
+  expect(isProblem(found) && found.field).toBe('length');
   expect(isProblem(found) && found.message.quantities).toMatchObject({ opening: { value: 61 }, width: { value: 60 } });
 });
 

@@ -19,14 +19,14 @@ const meetsOf = (kind: string) => jointKind(kind)?.meets ?? expect.fail(`no ${ki
 
 describe('where two parts touch', () => {
   test('a cleat lies across the lid: its own length along the seam, its width across', () => {
-    expect(jointContact([lid, cleat], meetsOf('cleat'))).toEqual({ length: 430, breadth: 40 });
+    expect(jointContact({}, [lid, cleat], meetsOf('cleat'))).toEqual({ length: 430, breadth: 40 });
   });
 
   test('an apron under a top touches with its thickness; a seam and a rail have no breadth', () => {
     const apron = part('apron', 400, 90, 20);
-    expect(jointContact([lid, apron], meetsOf('top'))).toEqual({ length: 400, breadth: 20 });
-    expect(jointContact([board, board], meetsOf('seam'))).toEqual({ length: 900 });
-    expect(jointContact([apron, board], meetsOf('rail'))).toEqual({ length: 90 });
+    expect(jointContact({}, [lid, apron], meetsOf('top'))).toEqual({ length: 400, breadth: 20 });
+    expect(jointContact({}, [board, board], meetsOf('seam'))).toEqual({ length: 900 });
+    expect(jointContact({}, [apron, board], meetsOf('rail'))).toEqual({ length: 90 });
   });
 });
 
