@@ -38,7 +38,7 @@ function badChoice(needLitres: number, containers: readonly Container[]): Proble
   if (bad) return bad;
   for (const [index, { litres: size, price }] of containers.entries()) {
     const wrong =
-      badNumber(`containers.${index}.litres`, 'The size', size, 'litres', { least: 1 / perLitre, most: 1000 }) ??
+      badNumber(`containers.${index}.litres`, 'The size', size, 'litres', { least: 1 / perLitre, most: mostLitres }) ??
       badNumber(`containers.${index}.price`, 'The price', price, 'money', { above: 0, most: 1e6 });
     if (wrong) return wrong;
   }

@@ -8,26 +8,26 @@ import type { Worked } from '../answer/worked.ts';
 /**
  * The spreading rate that leaves a film of a given thickness.
  *
- * @param solidsPercent share of the volume that stays when dry, percent
- * @param dryMicrometres thickness of the dry film of one coat, micrometres
+ * @param solids share of the volume that stays when dry, percent
+ * @param film thickness of the dry film of one coat, micrometres
  * @returns m2 per litre
  * @valid a film on a sealed, flat surface; nothing soaks in and nothing is lost
  * @errors solids outside 1 to 100 percent, a film outside 1 to 2000 micrometres
  * @example filmCoverage(50, 25) // => { value: 20 }
  * @source geometry: one litre spread 1 mm thick covers 1 m2
  */
-export function filmCoverage(solidsPercent: number, dryMicrometres: number): Outcome<Worked> {
+export function filmCoverage(solids: number, film: number): Outcome<Worked> {
   const bad =
-    badNumber('solidsPercent', 'The volume solids', solidsPercent, 'percent', { least: 1, most: 100 }) ??
-    badNumber('dryMicrometres', 'The film', dryMicrometres, 'micrometres', { least: 1, most: 2000 });
+    badNumber('solids', 'The volume solids', solids, 'percent', { least: 1, most: 100 }) ??
+    badNumber('film', 'The film', film, 'micrometres', { least: 1, most: 2000 });
   if (bad) return bad;
   return oneStep(
     'spreading rate',
     phrase('{solids} of a litre, spread {film} thick.', {
-      solids: percent(solidsPercent),
-      film: quantity(dryMicrometres, 'micrometres'),
+      solids: percent(solids),
+      film: quantity(film, 'micrometres'),
     }),
-    quantity((solidsPercent * 10) / dryMicrometres, 'm2PerLitre'),
+    quantity((solids * 10) / film, 'm2PerLitre'),
     ['geometry'],
     phrase('Sealed, flat wood; nothing soaks in or is lost.'),
   );

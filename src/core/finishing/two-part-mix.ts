@@ -1,9 +1,9 @@
-import { badNumber } from '../answer/bad-number.ts';
+import { badNumber, firstBad } from '../answer/bad-number.ts';
 import { oneStep } from '../answer/one-step.ts';
 import { phrase } from '../answer/phrase.ts';
 import type { Outcome, Problem } from '../answer/problem.ts';
-import { count, factor, grams, litres, seconds } from '../answer/quantity.ts';
-import type { Worked, WorkingStep } from '../answer/worked.ts';
+import { count, factor, litres, seconds } from '../answer/quantity.ts';
+import type { Worked } from '../answer/worked.ts';
 
 /** How two parts go together: `a` of A to `b` of B. */
 export interface MixRatio {
@@ -25,20 +25,15 @@ export interface Mix {
 }
 
 function badRatio({ a, b, by, densityA, densityB }: MixRatio): Problem | undefined {
-  const parts = { above: 0, most: 1000 };
-  const badDensity = (part: 'A' | 'B', density: number | undefined) =>
-    density === undefined && by === 'volume'
-      ? undefined
-      : badNumber(`ratio.density${part}`, `The density of ${part}`, density as number, 'factor', {
-          least: 0.5,
-          most: 3,
-        });
-  return (
-    badNumber('ratio.a', 'The share of A', a, 'factor', parts) ??
-    badNumber('ratio.b', 'The share of B', b, 'factor', parts) ??
-    badDensity('A', densityA) ??
-    badDensity('B', densityB)
-  );
+  const share = { above: 0, most: 1000 };
+  const density = { least: 0.5, most: 3 };
+  const unknown = by === 'volume' ? 1 : Number.NaN;
+  return firstBad([
+    ['ratio.a', 'The share of A', a, 'factor', share],
+    ['ratio.b', 'The share of B', b, 'factor', share],
+    ['ratio.densityA', 'The density of A', densityA ?? unknown, 'factor', density],
+    ['ratio.densityB', 'The density of B', densityB ?? unknown, 'factor', density],
+  ]);
 }
 
 /** Litres of B to one litre of A. */
@@ -46,32 +41,23 @@ function volumeRatio({ a, b, by, densityA = 1, densityB = 1 }: MixRatio): number
   return by === 'volume' ? b / a : (b * densityA) / (a * densityB);
 }
 
-function mixed(litresA: number, ratio: MixRatio): Mix {
-  const litresB = litresA * volumeRatio(ratio);
-  return {
-    litresA,
-    litresB,
-    litres: litresA + litresB,
-    ...(ratio.densityA !== undefined && { gramsA: litresA * ratio.densityA * 1000 }),
-    ...(ratio.densityB !== undefined && { gramsB: litresB * ratio.densityB * 1000 }),
-  };
-}
-
 function worked(litresA: number, ratio: MixRatio): Worked<Mix> {
-  const mix = mixed(litresA, ratio);
-  const step = (part: 'A' | 'B', volume: number, mass: number | undefined): WorkingStep => ({
-    finds: `part ${part}`,
-    by: phrase(`{a} to {b} by ${ratio.by}${mass === undefined ? '' : '; on the scale {mass}'}.`, {
-      a: factor(ratio.a),
-      b: factor(ratio.b),
-      ...(mass !== undefined && { mass: grams(mass) }),
-    }),
-    gives: litres(volume),
-  });
+  const { a, b, by, densityA, densityB } = ratio;
+  const litresB = litresA * volumeRatio(ratio);
+  const together = phrase(`{a} to {b} by ${by}.`, { a: factor(a), b: factor(b) });
   return {
-    value: mix,
+    value: {
+      litresA,
+      litresB,
+      litres: litresA + litresB,
+      ...(densityA && { gramsA: litresA * densityA * 1000 }),
+      ...(densityB && { gramsB: litresB * densityB * 1000 }),
+    },
     working: {
-      steps: [step('A', mix.litresA, mix.gramsA), step('B', mix.litresB, mix.gramsB)],
+      steps: [
+        { finds: 'part A', by: together, gives: litres(litresA) },
+        { finds: 'part B', by: together, gives: litres(litresB) },
+      ],
       holds: phrase('Volumes add up. Too much of either stays soft.'),
       sources: ['label'],
     },
@@ -114,54 +100,38 @@ export function mixFromPart(part: 'A' | 'B', partLitres: number, ratio: MixRatio
   return worked(part === 'A' ? partLitres : partLitres / volumeRatio(ratio), ratio);
 }
 
-export interface Batches {
-  readonly count: number;
-  readonly litresEach: number;
-  /** To use one up at the maker's pace. */
-  readonly secondsEach: number;
-}
-
 /** No batch is planned to its last minute: this share of the pot life is used. An assumption. */
 export const potLifeUsed = 0.8;
 
 /**
  * How many equal batches keep each within its pot life.
  *
- * @param totalLitres litres of ready mix
+ * @param workSeconds what the maker needs to use all of it up, seconds
  * @param potLifeSeconds the label's pot life at today's temperature, seconds
- * @param secondsPerLitre the maker's pace
- * @returns batches, litres and seconds of each
+ * @returns a number of batches
  * @valid four fifths of the pot life are used. A large batch heats up and sets sooner than the label says
- * @errors a pot life, pace or total that makes no sense; more than 200 batches
- * @example potLifeBatches(0.6, 2700, 6000).value // => { count: 2, litresEach: 0.3 }
+ * @errors a time that makes no sense; more than 200 batches
+ * @example potLifeBatches(3600, 2700) // => { value: 2 }
  * @source arithmetic on the label's pot life
  */
-export function potLifeBatches(
-  totalLitres: number,
-  potLifeSeconds: number,
-  secondsPerLitre: number,
-): Outcome<Worked<Batches>> {
-  const bad =
-    badNumber('litres', 'The amount', totalLitres, 'litres', { above: 0, most: 100 }) ??
-    badNumber('potLifeSeconds', 'The pot life', potLifeSeconds, 'seconds', { least: 60, most: 30 * 86400 }) ??
-    badNumber('secondsPerLitre', 'The time for a litre', secondsPerLitre, 'seconds', { above: 0, most: 30 * 86400 });
-  if (bad) return bad;
+export function potLifeBatches(workSeconds: number, potLifeSeconds: number): Outcome<Worked> {
+  const longest = 30 * 86400;
   const usable = potLifeSeconds * potLifeUsed;
-  const needed = totalLitres * secondsPerLitre;
-  const batches = Math.max(1, Math.ceil(needed / usable - 1e-9));
-  const tooMany = badNumber('potLifeSeconds', 'The number of batches', batches, 'count', { most: 200 });
-  if (tooMany) return tooMany;
-  return {
-    value: { count: batches, litresEach: totalLitres / batches, secondsEach: needed / batches },
-    working: oneStep(
-      'batches',
-      phrase('{work} of work over {usable} of pot life, a fifth kept back.', {
-        work: seconds(needed),
-        usable: seconds(usable),
-      }),
-      count(batches),
-      ['label', 'assumption'],
-      phrase('In a flat tray: in bulk it heats up and sets early.'),
-    ).working,
-  };
+  const batches = Math.max(1, Math.ceil(workSeconds / usable - 1e-9));
+  const bad = firstBad([
+    ['workSeconds', 'The work', workSeconds, 'seconds', { above: 0, most: longest }],
+    ['potLifeSeconds', 'The pot life', potLifeSeconds, 'seconds', { least: 60, most: longest }],
+    ['potLifeSeconds', 'The number of batches', batches, 'count', { most: 200 }],
+  ]);
+  if (bad) return bad;
+  return oneStep(
+    'batches',
+    phrase('{work} of work over {usable} of pot life, a fifth kept back.', {
+      work: seconds(workSeconds),
+      usable: seconds(usable),
+    }),
+    count(batches),
+    ['label', 'assumption'],
+    phrase('In a flat tray: in bulk it heats up and sets early.'),
+  );
 }

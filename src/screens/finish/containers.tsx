@@ -18,14 +18,14 @@ export function Containers({ form, at, field, change }: FormProps) {
             label="Container"
             hint={volume}
             value={one.size}
-            problem={at(`container.${index}`)}
+            problem={at(`containers.${index}.litres`)}
             onInput={(size) => replace(index, { size })}
           />
           <NumberField
             label="Price"
             hint="of one"
             value={one.price}
-            problem={at(`price.${index}`)}
+            problem={at(`containers.${index}.price`)}
             onInput={(price) => replace(index, { price })}
           />
         </div>

@@ -1,19 +1,17 @@
 import { isProblem } from '../../core/answer/problem.ts';
+import { mixForTotal } from '../../core/finishing/two-part-mix.ts';
 import { Choice, NumberField, optionsOf, Tick } from '../../ui/fields.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
 import { units } from '../../ui/units.ts';
 import type { MixText } from './finish-form.ts';
 import type { FormProps } from './form-props.ts';
 import { MixShown } from './mix-shown.tsx';
-import { type CoatMix, mixCoat } from './read-mix.ts';
+import type { ReadMix } from './read-mix.ts';
 
 /** Two parts: how much of each for the first coat, in batches that are used up in time, and what a rest is good for. */
 export function MixEntries({ form, read, at, change, coatLitres }: FormProps & { coatLitres: number | undefined }) {
   const { mix } = form;
   const set = (part: Partial<MixText>) => change({ mix: { ...mix, ...part } });
-  const { ratio, potLifeSeconds, rest } = read.mix;
-  const coat = ratio && coatLitres ? mixCoat(coatLitres, ratio, potLifeSeconds, mix.pace) : undefined;
-  const trouble = coat && isProblem(coat) ? coat : undefined;
   const entry = (
     name: 'a' | 'b' | 'densityA' | 'densityB' | 'potLife' | 'pace' | 'left',
     label: string,
@@ -23,7 +21,7 @@ export function MixEntries({ form, read, at, change, coatLitres }: FormProps & {
       label={label}
       hint={hint}
       value={mix[name]}
-      problem={at(`mix.${name}`) ?? (trouble?.field === name ? trouble : undefined)}
+      problem={at(`mix.${name}`)}
       onInput={(text) => set({ [name]: text })}
     />
   );
@@ -52,7 +50,7 @@ export function MixEntries({ form, read, at, change, coatLitres }: FormProps & {
             {entry('potLife', 'Pot life', 'minutes')}
             {entry('pace', 'You need for one coat', 'minutes')}
           </div>
-          {coat && !isProblem(coat) && <CoatMixShown coat={coat} />}
+          {read.mix && coatLitres !== undefined && <CoatMix of={read.mix} litres={coatLitres} />}
           <h3>What is a rest good for?</h3>
           <Choice
             label="Left of"
@@ -61,10 +59,10 @@ export function MixEntries({ form, read, at, change, coatLitres }: FormProps & {
             onInput={(leftPart) => set({ leftPart })}
           />
           {entry('left', 'What is left', units.value.unit === 'in' ? 'fl oz' : 'ml')}
-          {rest && (
+          {read.mix?.rest && (
             <div aria-live="polite">
-              <MixShown of={rest.value} />
-              <ShowWorking of={rest.working} />
+              <MixShown of={read.mix.rest.value} />
+              <ShowWorking of={read.mix.rest.working} />
             </div>
           )}
         </>
@@ -73,15 +71,17 @@ export function MixEntries({ form, read, at, change, coatLitres }: FormProps & {
   );
 }
 
-function CoatMixShown({ coat }: { coat: CoatMix }) {
-  const count = coat.batches?.value.count ?? 1;
+function CoatMix({ of: { ratio, batches }, litres }: { of: ReadMix; litres: number }) {
+  const count = batches?.value ?? 1;
+  const each = ratio && mixForTotal(litres / count, ratio);
+  if (!each || isProblem(each)) return null;
   return (
     <div class="answer" aria-live="polite">
       <span class="soft">For the first coat</span>
       <span class="figure words">{count === 1 ? 'One batch' : `${count} batches, each`}</span>
-      <MixShown of={coat.each.value} />
-      {coat.batches && <ShowWorking of={coat.batches.working} label="Why so many batches" />}
-      <ShowWorking of={coat.each.working} label="How the parts are worked out" />
+      <MixShown of={each.value} />
+      {batches && <ShowWorking of={batches.working} label="Why so many batches" />}
+      <ShowWorking of={each.working} label="How the parts are worked out" />
     </div>
   );
 }

@@ -1,4 +1,4 @@
-import { isProblem, type Outcome, type Problem, problem } from '../../core/answer/problem.ts';
+import { isProblem, type Outcome, problem } from '../../core/answer/problem.ts';
 import type { Worked } from '../../core/answer/worked.ts';
 import { type AmountOf, addAmounts } from '../../core/finishing/add-amounts.ts';
 import { chooseContainers, type Purchase } from '../../core/finishing/choose-containers.ts';
@@ -22,7 +22,7 @@ export interface FinishPlan {
 }
 
 /** How much the pieces take in all, and what to buy for it. Several pieces at once come out of the same cans. */
-export function planFinish(pieces: readonly Piece[], read: ReadFinish, wood: 'bare' | 'sealed'): Outcome<FinishPlan> {
+export function planFinish(pieces: readonly Piece[], read: ReadFinish): Outcome<FinishPlan> {
   const several = pieces.length > 1;
   const parts = pieces.flatMap((piece) =>
     finishParts(piece).map((part) => (several ? { ...part, name: `${piece.name}, ${part.name}` } : part)),
@@ -38,7 +38,7 @@ export function planFinish(pieces: readonly Piece[], read: ReadFinish, wood: 'ba
       ['inside', read.insideCoats],
     ] as const) {
       if (treated[treatment] === 0 || (treatment === 'inside' && coats === 0)) continue;
-      const amount = amountOf(treated[treatment], coats, species, read, wood);
+      const amount = amountOf(treated[treatment], coats, species, read);
       if (isProblem(amount)) return amount;
       coatedM2 += treated[treatment];
       amounts.push({ what: treatment === 'inside' ? `${what} inside` : what, amount });
@@ -57,8 +57,7 @@ function amountOf(
   areaM2: number,
   coats: number,
   species: string,
-  { finish, method }: ReadFinish,
-  wood: 'bare' | 'sealed',
+  { finish, method, wood }: ReadFinish,
 ): Outcome<Worked<FinishAmount>> {
   const open = woodById(species)?.pores === 'open';
   const thirst = open ? finish.firstCoat.openPores : finish.firstCoat.closedPores;
@@ -70,12 +69,4 @@ function amountOf(
     firstCoat: wood === 'bare' ? thirst : 1,
     source: finish.source,
   });
-}
-
-/** The entry at which a problem of the plan belongs; none when it is about the parts. */
-export function entryOf({ field }: Problem): string | undefined {
-  if (field.startsWith('coverage')) return 'rate';
-  if (['coats', 'from', 'owned'].includes(field) || field.startsWith('mix.')) return field;
-  const shape = /^shapes\.(\d+)/.exec(field)?.[1];
-  return shape === undefined ? undefined : `shape.${shape}`;
 }

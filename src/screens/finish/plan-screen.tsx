@@ -11,7 +11,6 @@ import { Button } from '../../ui/button.tsx';
 import { Say } from '../../ui/say.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { Trouble } from '../../ui/trouble.tsx';
-import { units } from '../../ui/units.ts';
 import { questions } from '../questions.ts';
 import { AirEntries } from './air-entries.tsx';
 import { AmountAnswer } from './amount-answer.tsx';
@@ -22,7 +21,7 @@ import type { Entry } from './form-props.ts';
 import { KindEntries } from './kind-entries.tsx';
 import { MixEntries } from './mix-entries.tsx';
 import { OtherPieces } from './other-pieces.tsx';
-import { entryOf, planFinish } from './plan-finish.ts';
+import { planFinish } from './plan-finish.ts';
 import { readFinishForm } from './read-finish-form.ts';
 import { ScheduleEntries } from './schedule-entries.tsx';
 import { Shapes } from './shapes.tsx';
@@ -42,14 +41,12 @@ export function PlanScreen({ piece, all, onStarted }: Props) {
   if (!draft.value) return null;
   // A plan kept by an older version lacks what has been added since.
   const form = { ...emptyForm, ...draft.value };
-  const read = readFinishForm(form, units.value.unit, airNow(shop.value, Date.now()));
+  const read = readFinishForm(form, airNow(shop.value, Date.now()));
   const pieces = [piece, ...all.filter(({ id }) => id !== piece.id && form.others.includes(id))];
-  const plan = planFinish(pieces, read, form.wood);
+  const plan = planFinish(pieces, read);
   const started = startedFinish(pieces, form, read, plan);
-  const trouble = isProblem(plan) ? plan : undefined;
   const at = (entry: string) =>
-    read.problems.get(entry) ??
-    [trouble, isProblem(started) ? started : undefined].find((one) => one && entryOf(one) === entry);
+    read.problems.get(entry) ?? (isProblem(started) && started.field === entry ? started : undefined);
   const change = (part: Partial<FinishForm>) => draft.set({ ...form, ...part });
   const field = (entry: Entry, text = form[entry] ?? '') => ({
     value: text,
@@ -84,7 +81,7 @@ export function PlanScreen({ piece, all, onStarted }: Props) {
       <div aria-live="polite" class="readout">
         {isProblem(plan) ? (
           <div class="answer">
-            {entryOf(plan) ? <p>Look at the entries below.</p> : <Trouble of={plan} />}
+            <Trouble of={plan} />
             {piece.parts.length === 0 && (
               <a class="button" href={routeTo('piece', piece.id)}>
                 List its parts

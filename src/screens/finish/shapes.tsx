@@ -21,13 +21,13 @@ export function Shapes({ form, at, change }: FormProps) {
               label="Area of one"
               hint={units.value.unit === 'in' ? 'ft²' : 'm²'}
               value={shape.area}
-              problem={at(`shape.${index}`)}
+              problem={at(`shapes.${index}.areaM2`)}
               onInput={(area) => replace(index, { area })}
             />
             <NumberField
               label="How many"
               value={shape.count}
-              problem={at(`shapeCount.${index}`)}
+              problem={at(`shapes.${index}.count`)}
               onInput={(count) => replace(index, { count })}
             />
             <Pick

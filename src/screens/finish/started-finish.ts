@@ -1,4 +1,4 @@
-import { isProblem, type Outcome, within } from '../../core/answer/problem.ts';
+import { isProblem, type Outcome } from '../../core/answer/problem.ts';
 import { coatSchedule } from '../../core/finishing/coat-schedule.ts';
 import type { FinishLabel } from '../../core/finishing/finish-label.ts';
 import type { Finish } from '../../store/records/finish.ts';
@@ -6,10 +6,10 @@ import type { Piece } from '../../store/records/piece.ts';
 import type { Fields } from '../../store/records/record.ts';
 import { grits } from '../../tables/abrasives.ts';
 import type { FinishForm } from './finish-form.ts';
-import { type CoatOf, keptSteps, type StepMix } from './finish-steps.ts';
+import { keptSteps, type StepMix } from './finish-steps.ts';
 import type { FinishPlan } from './plan-finish.ts';
 import type { ReadFinish } from './read-finish-form.ts';
-import { mixCoat } from './read-mix.ts';
+import type { ReadMix } from './read-mix.ts';
 
 /** The finish as it is kept once it starts: its figures as they are now, and its steps. The first piece owns it. */
 export function startedFinish(
@@ -30,12 +30,7 @@ export function startedFinish(
   });
   if (isProblem(steps)) return steps;
   const { purchase, amount, coatedM2 } = plan;
-  const coats: CoatOf[] = [];
-  for (const { likely: coatLitres } of amount.value.coats) {
-    const mix = form.mix.on ? stepMix(coatLitres, form, read) : undefined;
-    if (isProblem(mix)) return within(mix, 'mix');
-    coats.push({ coatLitres, ...(mix && { mix }) });
-  }
+  const mix = stepMix(read.mix);
   return {
     pieceId: pieces[0]?.id ?? '',
     kind: read.finish.id,
@@ -46,7 +41,11 @@ export function startedFinish(
       const count = purchase?.value.buy.find((can) => can.litres === one.litres && can.price === one.price)?.count;
       return count === undefined ? one : { ...one, count };
     }),
-    steps: keptSteps(steps, pieces, coats),
+    steps: keptSteps(
+      steps,
+      pieces,
+      amount.value.coats.map(({ likely: coatLitres }) => ({ coatLitres, ...(mix && { mix }) })),
+    ),
     ticks: {},
   };
 }
@@ -60,11 +59,8 @@ const labelNumbers = (label: FinishLabel): Record<string, number> =>
     ]),
   );
 
-function stepMix(coatLitres: number, form: FinishForm, { mix }: ReadFinish): Outcome<StepMix> | undefined {
-  const { ratio, potLifeSeconds } = mix;
-  if (!ratio) return undefined;
-  const coat = mixCoat(coatLitres, ratio, potLifeSeconds, form.mix.pace);
-  if (isProblem(coat)) return coat;
-  const batches = coat.batches?.value.count ?? 1;
-  return { ratio, batches, ...(potLifeSeconds !== undefined && { potLifeSeconds }) };
+function stepMix(mix: ReadMix | undefined): StepMix | undefined {
+  if (!mix?.ratio) return undefined;
+  const { ratio, potLifeSeconds, batches } = mix;
+  return { ratio, batches: batches?.value ?? 1, ...(potLifeSeconds !== undefined && { potLifeSeconds }) };
 }

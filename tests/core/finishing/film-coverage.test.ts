@@ -23,10 +23,10 @@ describe('filmCoverage', () => {
     expect(solved(filmCoverage(50, 25)).value).toBe(20);
   });
   it.each([
-    [0, 25, 'solidsPercent'],
-    [101, 25, 'solidsPercent'],
-    [50, 0, 'dryMicrometres'],
-    [50, Number.NaN, 'dryMicrometres'],
+    [0, 25, 'solids'],
+    [101, 25, 'solids'],
+    [50, 0, 'film'],
+    [50, Number.NaN, 'film'],
   ])('refuses %d percent at %d', (solids, film, field) => {
     expect(filmCoverage(solids, film)).toMatchObject({ kind: 'problem', field });
   });

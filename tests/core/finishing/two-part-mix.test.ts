@@ -61,27 +61,23 @@ describe('mixing two parts', () => {
 
 describe('potLifeBatches', () => {
   it('mixes a cabinet in two batches', () => {
-    expect(solved(potLifeBatches(0.6, 2700, 6000)).value).toEqual({ count: 2, litresEach: 0.3, secondsEach: 1800 });
+    expect(solved(potLifeBatches(3600, 2700)).value).toBe(2);
   });
   it('keeps each batch within the usable pot life, with no batch too many', () => {
     fc.assert(
-      fc.property(
-        fc.double({ min: 0.05, max: 3, noNaN: true }),
-        fc.integer({ min: 600, max: 7200 }),
-        (total, potLife) => {
-          const { count, secondsEach } = solved(potLifeBatches(total, potLife, 5000)).value;
-          const usable = potLife * potLifeUsed;
-          return secondsEach <= usable + 1e-6 && (count === 1 || (count - 1) * usable < total * 5000);
-        },
-      ),
+      fc.property(fc.integer({ min: 250, max: 15000 }), fc.integer({ min: 600, max: 7200 }), (work, potLife) => {
+        const batches = solved(potLifeBatches(work, potLife)).value;
+        const usable = potLife * potLifeUsed;
+        return work / batches <= usable + 1e-6 && (batches === 1 || (batches - 1) * usable < work);
+      }),
     );
   });
   it.each([
-    [0, 2700, 6000, 'litres'],
-    [1, 0, 6000, 'potLifeSeconds'],
-    [1, 2700, 0, 'secondsPerLitre'],
-    [100, 60, 2e6, 'potLifeSeconds'],
-  ])('refuses %d, %d, %d', (total, potLife, pace, field) => {
-    expect(potLifeBatches(total, potLife, pace)).toMatchObject({ kind: 'problem', field });
+    [0, 2700, 'workSeconds'],
+    [Number.NaN, 2700, 'workSeconds'],
+    [6000, 0, 'potLifeSeconds'],
+    [2e6, 60, 'potLifeSeconds'],
+  ])('refuses %d, %d', (work, potLife, field) => {
+    expect(potLifeBatches(work, potLife)).toMatchObject({ kind: 'problem', field });
   });
 });

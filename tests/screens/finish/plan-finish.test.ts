@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { isProblem } from '../../../src/core/answer/problem.ts';
 import { emptyForm, type FinishForm } from '../../../src/screens/finish/finish-form.ts';
-import { entryOf, planFinish } from '../../../src/screens/finish/plan-finish.ts';
+import { planFinish } from '../../../src/screens/finish/plan-finish.ts';
 import { readFinishForm } from '../../../src/screens/finish/read-finish-form.ts';
 import { solved } from '../../core/gluing/helpers.ts';
 import { bare, part, pieceOf } from './cabinet.ts';
@@ -11,10 +11,8 @@ const cabinet = pieceOf([
   part('back', { surfaces: { faces: bare, edges: bare, ends: bare } }),
 ]);
 const form = (change: Partial<FinishForm> = {}): FinishForm => ({ ...emptyForm, rate: '12', coats: '2', ...change });
-const planned = (change: Partial<FinishForm> = {}, pieces = [cabinet]) => {
-  const typed = form(change);
-  return solved(planFinish(pieces, readFinishForm(typed, 'mm'), typed.wood));
-};
+const planned = (change: Partial<FinishForm> = {}, pieces = [cabinet]) =>
+  solved(planFinish(pieces, readFinishForm(form(change))));
 
 test('sealed wood: area over rate, twice, and a tenth for the brush', () => {
   const plan = planned({ wood: 'sealed' });
@@ -64,16 +62,9 @@ test('what is on the shelf is not bought; the cheapest set is', () => {
 test('nothing to finish is said, not counted as 0', () => {
   const nothing = pieceOf([part('back', { surfaces: { faces: bare, edges: bare, ends: bare } })]);
   for (const piece of [pieceOf([]), nothing]) {
-    const found = planFinish([piece], readFinishForm(form(), 'mm'), 'bare');
+    const found = planFinish([piece], readFinishForm(form()));
     expect(isProblem(found) && found.field).toBe('parts');
   }
   const inside = pieceOf([part('back', { surfaces: { faces: ['inside', 'inside'], edges: bare, ends: bare } })]);
-  expect(isProblem(planFinish([inside], readFinishForm(form({ insideCoats: '0' }), 'mm'), 'bare'))).toBe(true);
-});
-
-test('a problem of the core stands at the entry that it is about', () => {
-  const said = { kind: 'problem', message: { text: '', quantities: {} } } as const;
-  expect(entryOf({ ...said, field: 'coverage.least' })).toBe('rate');
-  expect(entryOf({ ...said, field: 'shapes.2.areaM2' })).toBe('shape.2');
-  expect(entryOf({ ...said, field: 'parts.0.length' })).toBeUndefined();
+  expect(isProblem(planFinish([inside], readFinishForm(form({ insideCoats: '0' }))))).toBe(true);
 });

@@ -3,10 +3,13 @@ import { expect, test } from 'vitest';
 import { emptyForm, type FinishForm } from '../../../src/screens/finish/finish-form.ts';
 import { readFinishForm } from '../../../src/screens/finish/read-finish-form.ts';
 import { finishById } from '../../../src/tables/finishes.ts';
+import { units } from '../../../src/ui/units.ts';
 import { outside } from '../../setup/outside.ts';
 
-const read = (change: Partial<FinishForm>, unit: 'in' | 'mm' = 'mm') =>
-  readFinishForm({ ...emptyForm, ...change }, unit);
+const read = (change: Partial<FinishForm>, unit: 'in' | 'mm' = 'mm') => {
+  units.value = { unit, nearest: 16 };
+  return readFinishForm({ ...emptyForm, ...change });
+};
 const wrong = (change: Partial<FinishForm>) => [...read(change).problems.keys()];
 
 test('an untouched form takes what is usual for the kind, and nothing is wrong', () => {
@@ -19,12 +22,13 @@ test('an untouched form takes what is usual for the kind, and nothing is wrong',
 test('where no air is typed the shop’s own stands, in either degrees', () => {
   const air = { celsius: 15, humidity: 50 };
   for (const unit of ['in', 'mm'] as const) {
-    const found = readFinishForm(emptyForm, unit, air);
+    units.value = { unit, nearest: 16 };
+    const found = readFinishForm(emptyForm, air);
     expect(found.air.celsius).toBeCloseTo(15, 9);
     // Ten degrees halve it, by the rule of the air: five below 20 °C are 2 ^ 0.5.
     expect(found.airFactor).toBeCloseTo(2 ** 0.5, 9);
   }
-  expect(readFinishForm({ ...emptyForm, celsius: '20' }, 'mm', air).airFactor).toBe(1);
+  expect(readFinishForm({ ...emptyForm, celsius: '20' }, air).airFactor).toBe(1);
 });
 
 test('the can wins over the table and is marked as its figure', () => {
@@ -44,12 +48,12 @@ test.each<[string, Partial<FinishForm>]>([
   ['coats', { coats: '' }],
   ['coats', { coats: '1.5' }],
   ['insideCoats', { insideCoats: '-1' }],
-  ['price.0', { containers: [{ size: '1 l', price: '' }] }],
-  ['price.0', { containers: [{ size: '1 l', price: '0' }] }],
-  ['container.0', { containers: [{ size: '', price: '5' }] }],
-  ['container.0', { containers: [{ size: '900 l', price: '5' }] }],
-  ['shape.0', { shapes: [{ name: 'leg', area: '', count: '1', treatment: 'shown' }] }],
-  ['shapeCount.0', { shapes: [{ name: '', area: '1', count: '0', treatment: 'shown' }] }],
+  ['containers.0.price', { containers: [{ size: '1 l', price: '' }] }],
+  ['containers.0.price', { containers: [{ size: '1 l', price: '0' }] }],
+  ['containers.0.litres', { containers: [{ size: '', price: '5' }] }],
+  ['containers.0.litres', { containers: [{ size: '900 l', price: '5' }] }],
+  ['shapes.0.areaM2', { shapes: [{ name: 'leg', area: '', count: '1', treatment: 'shown' }] }],
+  ['shapes.0.count', { shapes: [{ name: '', area: '1', count: '0', treatment: 'shown' }] }],
   ['celsius', { celsius: '2' }],
   ['humidity', { humidity: '99' }],
   ['wait', { wait: '24-2' }],
@@ -59,6 +63,9 @@ test.each<[string, Partial<FinishForm>]>([
   ['mix.a', { mix: { ...emptyForm.mix, on: true, a: '' } }],
   ['mix.densityA', { mix: { ...emptyForm.mix, on: true, a: '3', by: 'mass' } }],
   ['mix.potLife', { mix: { ...emptyForm.mix, on: true, a: '3', potLife: '0' } }],
+  ['mix.pace', { mix: { ...emptyForm.mix, on: true, a: '3', pace: '0' } }],
+  ['mix.pace', { mix: { ...emptyForm.mix, on: true, a: '3', pace: 'slow' } }],
+  ['mix.pace', { mix: { ...emptyForm.mix, on: true, a: '3', potLife: '40', pace: '1e9' } }],
   ['mix.left', { mix: { ...emptyForm.mix, on: true, a: '3', left: '0' } }],
 ])('says at %s what is wrong with %j', (entry, change) => {
   expect(wrong(change)).toEqual([entry]);
@@ -117,7 +124,7 @@ test('whatever is typed, no number comes out that is none', () => {
         wait,
         mix: { ...emptyForm.mix, on: true, a, left },
       };
-      const { problems: _, ...values } = readFinishForm(form, 'mm');
+      const { problems: _, ...values } = readFinishForm(form);
       expect(numbersIn(values).filter((number) => !Number.isFinite(number))).toEqual([]);
     }),
   );

@@ -1,14 +1,21 @@
-import { expect, test } from 'vitest';
-import { isProblem } from '../../../src/core/answer/problem.ts';
+import { afterEach, expect, test } from 'vitest';
 import { emptyForm, type MixText } from '../../../src/screens/finish/finish-form.ts';
-import { mixCoat, readMix } from '../../../src/screens/finish/read-mix.ts';
-import { solved } from '../../core/gluing/helpers.ts';
+import { readMix } from '../../../src/screens/finish/read-mix.ts';
+import { formReader } from '../../../src/ui/form-reader.ts';
+import { units } from '../../../src/ui/units.ts';
 import { outside } from '../../setup/outside.ts';
 
-const text = (change: Partial<MixText>): MixText => ({ ...emptyForm.mix, on: true, a: '3', ...change });
+afterEach(() => {
+  units.value = { unit: 'mm', nearest: 16 };
+});
+
+function read(change: Partial<MixText>) {
+  const reader = formReader();
+  return { ...readMix({ ...emptyForm.mix, on: true, a: '3', ...change }, reader), problems: reader.problems };
+}
 
 test('40 ml left of B at 3 to 1 make 160 ml', () => {
-  const { rest, problems } = readMix(text({ left: '40' }), 'mm');
+  const { rest, problems } = read({ left: '40' });
   expect(problems.size).toBe(0);
   // By hand: 40 of B with 3 x 40 of A. Doubles leave only rounding.
   expect(rest?.value.litres).toBeCloseTo(0.16, 12);
@@ -16,38 +23,29 @@ test('40 ml left of B at 3 to 1 make 160 ml', () => {
 });
 
 test('US fluid ounces for makers who read inches', () => {
+  units.value = { unit: 'in', nearest: 16 };
   // Doubles leave only rounding.
   outside({
     what: '1 fl oz left of a part, litres',
     source: 'nist-sp811',
     at: 'appendix B',
     expected: 0.0295735295625,
-    got: readMix(text({ left: '1', leftPart: 'A' }), 'in').rest?.value.litresA,
+    got: read({ left: '1', leftPart: 'A' }).rest?.value.litresA,
     tolerance: 5e-13,
   });
 });
 
 test('by mass both densities are needed, and then a scale is served', () => {
-  expect([...readMix(text({ by: 'mass' }), 'mm').problems.keys()]).toEqual(['densityA']);
-  const { ratio } = readMix(text({ by: 'mass', densityA: '1', densityB: '0,9' }), 'mm');
-  const coat = ratio && solved(mixCoat(0.2, ratio, undefined, ''));
-  expect((coat?.each.value.gramsA ?? 0) / (coat?.each.value.gramsB ?? 1)).toBeCloseTo(3, 12);
+  expect([...read({ by: 'mass' }).problems.keys()]).toEqual(['mix.densityA']);
+  const { rest } = read({ by: 'mass', densityA: '1', densityB: '0,9', left: '40' });
+  expect((rest?.value.gramsA ?? 0) / (rest?.value.gramsB ?? 1)).toBeCloseTo(3, 12);
 });
 
 test('a slow hand and a short pot life ask for two batches', () => {
-  const { ratio, potLifeSeconds } = readMix(text({ potLife: '40' }), 'mm');
-  expect(potLifeSeconds).toBe(2400);
-  if (!ratio) throw new Error('no ratio');
   // By hand: four fifths of 40 min is 32 min; a coat of 60 min needs two batches, one of 32 min needs one.
-  const slow = solved(mixCoat(0.2, ratio, potLifeSeconds, '60'));
-  expect(slow.batches?.value.count).toBe(2);
-  expect(slow.each.value.litres).toBeCloseTo(0.1, 12);
-  expect(solved(mixCoat(0.2, ratio, potLifeSeconds, '32')).batches?.value.count).toBe(1);
-  expect(solved(mixCoat(0.2, ratio, potLifeSeconds, '')).batches).toBeUndefined();
-});
-
-test.each(['0', 'slow', '1e9'])('a pace of %s is said at its entry', (pace) => {
-  const { ratio } = readMix(text({}), 'mm');
-  const found = ratio && mixCoat(0.2, ratio, 2400, pace);
-  expect(isProblem(found) && found.field).toBe('pace');
+  const slow = read({ potLife: '40', pace: '60' });
+  expect(slow.potLifeSeconds).toBe(2400);
+  expect(slow.batches?.value).toBe(2);
+  expect(read({ potLife: '40', pace: '32' }).batches?.value).toBe(1);
+  expect(read({ potLife: '40' }).batches).toBeUndefined();
 });
