@@ -4,9 +4,9 @@ import { saveFile } from '../ui/save-file.ts';
 import { notify } from './notices.ts';
 
 /** Hands over waits as alarms: the app can't wake a locked phone, a calendar can. */
-export async function saveCalendar(name: string, timers: readonly CalendarTimer[]): Promise<void> {
+export async function saveCalendar(timers: readonly CalendarTimer[]): Promise<void> {
   const text = calendarFile(timers, Date.now());
   if (isProblem(text)) return notify(text.message.text);
-  const how = await saveFile(name, 'text/calendar', text);
+  const how = await saveFile('boardwright.ics', 'text/calendar', text);
   if (how === 'saved') notify('Saved. Open the file to put them in your calendar.');
 }

@@ -1,11 +1,18 @@
 import { badNumber } from '../core/answer/bad-number.ts';
-import type { Problem } from '../core/answer/problem.ts';
+import { parseNumber } from '../core/answer/parse-number.ts';
+import { isProblem, type Outcome, type Problem } from '../core/answer/problem.ts';
 import { units } from './units.ts';
 
 /** Temperatures are typed in the maker's own degrees: those that go with inches, or with millimetres. */
 export const degreesSign = (): string => (units.value.unit === 'in' ? '°F' : '°C');
 export const toCelsius = (typed: number): number => (units.value.unit === 'in' ? (typed - 32) / 1.8 : typed);
 export const fromCelsius = (celsius: number): number => (units.value.unit === 'in' ? celsius * 1.8 + 32 : celsius);
+
+/** Reads the maker's own degrees as degrees Celsius. */
+export function parseDegrees(text: string): Outcome<number> {
+  const typed = parseNumber(text);
+  return isProblem(typed) ? typed : toCelsius(typed);
+}
 
 /** Why a typed temperature can't be that of a shop or of its wood. */
 export const badTemperature = (typed: number): Problem | undefined =>

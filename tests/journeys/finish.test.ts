@@ -175,7 +175,7 @@ describe('a cabinet with bare insides', () => {
     await step('Rub coat 1 dull');
     const download = page().waitForEvent('download');
     await press('Put into the calendar');
-    expect((await download).suggestedFilename()).toBe('boardwright-finish.ics');
+    expect((await download).suggestedFilename()).toBe('boardwright.ics');
     await done();
   });
 

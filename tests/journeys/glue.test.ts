@@ -216,13 +216,13 @@ describe('the clock', () => {
     expect(await links.count()).toBe(10);
     expect(await links.filter({ hasText: 'left' }).count()).toBe(10);
     await page().clock.fastForward('36:00');
-    await says(/ended/);
+    await says(/Ended/);
     // Clamped a minute apart: some are due, some are not.
-    const ended = await links.filter({ hasText: 'ended' }).count();
+    const ended = await links.filter({ hasText: 'Ended' }).count();
     expect(ended).toBeGreaterThan(0);
     expect(ended).toBeLessThan(10);
     await page().clock.fastForward('10:00');
-    await page().getByRole('link', { name: /ended/ }).nth(9).waitFor();
+    await page().getByRole('link', { name: /Ended/ }).nth(9).waitFor();
   });
 });
 
@@ -318,7 +318,7 @@ describe('before the glue', () => {
     await press('Put into the calendar');
     const file = await saving;
     const calendar = new ICAL.Component(ICAL.parse(readFileSync((await file.path()) as string, 'utf8')));
-    expect(file.suggestedFilename()).toBe('glue-up.ics');
+    expect(file.suggestedFilename()).toBe('boardwright.ics');
     expect(calendar.getAllSubcomponents('vevent').map((event) => event.getFirstPropertyValue('summary'))).toEqual([
       'Ready to plane: Glue-up',
       'Full strength: Glue-up',

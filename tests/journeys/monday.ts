@@ -1,5 +1,5 @@
 import { tickAll } from '../../src/core/steps/progress.ts';
-import { runOf, timerOf, withEvent } from '../../src/screens/glue/glue-events.ts';
+import { timerOf, withEvent } from '../../src/screens/glue/glue-events.ts';
 import { backupText } from '../../src/store/backup/backup-text.ts';
 import { schemaVersion } from '../../src/store/migrations/list.ts';
 import type { Plan } from '../../src/store/records/plan.ts';
@@ -30,7 +30,7 @@ export async function mondaysBackup(): Promise<string> {
   const spread = started(typed({ name: 'Door panel' }), clampedAt - 4 * minute, cabinet);
   const door = withEvent({ ...spread, id: 'door', revision: 1, stage: 'p2/1' }, 'clamped', clampedAt);
   const clamps: Timer = {
-    ...(timerOf(door, sure(runOf(door)).phases, clampedAt) as Timer),
+    ...(timerOf(door, clampedAt) as Timer),
     id: 'timer-door',
     revision: 1,
   };

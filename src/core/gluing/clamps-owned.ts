@@ -29,7 +29,7 @@ export interface ClampsCompared {
  * Which of the maker's clamps go on, and what is short.
  *
  * @param needed force in newtons, and how many clamps the spread of pressure asks for at least
- * @param panelWidth mm across the panel, cauls included: a clamp must open that far
+ * @param across mm across the panel, cauls included: a clamp must open that far
  * @param owned kinds on the rack, free today; force in newtons, reach in mm
  * @returns clamps to take, force reached in newtons, what is missing, and what helps
  * @valid one row of clamps across one panel
@@ -40,12 +40,12 @@ export interface ClampsCompared {
  */
 export function compareClamps(
   needed: Pick<ClampCount, 'force' | 'leastForSpread'>,
-  panelWidth: number,
+  across: number,
   owned: readonly OwnedClamps[],
 ): Outcome<ClampsCompared> {
   const size = { above: 0, most: 12000 };
   const bad =
-    firstBad([['panelWidth', 'The width of the panel', panelWidth, 'mm', size]]) ??
+    firstBad([['across', 'The width of the panel', across, 'mm', size]]) ??
     firstBad(
       owned.flatMap(({ name, count, force, reach }, at) => [
         [`owned.${at}.count`, `The number of ${name}`, count, 'count', { least: 0, most: 500, whole: true }],
@@ -55,7 +55,7 @@ export function compareClamps(
     );
   if (bad) return bad;
 
-  const reaching = owned.filter(({ reach }) => reach >= panelWidth).sort((a, b) => b.force - a.force);
+  const reaching = owned.filter(({ reach }) => reach >= across).sort((a, b) => b.force - a.force);
   const forSpread = needed.leastForSpread;
   const take: { name: string; count: number }[] = [];
   let force = 0;
@@ -71,7 +71,7 @@ export function compareClamps(
   const missing = Math.max(0, forSpread - taken);
   const missingForce = Math.max(0, needed.force - force);
 
-  const tooShort = owned.reduce((sum, { reach, count }) => sum + (reach < panelWidth ? count : 0), 0);
+  const tooShort = owned.reduce((sum, { reach, count }) => sum + (reach < across ? count : 0), 0);
   const helps: Phrase[] = [];
   if (missing > 0) helps.push(phrase('Wider cauls: {missing} clamps are missing.', { missing: count(missing) }));
   if (missingForce > 0)
@@ -85,7 +85,7 @@ export function compareClamps(
       helps.push(
         phrase('Two stages: {short} clamps are too short for {width}, but may reach across a sub-panel.', {
           short: count(tooShort),
-          width: mm(panelWidth),
+          width: mm(across),
         }),
       );
     helps.push(phrase('Fewer panels at once, so that all clamps are free.'));

@@ -2,6 +2,7 @@ import { badInstant } from '../answer/bad-instant.ts';
 import { type Phrase, phrase } from '../answer/phrase.ts';
 import { type Outcome, problem } from '../answer/problem.ts';
 import { seconds } from '../answer/quantity.ts';
+import type { Range } from '../answer/range.ts';
 import { type AdhesivePhase, type AdhesiveTimes, isHurry } from './adhesive.ts';
 
 /** What has happened so far; instants in milliseconds since the epoch. The rest is expected. */
@@ -13,15 +14,16 @@ export interface GlueUpEvents {
   /** All clamps tight. */
   readonly clampedAt?: number | undefined;
   readonly unclampedAt?: number | undefined;
+  /** Fit for the plane, as the maker says. */
+  readonly restedAt?: number | undefined;
 }
 
 /** A stretch of a glue-up. In `open` and `closed` the maker hurries, in the others he waits. */
 export interface GluePhase {
   readonly id: AdhesivePhase;
   readonly title: string;
-  readonly kind: 'hurry' | 'wait';
-  /** Rest and cure end by themselves; the others when the maker says so. */
-  readonly endedBy: 'maker' | 'clock';
+  /** Seconds that it takes. */
+  readonly takes: Range;
   /** ms since the epoch */
   readonly from: number;
   /** To hurry: the glue may be past it from here on. To wait: safe from here on. */
@@ -52,6 +54,7 @@ const eventNames: Readonly<Record<keyof GlueUpEvents, string>> = {
   closedAt: 'The closing',
   clampedAt: 'The clamping',
   unclampedAt: 'The unclamping',
+  restedAt: 'The end of the rest',
 };
 
 function badEvents(events: GlueUpEvents) {
@@ -84,21 +87,13 @@ function badEvents(events: GlueUpEvents) {
 export function glueUp(times: AdhesiveTimes, events: GlueUpEvents): Outcome<GlueUp> {
   const bad = badEvents(events);
   if (bad) return bad;
-  const { startedAt, unclampedAt } = events;
+  const { startedAt, unclampedAt, restedAt } = events;
   const phases: GluePhase[] = [];
   const add = (id: AdhesivePhase, from: number, over: boolean) => {
-    const { least, most } = times[id];
-    const [kind, until, other] = isHurry(id) ? (['hurry', least, most] as const) : (['wait', most, least] as const);
-    const added: GluePhase = {
-      id,
-      title: titles[id],
-      kind,
-      endedBy: id === 'rest' || id === 'cure' ? 'clock' : 'maker',
-      from,
-      until: from + until * 1000,
-      other: from + other * 1000,
-      over,
-    };
+    const takes = times[id];
+    const [least, most] = [from + takes.least * 1000, from + takes.most * 1000];
+    const [until, other] = isHurry(id) ? [least, most] : [most, least];
+    const added: GluePhase = { id, title: titles[id], takes, from, until, other, over };
     phases.push(added);
     return added;
   };
@@ -109,7 +104,7 @@ export function glueUp(times: AdhesiveTimes, events: GlueUpEvents): Outcome<Glue
   const closed = add('closed', closedAt, clamped);
   const clampedAt = events.clampedAt ?? Math.min(closed.until, unclampedAt ?? closed.until);
   const clamp = add('clamp', clampedAt, unclampedAt !== undefined);
-  add('rest', unclampedAt ?? clamp.until, false);
+  add('rest', unclampedAt ?? clamp.until, restedAt !== undefined);
   add('cure', clampedAt, false);
 
   const remarks: Phrase[] = [];

@@ -1,6 +1,7 @@
+import { CalendarButton } from '../../app/calendar-button.tsx';
 import { useNow } from '../../app/now.ts';
-import { saveCalendar } from '../../app/save-calendar.ts';
 import { useWakeLock } from '../../app/wake-lock.ts';
+import type { CalendarTimer } from '../../core/calendar/calendar-file.ts';
 import type { Timer } from '../../store/records/timer.ts';
 import { timers as kept } from '../../store/timers.ts';
 import { Button } from '../../ui/button.tsx';
@@ -45,20 +46,16 @@ function Running({ timers, steps }: Props) {
           </div>
         );
       })}
-      {later.length > 0 && <Button onClick={() => saveWaits(later)}>Put into the calendar</Button>}
+      <CalendarButton of={later.map(inCalendar)} />
     </section>
   );
 }
 
 const end = ({ id }: Timer) => kept.edit(id, (timer) => ({ ...timer, doneAt: Date.now() }));
 
-const saveWaits = (timers: readonly Timer[]) =>
-  saveCalendar(
-    'boardwright-finish.ics',
-    timers.map(({ id, phase, name, endsAt, revision }) => ({
-      uid: `${id}@boardwright`,
-      title: `${phase}: ${name}`,
-      endsAt,
-      sequence: revision,
-    })),
-  );
+const inCalendar = ({ id, phase, name, endsAt, revision }: Timer): CalendarTimer => ({
+  uid: `${id}@boardwright`,
+  title: `${phase}: ${name}`,
+  endsAt,
+  sequence: revision,
+});

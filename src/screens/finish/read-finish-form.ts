@@ -17,7 +17,7 @@ import { type FinishShape, partsArea } from '../../core/finishing/part-area.ts';
 import type { Air } from '../../core/moisture/equilibrium-moisture.ts';
 import { finishById, finishes } from '../../tables/finishes.ts';
 import { formReader } from '../../ui/form-reader.ts';
-import { toCelsius } from '../../ui/temperature.ts';
+import { parseDegrees } from '../../ui/temperature.ts';
 import { units } from '../../ui/units.ts';
 import type { FinishForm } from './finish-form.ts';
 import { type ReadMix, readMix } from './read-mix.ts';
@@ -125,9 +125,8 @@ export function readFinishForm(form: FinishForm, air = usualAir): ReadFinish {
     return found(partsArea([], [{ ...one, treatment: 'shown' }]), inRow(at)) ? [one] : [];
   });
 
-  const celsius = typed('celsius', form.celsius, parseNumber);
   const today = {
-    celsius: celsius === undefined ? air.celsius : toCelsius(celsius),
+    celsius: typed('celsius', form.celsius, parseDegrees) ?? air.celsius,
     humidity: typed('humidity', form.humidity, parseNumber) ?? air.humidity,
   };
 

@@ -17,7 +17,7 @@ export function AdhesiveEntries({ form, change, entry, glueups }: FormProps & { 
         options={options}
         onInput={(kind) => change(withAdhesive(form, kind, glueups))}
       />
-      <NumberField label="Temperature" hint={degreesSign()} {...entry('temperature')} />
+      <NumberField label="Temperature" hint={degreesSign()} {...entry('celsius')} />
     </div>
   );
 }

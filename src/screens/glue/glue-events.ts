@@ -9,7 +9,7 @@ import {
   timesBy,
 } from '../../core/gluing/adhesive.ts';
 import { adhesiveTimes } from '../../core/gluing/adhesive-times.ts';
-import { type GluePhase, type GlueUp, type GlueUpEvents, glueUp } from '../../core/gluing/glue-up.ts';
+import { type GlueUp, type GlueUpEvents, glueUp } from '../../core/gluing/glue-up.ts';
 import { type PhaseAt, phaseAt } from '../../core/gluing/phase-at.ts';
 import type { Glueup } from '../../store/records/glueup.ts';
 import type { Timer } from '../../store/records/timer.ts';
@@ -42,50 +42,44 @@ export function timesOf({ adhesive, celsius, label, phases }: Glueup): AdhesiveT
   return timesBy((name) => range(phases.find((phase) => phase.name === name)?.seconds ?? 0));
 }
 
-export function eventsOf({ phases, created, startedAt = created, unclampedAt }: Glueup): GlueUpEvents {
+export function eventsOf({ phases, created, startedAt = created, unclampedAt, restedAt }: Glueup): GlueUpEvents {
   const begunAt = (name: AdhesivePhase) => phases.find((phase) => phase.name === name)?.startedAt;
-  return { startedAt, closedAt: begunAt('closed'), clampedAt: begunAt('clamp'), unclampedAt };
+  return { startedAt, closedAt: begunAt('closed'), clampedAt: begunAt('clamp'), unclampedAt, restedAt };
 }
 
-/** The glue-up along the clock. Its rest stays on view past its end, until the maker has seen it. */
-export function runOf(glueup: Glueup): Outcome<GlueUp> {
-  const run = glueUp(timesOf(glueup), eventsOf(glueup));
-  if (isProblem(run)) return run;
-  const over = glueup.restedAt !== undefined;
-  return {
-    ...run,
-    phases: run.phases.map((phase) => (phase.id === 'rest' ? { ...phase, endedBy: 'maker', over } : phase)),
-  };
-}
+/** The glue-up along the clock. */
+export const runOf = (glueup: Glueup): Outcome<GlueUp> => glueUp(timesOf(glueup), eventsOf(glueup));
 
 /** Which phase it is in, and how long that still runs. */
-export function phaseOf(glueup: Glueup, now: number): Outcome<PhaseAt<GluePhase>> {
+export function phaseOf(glueup: Glueup, now: number): Outcome<PhaseAt> {
   const run = runOf(glueup);
   return isProblem(run) ? run : phaseAt(run.phases, now);
 }
 
 /** The timer of the phase that now runs, for the bench; undefined when nothing is waited for. */
-export function timerOf(glueup: Glueup, phases: readonly GluePhase[], at: number): Omit<Timer, 'id'> | undefined {
-  const phase = phases.find(({ over, id, until }) => !over && (id !== 'cure' || until > at));
-  if (!phase) return undefined;
+export function timerOf(glueup: Glueup, now: number): Timer | undefined {
+  const { id, name, demo, startedAt = now } = glueup;
+  // A clock that was set back shows a moment before the start.
+  const at = phaseOf(glueup, Math.max(now, startedAt));
+  if (isProblem(at) || !at.phase) return undefined;
+  const { title, from, until } = at.phase;
   return {
-    created: at,
-    updated: at,
+    id: crypto.randomUUID(),
+    created: now,
+    updated: now,
     revision: 0,
-    ...(glueup.demo && { demo: true }),
-    name: glueup.name,
-    for: { kind: 'glueup', id: glueup.id },
-    phase: phase.title,
-    startedAt: phase.from,
-    endsAt: phase.until,
+    ...(demo && { demo }),
+    name,
+    for: { kind: 'glueup', id },
+    phase: title,
+    startedAt: from,
+    endsAt: until,
   };
 }
 
 /** How far the glue-up is: how many of the events are behind it. */
-export function stepOf(glueup: Glueup): number {
-  const { closedAt, clampedAt, unclampedAt } = eventsOf(glueup);
-  return [closedAt, clampedAt, unclampedAt, glueup.restedAt].findLastIndex((at) => at !== undefined) + 1;
-}
+export const stepOf = (glueup: Glueup): number =>
+  Object.values(eventsOf(glueup)).findLastIndex((at) => at !== undefined);
 
 /**
  * The glue-up once something more has happened. Nothing is forbidden: what went another way than the times ask is
@@ -94,7 +88,7 @@ export function stepOf(glueup: Glueup): number {
 export function withEvent(glueup: Glueup, event: GlueEvent, now: number): Glueup {
   const told = glueEvents.slice(stepOf(glueup)).find((one) => one.event === event);
   if (!told) return glueup;
-  const last = Math.max(...Object.values(eventsOf(glueup)).filter((at) => at !== undefined));
+  const last = Math.max(...Object.values(eventsOf(glueup)).map((at) => at ?? 0));
   const at = Math.max(now, last);
   const next: Glueup = {
     ...glueup,

@@ -34,7 +34,8 @@ export interface GlueForm {
   readonly caul: string;
   readonly species: string;
   readonly adhesive: string;
-  readonly temperature: string;
+  /** In the maker's own degrees. */
+  readonly celsius: string;
   readonly tool: GlueTool;
   readonly hands: string;
   readonly label: LabelTexts;
@@ -58,7 +59,7 @@ export function emptyForm(species: string, celsius = tableCelsius): GlueForm {
     caul: '',
     species,
     adhesive: adhesiveOf().id,
-    temperature: shownDegrees(celsius),
+    celsius: shownDegrees(celsius),
     tool: 'brush',
     hands: '1',
     label: {},

@@ -8,9 +8,9 @@ import type { FormProps } from './setup-form.tsx';
 
 /** What the label says: it goes before the table, and is kept for this kind. */
 export function LabelEntries({ form: { label }, change, trouble, read: { adhesive } }: FormProps & { read: ReadGlue }) {
-  const entry = (name: LabelEntry) => ({
+  const entry = (name: LabelEntry, field: string = name) => ({
     value: label[name] ?? '',
-    problem: trouble(`label.${name}`),
+    problem: trouble(`label.${field}`),
     onInput: (text: string) => change({ label: { ...label, [name]: text } }),
   });
   const typed = Object.values(label).filter((text) => text.trim() !== '').length;
@@ -23,7 +23,7 @@ export function LabelEntries({ form: { label }, change, trouble, read: { adhesiv
           <TextField
             label={phaseNames[phase]}
             hint={`${labelUnits[phase].sign}; table ${labelText(phase, adhesive.seconds[phase])}`}
-            {...entry(phase)}
+            {...entry(phase, `seconds.${phase}`)}
           />
         ))}
         <NumberField

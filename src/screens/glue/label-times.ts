@@ -1,13 +1,12 @@
-import { parseNumber } from '../../core/answer/parse-number.ts';
 import { parseRange } from '../../core/answer/parse-range.ts';
-import { isProblem, type Outcome, type Problem } from '../../core/answer/problem.ts';
 import { type Range, scaled } from '../../core/answer/range.ts';
 import { type AdhesivePhase, adhesivePhases } from '../../core/gluing/adhesive.ts';
 import type { AdhesiveLabel } from '../../core/gluing/adhesive-times.ts';
 import type { Glueup } from '../../store/records/glueup.ts';
 import { newest } from '../../store/records/newest.ts';
-import { fromCelsius, toCelsius } from '../../ui/temperature.ts';
-import type { LabelEntry, LabelTexts } from './glue-form.ts';
+import type { FormReader } from '../../ui/form-reader.ts';
+import { fromCelsius, parseDegrees } from '../../ui/temperature.ts';
+import type { LabelTexts } from './glue-form.ts';
 
 const minutes = { seconds: 60, sign: 'min' };
 const hours = { seconds: 3600, sign: 'h' };
@@ -15,30 +14,17 @@ const hours = { seconds: 3600, sign: 'h' };
 /** Labels give short times in minutes and long ones in hours. */
 export const labelUnits = { open: minutes, closed: minutes, clamp: minutes, rest: hours, cure: hours } as const;
 
-export interface ReadLabel {
-  readonly label: AdhesiveLabel;
-  readonly problems: ReadonlyMap<LabelEntry, Problem>;
-}
-
 /** What is typed in from the label; an empty entry leaves the table's figure. */
-export function readLabel(texts: LabelTexts): ReadLabel {
-  const problems = new Map<LabelEntry, Problem>();
-  const take = <T>(entry: LabelEntry, read: (text: string) => Outcome<T>, use: (value: T) => unknown) => {
-    const text = texts[entry]?.trim();
-    if (!text) return [];
-    const value = read(text);
-    if (!isProblem(value)) return [[entry, use(value)] as const];
-    problems.set(entry, value);
-    return [];
-  };
-  const times = adhesivePhases.flatMap((phase) =>
-    take(phase, parseRange, (value) => scaled(value, labelUnits[phase].seconds)),
-  );
-  const degrees = (['leastCelsius', 'atCelsius'] as const).flatMap((entry) => take(entry, parseNumber, toCelsius));
-  return {
-    label: { ...(times.length > 0 && { seconds: Object.fromEntries(times) }), ...Object.fromEntries(degrees) },
-    problems,
-  };
+export function readLabel(texts: LabelTexts, { typed }: FormReader): AdhesiveLabel {
+  const seconds = adhesivePhases.flatMap((phase) => {
+    const said = typed(`label.seconds.${phase}`, texts[phase] ?? '', parseRange);
+    return said ? [[phase, scaled(said, labelUnits[phase].seconds)]] : [];
+  });
+  const degrees = (['leastCelsius', 'atCelsius'] as const).flatMap((entry) => {
+    const said = typed(`label.${entry}`, texts[entry] ?? '', parseDegrees);
+    return said === undefined ? [] : [[entry, said]];
+  });
+  return { ...(seconds.length > 0 && { seconds: Object.fromEntries(seconds) }), ...Object.fromEntries(degrees) };
 }
 
 const rounded = (value: number) => String(Math.round(value * 100) / 100);

@@ -1,27 +1,12 @@
 import { useAll } from '../../app/live.ts';
 import { useNow } from '../../app/now.ts';
 import { routeTo } from '../../app/routes.ts';
-import { isProblem } from '../../core/answer/problem.ts';
 import { glueups } from '../../store/glueups.ts';
 import { pieces } from '../../store/pieces.ts';
-import type { Glueup } from '../../store/records/glueup.ts';
 import { clockTime } from '../../ui/clock-time.ts';
-import { Say } from '../../ui/say.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { ClockJumpNote } from './clock-jump-note.tsx';
-import { phaseOf } from './glue-events.ts';
-
-/** Whether anything is still waited for; what can't be told is looked at. */
-function isRunning(glueup: Glueup, now: number): boolean {
-  const at = phaseOf(glueup, now);
-  return glueup.restedAt === undefined || isProblem(at) || (at.phase !== undefined && at.overdueSeconds === 0);
-}
-
-/** When the next is due; what can't be told comes first. */
-function dueAt(glueup: Glueup, now: number): number {
-  const at = phaseOf(glueup, now);
-  return isProblem(at) ? 0 : (at.phase?.until ?? Number.POSITIVE_INFINITY);
-}
+import { RunningList, runningOf } from './running-list.tsx';
 
 /** What is in the glue now, and every glue-up kept. */
 export function ListScreen() {
@@ -29,8 +14,8 @@ export function ListScreen() {
   const allPieces = useAll(pieces);
   const now = useNow();
   if (!all || !allPieces) return null;
-  const running = all.filter((one) => isRunning(one, now)).sort((a, b) => dueAt(a, now) - dueAt(b, now));
-  const kept = all.filter((one) => !running.includes(one)).sort((a, b) => b.created - a.created);
+  const running = runningOf(all, now);
+  const kept = all.filter((one) => !running.some(({ glueup }) => glueup === one)).sort((a, b) => b.created - a.created);
   return (
     <Screen
       question="What is in the glue?"
@@ -48,11 +33,7 @@ export function ListScreen() {
           <span>Glue-ups run here, from the first glue to full strength.</span>
         </p>
       )}
-      <ul class="starts">
-        {running.map((glueup) => (
-          <Running glueup={glueup} now={now} />
-        ))}
-      </ul>
+      <RunningList of={running} />
       {allPieces.length > 0 && (
         <>
           <h2>Next for a piece</h2>
@@ -84,20 +65,5 @@ export function ListScreen() {
         </>
       )}
     </Screen>
-  );
-}
-
-function Running({ glueup, now }: { glueup: Glueup; now: number }) {
-  const at = phaseOf(glueup, now);
-  const calm = !isProblem(at) && at.phase?.kind === 'wait' && at.overdueSeconds === 0;
-  return (
-    <li>
-      <a class={calm ? 'answer wait next' : 'answer now next'} href={routeTo('glue', glueup.id)}>
-        <span class="soft">{glueup.name}</span>
-        <span class="figure words">
-          <Say phrase={isProblem(at) ? at.message : at.said} />
-        </span>
-      </a>
-    </li>
   );
 }

@@ -3,7 +3,6 @@ import type { Glueup } from '../../store/records/glueup.ts';
 import { findAdhesive } from '../../tables/adhesives.ts';
 import { Amount } from '../../ui/amount.tsx';
 import { clockTime } from '../../ui/clock-time.ts';
-import { timesOf } from './glue-events.ts';
 import { TimeRange } from './time-range.tsx';
 
 interface Props {
@@ -14,17 +13,16 @@ interface Props {
 
 /** What comes when, along the clock. */
 export function PhaseList({ phases, now, glueup }: Props) {
-  const times = timesOf(glueup);
   const { adhesive, celsius, label } = glueup;
   return (
     <section class="card" aria-label="What comes when">
       <dl class="facts">
-        {phases.map(({ id, title, until, over }) => (
+        {phases.map(({ id, title, takes, until, over }) => (
           <>
             <dt class={over ? 'soft' : ''}>
               {title}{' '}
               <span class="soft small">
-                <TimeRange of={times[id]} />
+                <TimeRange of={takes} />
                 {label?.seconds?.[id] && ', from the label'}
               </span>
             </dt>

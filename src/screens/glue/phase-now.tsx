@@ -1,6 +1,6 @@
 import { seconds } from '../../core/answer/quantity.ts';
-import type { GluePhase } from '../../core/gluing/glue-up.ts';
-import { sunkenSeams } from '../../core/gluing/glue-up.ts';
+import { isHurry } from '../../core/gluing/adhesive.ts';
+import { type GluePhase, sunkenSeams } from '../../core/gluing/glue-up.ts';
 import type { PhaseAt } from '../../core/gluing/phase-at.ts';
 import type { Glueup } from '../../store/records/glueup.ts';
 import { findAdhesive } from '../../tables/adhesives.ts';
@@ -10,27 +10,26 @@ import { Say } from '../../ui/say.tsx';
 
 interface Props {
   glueup: Glueup;
-  at: PhaseAt<GluePhase>;
+  at: PhaseAt;
   now: number;
 }
 
 /** The phase that runs: what is left of it, or how long ago it ended. */
-export function PhaseNow({ glueup, at: { phase, remainingSeconds, overdueSeconds }, now }: Props) {
+export function PhaseNow({ glueup, at: { phase, left }, now }: Props) {
   if (!phase)
     return (
       <p class="answer">
         <span class="figure words">Full strength</span>
       </p>
     );
-  const overdue = overdueSeconds > 0;
-  const hurry = phase.kind === 'hurry';
+  const overdue = left < 0;
   return (
-    <div class={hurry || overdue ? 'answer now' : 'answer wait'}>
+    <div class={isHurry(phase.id) || overdue ? 'answer now' : 'answer wait'}>
       <p class="soft" aria-live="polite">
         {phase.title} · {overdue ? 'ended' : 'time left'}
       </p>
       <p class="figure countdown" role="timer">
-        <Amount of={seconds(overdue ? overdueSeconds : remainingSeconds)} />
+        <Amount of={seconds(Math.abs(left))} />
         {overdue && ' ago'}
       </p>
       <p>{advice(phase, glueup, now)}</p>

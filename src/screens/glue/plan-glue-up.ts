@@ -5,13 +5,12 @@ import { adhesiveTimes } from '../../core/gluing/adhesive-times.ts';
 import { type ClampCount, clampCount } from '../../core/gluing/clamp-count.ts';
 import { clampPressure } from '../../core/gluing/clamp-pressure.ts';
 import { type ClampsCompared, compareClamps } from '../../core/gluing/clamps-owned.ts';
-import { type GlueAmount, type GlueTool, glueAmount, glueLoss } from '../../core/gluing/glue-amount.ts';
+import { type GlueAmount, glueAmount, glueLoss } from '../../core/gluing/glue-amount.ts';
 import { type SpreadTime, slowerKinds, spreadTime } from '../../core/gluing/spread-time.ts';
 import type { Shop } from '../../store/records/shop.ts';
 import { adhesives } from '../../tables/adhesives.ts';
 import { woodById } from '../../ui/wood-by-id.ts';
 import { clampForceFor, ownedClamps } from './clamp-force.ts';
-import type { Meets } from './glue-form.ts';
 import { paceOf } from './glue-pace.ts';
 import type { ReadGlue } from './read-glue-form.ts';
 
@@ -37,13 +36,7 @@ export interface GluePlan {
   readonly time: Outcome<TimePlan>;
 }
 
-type Asked = Pick<ReadGlue, 'seams' | 'caul' | 'adhesive' | 'celsius' | 'hands' | 'label'> & {
-  readonly across?: number | undefined;
-  readonly outerBoard?: number | undefined;
-  readonly tool: GlueTool;
-  readonly meets: Meets;
-  readonly species: string;
-};
+type Asked = Omit<ReadGlue, 'outerBoard' | 'problems' | 'missing'> & { readonly outerBoard?: number | undefined };
 
 /** All that is worked out before the glue is opened. */
 export function planGlueUp(asked: Asked, shop: Pick<Shop, 'clamps' | 'pace'>): GluePlan {

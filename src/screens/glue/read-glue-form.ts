@@ -1,93 +1,79 @@
 import { badNumber } from '../../core/answer/bad-number.ts';
-import { parseNumber } from '../../core/answer/parse-number.ts';
-import { isProblem, type Outcome, type Problem } from '../../core/answer/problem.ts';
+import { isProblem, type Problem } from '../../core/answer/problem.ts';
 import type { Adhesive } from '../../core/gluing/adhesive.ts';
-import { type AdhesiveLabel, tableCelsius } from '../../core/gluing/adhesive-times.ts';
-import { badSeamSize, type Seam } from '../../core/gluing/seam.ts';
+import type { AdhesiveLabel } from '../../core/gluing/adhesive-times.ts';
+import type { GlueTool } from '../../core/gluing/glue-amount.ts';
+import { badSeams, type Seam } from '../../core/gluing/seam.ts';
 import { parseLength } from '../../core/length/parse-length.ts';
-import { toCelsius } from '../../ui/temperature.ts';
+import { formReader } from '../../ui/form-reader.ts';
+import { parseDegrees } from '../../ui/temperature.ts';
 import { units } from '../../ui/units.ts';
-import { adhesiveOf, type GlueForm } from './glue-form.ts';
+import { adhesiveOf, type GlueForm, type Meets } from './glue-form.ts';
 import { readLabel } from './label-times.ts';
 import type { GluePlan } from './plan-glue-up.ts';
 
 export interface ReadGlue {
   readonly seams: readonly Seam[];
+  readonly meets: Meets;
+  readonly species: string;
   readonly across: number | undefined;
   readonly outerBoard: number | undefined;
   readonly caul: number;
+  readonly tool: GlueTool;
   readonly adhesive: Adhesive;
   readonly celsius: number;
   readonly hands: number;
   readonly label: AdhesiveLabel;
-  /** At `seams.0.length`, `across`, `temperature`, `label.open` and so on. */
+  /** By entry, named as the core names it: `seams.0.length`, `across`, `celsius`, `label.seconds.open`. */
   readonly problems: ReadonlyMap<string, Problem>;
-  /** Entries that are needed and still empty. */
+  /** What is wrong with seams that are half typed. */
   readonly missing: ReadonlyMap<string, Problem>;
 }
 
-/** More seams of one size than this in one glue-up are a slip. */
-const mostAlike = 60;
-
 /** Reads what was typed. Nothing is lost: what can't be read stands at its entry. */
 export function readGlueForm(form: GlueForm): ReadGlue {
-  const problems = new Map<string, Problem>();
-  const missing = new Map<string, Problem>();
-  const take = <T>(field: string, outcome: Outcome<T>): T | undefined => {
-    if (!isProblem(outcome)) return outcome;
-    problems.set(field, outcome);
-    return undefined;
-  };
-  const length = (field: string, text: string) =>
-    text.trim() === '' ? undefined : take(field, parseLength(text, units.value.unit));
-  const checked = (field: string, value: number | undefined, check: (value: number) => Problem | undefined) =>
-    value === undefined ? undefined : take(field, check(value) ?? value);
+  const reader = formReader();
+  const unfinished = formReader();
+  const length = (text: string) => parseLength(text, units.value.unit);
 
   const seams = form.seams.flatMap((row, at) => {
     // A row left empty is none; without any the clock alone is wanted.
-    if (row.length.trim() === '' && row.width.trim() === '') return [];
-    const side = (name: keyof Seam) => {
-      const field = `seams.${at}.${name}`;
-      if (row[name].trim() === '') missing.set(field, badSeamSize(name, Number.NaN) as Problem);
-      return checked(field, length(field, row[name]), (mm) => badSeamSize(name, mm));
+    const empty = [row.length, row.width].filter((text) => text.trim() === '').length;
+    if (empty === 2) return [];
+    const entry = `seams.${at}`;
+    const seam = {
+      length: reader.number(`${entry}.length`, row.length, length),
+      width: reader.number(`${entry}.width`, row.width, length),
     };
-    const seam = { length: side('length'), width: side('width') };
-    const field = `seams.${at}.count`;
-    const count = checked(field, take(field, parseNumber(row.count)), (value) =>
-      badNumber(field, 'The number of seams', value, 'count', { least: 1, most: mostAlike, whole: true }),
+    const good = (empty ? unfinished : reader).found(badSeams([seam]) ?? seam, (field) => field.replace('0', `${at}`));
+    const typed = reader.number(`${entry}.count`, row.count);
+    const count = reader.read(
+      `${entry}.count`,
+      badNumber('', 'The number of seams', typed, 'count', { least: 1, most: 60, whole: true }) ?? typed,
     );
-    return Object.values(seam).includes(undefined) || count === undefined
-      ? []
-      : Array.from({ length: count }, () => seam as Seam);
+    return good && count ? Array.from({ length: count }, () => good) : [];
   });
 
-  const degrees = take('temperature', parseNumber(form.temperature));
-  const label = readLabel(form.label);
-  for (const [entry, trouble] of label.problems) problems.set(`label.${entry}`, trouble);
   return {
     seams,
-    across: length('across', form.across),
-    outerBoard: length('outerBoard', form.outerBoard),
-    caul: length('caul', form.caul) ?? 0,
+    meets: form.meets,
+    species: form.species,
+    across: reader.typed('across', form.across, length),
+    outerBoard: reader.typed('outerBoard', form.outerBoard, length),
+    caul: reader.typed('caul', form.caul, length) ?? 0,
+    tool: form.tool,
     adhesive: adhesiveOf(form.adhesive),
-    celsius: degrees === undefined ? tableCelsius : toCelsius(degrees),
+    celsius: reader.number('celsius', form.celsius, parseDegrees),
     hands: Number(form.hands),
-    label: label.label,
-    problems,
-    missing,
+    label: readLabel(form.label, reader),
+    problems: reader.problems,
+    missing: unfinished.problems,
   };
 }
 
-/** What the core calls otherwise than the form does. */
-const entries: Readonly<Record<string, string>> = { celsius: 'temperature', panelWidth: 'across' };
-const judgedByCore = /^(temperature|across|outerBoard|caul|label)/;
-
-/** What is wrong with the plan itself, at the entry that it comes from. */
-export const planProblems = ({ times, clamps }: Pick<GluePlan, 'times' | 'clamps'>): Map<string, Problem> =>
-  new Map(
-    [clamps, times].filter(isProblem).flatMap((found) => {
-      const entry =
-        entries[found.field] ?? found.field.replace('label.seconds', 'label').replace(/\.(least|most)$/, '');
-      return judgedByCore.test(entry) ? [[entry, found]] : [];
-    }),
-  );
+/** What the core finds wrong with an entry; a range is one entry. */
+export const coreProblem = (
+  { times, clamps }: Pick<GluePlan, 'times' | 'clamps'>,
+  entry: string,
+): Problem | undefined =>
+  [times, clamps].filter(isProblem).find(({ field }) => field.replace(/\.(least|most)$/, '') === entry);

@@ -1,16 +1,18 @@
+import { CalendarButton } from '../../app/calendar-button.tsx';
 import { useFlow } from '../../app/flow.ts';
 import { notify, offerUndo } from '../../app/notices.ts';
 import { useNow } from '../../app/now.ts';
 import { routeTo } from '../../app/routes.ts';
 import { useWakeLock } from '../../app/wake-lock.ts';
 import { isProblem } from '../../core/answer/problem.ts';
+import { isHurry } from '../../core/gluing/adhesive.ts';
 import { Stale } from '../../store/commit.ts';
 import type { Glueup } from '../../store/records/glueup.ts';
 import { Button } from '../../ui/button.tsx';
 import { Say } from '../../ui/say.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { AlsoRunning } from './also-running.tsx';
-import { CalendarSave } from './calendar-save.tsx';
+import { calendarTimers } from './calendar-timers.ts';
 import { ClockJumpNote } from './clock-jump-note.tsx';
 import { glueEvents, phaseOf, runOf, stepOf } from './glue-events.ts';
 import { PhaseList } from './phase-list.tsx';
@@ -44,7 +46,7 @@ export function RunScreen({ glueup }: { glueup: Glueup }) {
       {told.label}
     </Button>
   );
-  const early = !isProblem(at) && at.phase?.kind === 'wait' && now < at.phase.other;
+  const early = !isProblem(at) && at.phase && !isHurry(at.phase.id) && now < at.phase.other;
 
   return (
     <Screen
@@ -73,7 +75,7 @@ export function RunScreen({ glueup }: { glueup: Glueup }) {
       )}
       {step === 0 && glueEvents[1] && button(glueEvents[1], false)}
       {!isProblem(run) && <PhaseList phases={run.phases} now={now} glueup={glueup} />}
-      <CalendarSave glueup={glueup} now={now} />
+      <CalendarButton of={calendarTimers(glueup, now)} />
       <AlsoRunning but={glueup.id} now={now} />
       <RunLog glueup={glueup} now={now} />
     </Screen>

@@ -15,7 +15,7 @@ import type { GlueForm } from './glue-form.ts';
 import { PlanAnswer } from './plan-answer.tsx';
 import { PlanDetails } from './plan-details.tsx';
 import { planGlueUp } from './plan-glue-up.ts';
-import { planProblems, readGlueForm } from './read-glue-form.ts';
+import { coreProblem, readGlueForm } from './read-glue-form.ts';
 import { SeamEntries } from './seam-entries.tsx';
 import { StagePick } from './stage-pick.tsx';
 import type { Progress } from './stage-progress.ts';
@@ -29,7 +29,7 @@ export interface FormProps {
   /** What is wrong with one entry, by its path. */
   trouble(entry: string): Problem | undefined;
   /** What an entry for words or a number needs. */
-  entry(name: 'temperature' | 'across' | 'outerBoard' | 'caul' | 'name'): {
+  entry(name: 'celsius' | 'across' | 'outerBoard' | 'caul' | 'name'): {
     readonly value: string;
     readonly problem: Problem | undefined;
     onInput(text: string): void;
@@ -46,19 +46,17 @@ interface Props {
 
 /** Before the glue: what is glued, with what, and whether time, glue and clamps are enough. */
 export function SetupForm({ piece, stages, progress, glueups, initial }: Props) {
-  const draft = useDraft<GlueForm>(`glue-form-1-${piece?.id ?? 'new'}`, initial);
+  const draft = useDraft<GlueForm>(`glue-form-2-${piece?.id ?? 'new'}`, initial);
   const [tried, setTried] = useState(false);
   const form = draft.value;
   if (!form) return null;
   const read = readGlueForm(form);
-  const plan = planGlueUp({ ...read, tool: form.tool, meets: form.meets, species: form.species }, shop.value);
-  const problems = new Map([...planProblems(plan), ...read.problems]);
-  const troubles = new Map([...(tried ? read.missing : []), ...problems]);
-  const [first] = troubles.values();
+  const plan = planGlueUp(read, shop.value);
+  const [first] = [...read.missing.values(), ...read.problems.values()];
 
   const start = async () => {
     setTried(true);
-    if (problems.size + read.missing.size > 0) return;
+    if (first) return;
     const glueup = startedGlueUp(form, read, plan, piece, Date.now());
     if (isProblem(glueup)) return;
     void askToNotify();
@@ -72,7 +70,8 @@ export function SetupForm({ piece, stages, progress, glueups, initial }: Props) 
   };
 
   const change = (part: Partial<GlueForm>) => draft.set({ ...form, ...part });
-  const trouble = (entry: string) => troubles.get(entry);
+  const trouble = (entry: string) =>
+    read.problems.get(entry) ?? (tried ? read.missing.get(entry) : undefined) ?? coreProblem(plan, entry);
   const props: FormProps = {
     form,
     change,

@@ -1,15 +1,13 @@
-import { isProblem } from '../../core/answer/problem.ts';
 import type { Change } from '../../store/commit.ts';
 import type { Glueup } from '../../store/records/glueup.ts';
 import type { Timer } from '../../store/records/timer.ts';
 import { timers } from '../../store/timers.ts';
 import { write } from '../../store/write.ts';
-import { type GlueEvent, runOf, timerOf, withEvent } from './glue-events.ts';
+import { type GlueEvent, timerOf, withEvent } from './glue-events.ts';
 
-const timerPut = (glueup: Glueup, at: number): Change[] => {
-  const run = runOf(glueup);
-  const timer = isProblem(run) ? undefined : timerOf(glueup, run.phases, at);
-  return timer ? [{ kind: 'timer', put: { ...timer, id: crypto.randomUUID() } as Timer }] : [];
+const timerPut = (glueup: Glueup, now: number): Change[] => {
+  const put = timerOf(glueup, now);
+  return put ? [{ kind: 'timer', put }] : [];
 };
 
 /** Stores a glue-up that begins, with its timer. Rejects with `WriteFailed` when the phone didn't take it. */

@@ -59,11 +59,11 @@ function Times({ of: { adhesive, celsius: degrees, label } }: { of: Glue }) {
         {adhesive.name} at <Amount of={celsius(degrees)} />
       </h2>
       <dl class="facts">
-        {run.phases.map(({ id, title }) => (
+        {run.phases.map(({ title, takes }) => (
           <>
             <dt>{title}</dt>
             <dd>
-              <TimeRange of={times.value[id]} />
+              <TimeRange of={takes} />
             </dd>
           </>
         ))}

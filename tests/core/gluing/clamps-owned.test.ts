@@ -39,7 +39,7 @@ describe('compareClamps', () => {
     });
   });
   it.each([
-    [0, [pipe], 'panelWidth'],
+    [0, [pipe], 'across'],
     [300, [{ ...pipe, count: -1 }], 'owned.0.count'],
     [300, [pipe, { ...pipe, force: 0 }], 'owned.1.force'],
     [300, [{ ...pipe, reach: Number.NaN }], 'owned.0.reach'],

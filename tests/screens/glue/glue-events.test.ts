@@ -7,26 +7,21 @@ import { hours, minutes, morning, started, typed } from './samples.ts';
 const told = (glueup: Glueup, ...events: readonly (readonly [GlueEvent, number])[]) =>
   events.reduce((now, [event, at]) => withEvent(now, event, at), glueup);
 
-function timer(glueup: Glueup, at: number) {
-  const run = runOf(glueup);
-  return isProblem(run) ? undefined : timerOf(glueup, run.phases, at);
-}
-
 describe('a glue-up with PVA at 20 degrees: 5 min open, 5 min closed, an hour in clamps, a day of rest', () => {
   test('one timer at a time, each from what was said last', () => {
     const open = started();
-    expect(timer(open, morning)).toMatchObject({ phase: 'Spread and close', endsAt: morning + minutes(5) });
+    expect(timerOf(open, morning)).toMatchObject({ phase: 'Spread and close', endsAt: morning + minutes(5) });
     const closed = told(open, ['closed', morning + minutes(3)]);
-    expect(timer(closed, morning + minutes(3))).toMatchObject({ phase: 'Clamp', endsAt: morning + minutes(8) });
+    expect(timerOf(closed, morning + minutes(3))).toMatchObject({ phase: 'Clamp', endsAt: morning + minutes(8) });
     const clamped = told(closed, ['clamped', morning + minutes(6)]);
-    expect(timer(clamped, morning + minutes(6))).toMatchObject({ endsAt: morning + minutes(66) });
+    expect(timerOf(clamped, morning + minutes(6))).toMatchObject({ endsAt: morning + minutes(66) });
     const off = told(clamped, ['unclamped', morning + minutes(70)]);
-    expect(timer(off, morning + minutes(70))).toMatchObject({ endsAt: morning + minutes(70) + hours(24) });
+    expect(timerOf(off, morning + minutes(70))).toMatchObject({ endsAt: morning + minutes(70) + hours(24) });
     // Full strength came a day after clamping, before the rest was over: nothing is waited for any more.
     const rested = told(off, ['rested', morning + minutes(70) + hours(24)]);
-    expect(timer(rested, morning + minutes(70) + hours(24))).toBeUndefined();
+    expect(timerOf(rested, morning + minutes(70) + hours(24))).toBeUndefined();
     // Planed early by the maker's own choice, the glue still sets on.
-    expect(timer(told(off, ['rested', morning + hours(14)]), morning + hours(14))).toMatchObject({
+    expect(timerOf(told(off, ['rested', morning + hours(14)]), morning + hours(14))).toMatchObject({
       phase: 'To full strength',
     });
     expect([open, closed, clamped, off, rested].map(stepOf)).toEqual([0, 1, 2, 3, 4]);
@@ -56,7 +51,7 @@ describe('a glue-up with PVA at 20 degrees: 5 min open, 5 min closed, an hour in
 
   test('the label’s times go before the table’s and stay with the glue-up', () => {
     const glueup = started(typed({ label: { open: '12' } }));
-    expect(timer(glueup, morning)?.endsAt).toBe(morning + minutes(12));
+    expect(timerOf(glueup, morning)?.endsAt).toBe(morning + minutes(12));
     expect(timesOf(JSON.parse(JSON.stringify(glueup))).open).toEqual({ least: 720, most: 720 });
   });
 

@@ -1,11 +1,13 @@
 import { expect, test } from 'vitest';
 import { labelTexts, lastLabel, readLabel } from '../../../src/screens/glue/label-times.ts';
+import { formReader } from '../../../src/ui/form-reader.ts';
 import { started, typed } from './samples.ts';
 
 test('minutes and hours as labels give them, and the same text again', () => {
   const texts = { open: '5–10', clamp: '45', cure: '24', atCelsius: '21', leastCelsius: '8' };
-  const { label, problems } = readLabel(texts);
-  expect(problems.size).toBe(0);
+  const reader = formReader();
+  const label = readLabel(texts, reader);
+  expect(reader.problems.size).toBe(0);
   expect(label).toEqual({
     seconds: {
       open: { least: 300, most: 600 },
@@ -16,7 +18,7 @@ test('minutes and hours as labels give them, and the same text again', () => {
     leastCelsius: 8,
   });
   expect(labelTexts(label)).toEqual(texts);
-  expect(readLabel({}).label).toEqual({});
+  expect(readLabel({}, formReader())).toEqual({});
 });
 
 test('the label of the last glue-up with that kind is the one that is kept', () => {

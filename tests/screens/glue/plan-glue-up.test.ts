@@ -59,9 +59,9 @@ describe('before the glue', () => {
   });
 
   test('below the least temperature there is no go, unless the label says so', () => {
-    const { times } = planned(typed({ temperature: '4' })).plan;
+    const { times } = planned(typed({ celsius: '4' })).plan;
     expect(isProblem(times) && times.message.text).toMatch(/^Don't glue at/);
-    expect(isProblem(planned(typed({ temperature: '4', label: { leastCelsius: '3' } })).plan.times)).toBe(false);
+    expect(isProblem(planned(typed({ celsius: '4', label: { leastCelsius: '3' } })).plan.times)).toBe(false);
   });
 
   test('label times the wrong way round are told', () => {

@@ -1,6 +1,6 @@
 import { afterEach, describe, expect, test } from 'vitest';
 import { emptyForm, emptySeam } from '../../../src/screens/glue/glue-form.ts';
-import { planProblems, readGlueForm } from '../../../src/screens/glue/read-glue-form.ts';
+import { coreProblem, readGlueForm } from '../../../src/screens/glue/read-glue-form.ts';
 import { units } from '../../../src/ui/units.ts';
 import { outside } from '../../setup/outside.ts';
 import { planned, typed } from './samples.ts';
@@ -24,7 +24,7 @@ describe('a glue-up as it is typed', () => {
   test('inches and degrees Fahrenheit go together', () => {
     units.value = { unit: 'in', nearest: 16 };
     const { seams, celsius } = readGlueForm(
-      typed({ seams: [{ ...emptySeam, length: "3' 4", width: '3/4' }], temperature: '68' }),
+      typed({ seams: [{ ...emptySeam, length: "3' 4", width: '3/4' }], celsius: '68' }),
     );
     // Tolerance: rounding of doubles.
     outside({
@@ -44,10 +44,9 @@ describe('a glue-up as it is typed', () => {
     ['seams.0.width', { seams: [{ count: '1', length: '1200', width: '3 in 20 mm' }] }],
     ['seams.0.count', { seams: [{ count: '0', length: '1200', width: '20' }] }],
     ['seams.0.count', { seams: [{ count: '1,5', length: '1200', width: '20' }] }],
-    ['temperature', { temperature: 'warm' }],
-    ['temperature', { temperature: '' }],
+    ['celsius', { celsius: 'warm' }],
     ['across', { across: '-5' }],
-    ['label.open', { label: { open: '10-5' } }],
+    ['label.seconds.open', { label: { open: '10-5' } }],
     ['label.atCelsius', { label: { atCelsius: 'x' } }],
   ])('what is wrong stands at %s', (field, change) => {
     const read = readGlueForm(typed(change));
@@ -59,21 +58,21 @@ describe('a glue-up as it is typed', () => {
     ['across', { across: '90 m' }],
     ['outerBoard', { outerBoard: '0' }],
     ['caul', { caul: '2 m' }],
-    ['temperature', { temperature: '40' }],
-    ['label.open', { label: { open: '0' } }],
-    ['label.clamp', { label: { clamp: '0-5' } }],
+    ['celsius', { celsius: '40' }],
+    ['celsius', { celsius: '' }],
+    ['label.seconds.open', { label: { open: '0' } }],
+    ['label.seconds.clamp', { label: { clamp: '0-5' } }],
     ['label.leastCelsius', { label: { leastCelsius: '90' } }],
   ])('what the core refuses stands at %s', (entry, change) => {
-    const { plan } = planned(typed(change));
-    expect([...planProblems(plan).keys()]).toEqual([entry]);
+    const { read, plan } = planned(typed(change));
+    expect(read.problems.size).toBe(0);
+    expect(coreProblem(plan, entry)).toBeDefined();
+    expect(coreProblem(planned(typed()).plan, entry)).toBeUndefined();
   });
 
-  test('a good form has no problem; no seams and clamps too weak are none of an entry', () => {
-    expect(planProblems(planned(typed({ seams: [emptySeam] })).plan).size).toBe(0);
-    expect(planProblems(planned(typed()).plan).size).toBe(0);
-    const form = typed({ seams: [{ count: '1', length: '12000', width: '12000' }] });
-    const { plan } = planned(form);
+  test('clamps too weak are a problem of no entry', () => {
+    const { read, plan } = planned(typed({ seams: [{ count: '1', length: '12000', width: '12000' }] }));
     expect(plan.clamps).toMatchObject({ kind: 'problem', field: 'clampForce' });
-    expect(planProblems(plan).size).toBe(0);
+    expect(read.problems.size).toBe(0);
   });
 });

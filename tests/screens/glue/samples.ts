@@ -25,8 +25,7 @@ export const typed = (change: Partial<GlueForm> = {}): GlueForm => ({
 
 export function planned(form: GlueForm, its: Pick<Shop, 'clamps' | 'pace'> = shop) {
   const read = readGlueForm(form);
-  const { tool, meets, species } = form;
-  return { read, plan: planGlueUp({ ...read, tool, meets, species }, its) };
+  return { read, plan: planGlueUp(read, its) };
 }
 
 export function started(form: GlueForm = typed(), now = morning, piece?: Piece): Glueup {
