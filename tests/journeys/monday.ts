@@ -6,7 +6,7 @@ import type { Plan } from '../../src/store/records/plan.ts';
 import type { Timer } from '../../src/store/records/timer.ts';
 import { finish, hour, minute, piece, timer } from '../screens/bench/records.ts';
 import { started, typed } from '../screens/glue/samples.ts';
-import { board, plan, run, sequence, sure } from '../screens/mill/records.ts';
+import { board, plan, run, sequence } from '../screens/mill/records.ts';
 
 /** Monday, 2 March 2026, eight in the morning. */
 export const eight = new Date('2026-03-02T08:00:00').getTime();

@@ -1,7 +1,7 @@
 import { badInstant } from '../answer/bad-instant.ts';
 import { firstBad, type NumberCheck } from '../answer/bad-number.ts';
 import { isProblem, type Outcome, type Problem, problem } from '../answer/problem.ts';
-import { count } from '../answer/quantity.ts';
+import { clampsAt } from './clamps-at.ts';
 import { type Needing, stageOrder } from './stage-order.ts';
 
 /** One stage of the day: hands first, then clamps alone, then rest before anything else may be done to it. */
@@ -43,40 +43,20 @@ export interface DayPlanInput {
   readonly windows?: readonly Window[];
 }
 
-/** Clamps in use at the busiest moment from `from` until `until`. */
-function busiest(booked: readonly StageTimes[], from: number, until: number): number {
-  const during = booked.filter((one) => one.from < until && one.unclampAt > from);
-  const moments = [from, ...during.map((one) => one.from).filter((at) => at > from)];
-  return Math.max(
-    ...moments.map((at) =>
-      during.filter((one) => one.from <= at && at < one.unclampAt).reduce((sum, one) => sum + one.clamps, 0),
-    ),
-  );
-}
-
-const seconds = { least: 0, most: 60 * 86400 };
-const whole = { least: 0, most: 1000, whole: true };
-
 function badInput({ stages, start, clampsOwned }: DayPlanInput): Problem | undefined {
-  const short = stages.findIndex(({ clamps }) => clamps > clampsOwned);
-  const stage = stages[short];
+  const longest = { least: 0, most: 60 * 86400 };
+  const clampsOf = { least: 0, most: clampsOwned, whole: true };
   return (
     badInstant('start', 'The start', start) ??
     firstBad([
-      ['clampsOwned', 'The number of clamps', clampsOwned, 'count', whole],
+      ['clampsOwned', 'The number of clamps', clampsOwned, 'count', { least: 0, most: 1000, whole: true }],
       ...stages.flatMap(({ name, handSeconds, clampSeconds, restSeconds, clamps }, at): NumberCheck[] => [
-        [`stages.${at}.handSeconds`, `The work for ${name}`, handSeconds, 'seconds', seconds],
-        [`stages.${at}.clampSeconds`, `The clamp time of ${name}`, clampSeconds, 'seconds', seconds],
-        [`stages.${at}.restSeconds`, `The rest of ${name}`, restSeconds, 'seconds', seconds],
-        [`stages.${at}.clamps`, `The clamps for ${name}`, clamps, 'count', whole],
+        [`stages.${at}.handSeconds`, `The work for ${name}`, handSeconds, 'seconds', longest],
+        [`stages.${at}.clampSeconds`, `The clamp time of ${name}`, clampSeconds, 'seconds', longest],
+        [`stages.${at}.restSeconds`, `The rest of ${name}`, restSeconds, 'seconds', longest],
+        [`stages.${at}.clamps`, `The clamps for ${name}`, clamps, 'count', clampsOf],
       ]),
-    ]) ??
-    (stage &&
-      problem(
-        `stages.${short}.clamps`,
-        `${stage.name} takes {needed} clamps and you have {owned}. Split it, or use wider cauls.`,
-        { needed: count(stage.clamps), owned: count(clampsOwned) },
-      ))
+    ])
   );
 }
 
@@ -144,8 +124,10 @@ function earliest(
     const from = Math.max(moment, window.from);
     const clampedAt = from + handMs;
     const unclampAt = clampedAt + clampSeconds * 1000;
-    if (busiest(planned, from, unclampAt) + clamps <= clampsOwned)
-      return { id, name, from, clampedAt, unclampAt, readyAt: unclampAt + restSeconds * 1000, clamps };
+    const free = [from, ...planned.map((one) => one.from)].every(
+      (at) => at < from || at >= unclampAt || clampsAt(planned, at) + clamps <= clampsOwned,
+    );
+    if (free) return { id, name, from, clampedAt, unclampAt, readyAt: unclampAt + restSeconds * 1000, clamps };
   }
   return undefined;
 }

@@ -1,3 +1,4 @@
+import { clampsAt, holdingAt } from './clamps-at.ts';
 import type { StageTimes, Window } from './day-plan.ts';
 
 /** A stretch in which more clamps are spoken for than there are. */
@@ -22,9 +23,10 @@ export interface DoubleBooking extends Window {
 export function doubleBookings(times: readonly StageTimes[], clampsOwned: number): DoubleBooking[] {
   const moments = [...new Set(times.flatMap(({ from, unclampAt }) => [from, unclampAt]))].sort((a, b) => a - b);
   return moments.slice(0, -1).flatMap((from, index) => {
-    const until = moments[index + 1] ?? from;
-    const during = times.filter((one) => one.clamps > 0 && one.from <= from && from < one.unclampAt);
-    const clamps = during.reduce((sum, one) => sum + one.clamps, 0);
-    return clamps > clampsOwned ? [{ from, until, clamps, stages: during.map(({ name }) => name) }] : [];
+    const clamps = clampsAt(times, from);
+    if (clamps <= clampsOwned) return [];
+    return [
+      { from, until: moments[index + 1] ?? from, clamps, stages: holdingAt(times, from).map(({ name }) => name) },
+    ];
   });
 }

@@ -12,10 +12,7 @@ interface Props {
 
 /** Where the clamps don't go round. */
 export function ClampTrouble({ short, twice, owned, now }: Props) {
-  const worst = twice.reduce<DoubleBooking | undefined>(
-    (most, one) => (most && most.clamps >= one.clamps ? most : one),
-    undefined,
-  );
+  const [worst] = twice.toSorted((a, b) => b.clamps - a.clamps);
   if (short.length === 0 && !worst) return null;
   return (
     <section class="card" aria-label="Clamps">

@@ -1,4 +1,5 @@
 import { isProblem } from '../../core/answer/problem.ts';
+import { fewestGroups } from '../../core/breakdown/fewest-groups.ts';
 import { panelLayout } from '../../core/breakdown/panel-layout.ts';
 import type { BreakdownProblem } from '../../core/breakdown/problem-types.ts';
 import { panelStages } from '../../core/gluing/panel-stages.ts';
@@ -27,12 +28,10 @@ export const planOf = (plans: readonly Plan[]): Plan | undefined =>
   plans.find(({ chosen }) => chosen) ?? [...plans].sort((a, b) => b.updated - a.updated)[0];
 
 interface Laid {
-  readonly widths: readonly number[];
-  /** How many neighbouring strips make each sub-panel. */
-  readonly groups: readonly number[];
+  /** Widths of the strips of each sub-panel, mm. */
+  readonly groups: readonly (readonly number[])[];
   /** mm that each strip is longer than the part. */
   readonly extra: number;
-  readonly guessed: boolean;
 }
 
 function laidBy(plan: Plan, part: Part, unit: number): Laid | undefined {
@@ -41,41 +40,30 @@ function laidBy(plan: Plan, part: Part, unit: number): Laid | undefined {
   const { strips, groups } = panelLayout(shop, plan, part.id, unit);
   if (strips.length === 0) return undefined;
   return {
-    widths: strips.map(({ jointed }) => jointed),
-    groups: groups.map((group) => group.length),
+    groups: groups.map((group) => group.map((at) => strips[at]?.jointed ?? 0)),
     extra: shop.lengthAllowance,
-    guessed: false,
   };
 }
 
-function guessed({ width }: Part, { strips, allowances, machines }: Shop): Laid {
-  const jointed = Math.max(10, strips.max - allowances.edge);
-  const number = Math.max(1, Math.ceil(width / jointed));
-  const each = width / number;
-  const perGroup = machines.planer.owned ? Math.max(1, Math.floor(machines.planer.width / each)) : number;
-  const many = Math.ceil(number / perGroup);
-  // As even as can be: five strips in two groups are three and two.
-  const groups = Array.from(
-    { length: many },
-    (_, at) => Math.ceil(((at + 1) * number) / many) - Math.ceil((at * number) / many),
-  );
-  return { widths: Array.from({ length: number }, () => each), groups, extra: allowances.length, guessed: true };
+function guessed({ width }: Part, { strips, allowances, machines: { planer } }: Shop): Laid {
+  const number = Math.max(1, Math.ceil(width / Math.max(10, strips.max - allowances.edge)));
+  const widths = Array<number>(number).fill(width / number);
+  const groups = fewestGroups(widths, planer.owned ? planer.width : Number.POSITIVE_INFINITY);
+  return { groups: groups.map((group) => widths.slice(0, group.length)), extra: allowances.length };
 }
 
 function stagesOfPanel(part: Part, unit: number, plan: Plan | undefined, shop: Shop): PieceStage[] {
-  const laid = (plan && laidBy(plan, part, unit)) ?? guessed(part, shop);
-  const stages = panelStages(
-    {
-      id: `${part.id}/${unit}`,
-      name: part.quantity > 1 ? `${part.name} ${unit}` : part.name,
-      length: part.length + laid.extra,
-      thickness: part.thickness,
-      strips: laid.widths,
-    },
-    laid.groups,
-  );
+  const planned = plan && laidBy(plan, part, unit);
+  const { groups, extra } = planned ?? guessed(part, shop);
+  const stages = panelStages({
+    id: `${part.id}/${unit}`,
+    name: part.quantity > 1 ? `${part.name} ${unit}` : part.name,
+    length: part.length + extra,
+    thickness: part.thickness,
+    groups,
+  });
   if (isProblem(stages)) return [];
-  return stages.map((stage) => ({ ...stage, meets: 'edge', species: part.species, guessed: laid.guessed }));
+  return stages.map((stage) => ({ ...stage, meets: 'edge', species: part.species, guessed: !planned }));
 }
 
 /** Every glue-up of a piece, none before what it needs: sub-panels, then panels, then what is put together from them. */
