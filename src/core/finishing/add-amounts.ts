@@ -1,21 +1,13 @@
 import { phrase } from '../answer/phrase.ts';
 import { litres } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
-import type { FinishAmount, LikelyRange } from './finish-amount.ts';
+import { type FinishAmount, inAll } from './finish-amount.ts';
 
 /** What one wood, outside or inside, takes. */
 export interface AmountOf {
   readonly what: string;
   readonly amount: Worked<FinishAmount>;
 }
-
-const none: LikelyRange = { least: 0, likely: 0, most: 0 };
-
-const add = (a: LikelyRange, b: LikelyRange): LikelyRange => ({
-  least: a.least + b.least,
-  likely: a.likely + b.likely,
-  most: a.most + b.most,
-});
 
 /**
  * What several woods take together, coat by coat: those with fewer coats drop out of the later ones.
@@ -35,17 +27,17 @@ const add = (a: LikelyRange, b: LikelyRange): LikelyRange => ({
  * @source arithmetic
  */
 export function addAmounts(amounts: readonly AmountOf[]): Worked<FinishAmount> {
+  const [first, ...others] = amounts;
+  if (first && others.length === 0) return first.amount;
   const most = Math.max(0, ...amounts.map(({ amount }) => amount.value.coats.length));
   const coats = Array.from({ length: most }, (_, index) =>
-    amounts.reduce((sum, { amount }) => add(sum, amount.value.coats[index] ?? none), none),
+    inAll(amounts.flatMap(({ amount }) => amount.value.coats[index] ?? [])),
   );
-  const total = coats.reduce(add, none);
-  const sole = amounts.length === 1 ? amounts[0]?.amount : undefined;
-  if (sole) return sole;
+  const total = inAll(coats);
   return {
     value: { coats, total },
     working: {
-      ...amounts[0]?.amount.working,
+      ...first?.amount.working,
       steps: [
         ...amounts.flatMap(({ what, amount }) =>
           amount.working.steps.map((step) => ({ ...step, finds: `${what}, ${step.finds}` })),

@@ -1,4 +1,4 @@
-import { badNumber } from '../answer/bad-number.ts';
+import { firstBad, type NumberCheck } from '../answer/bad-number.ts';
 import { phrase } from '../answer/phrase.ts';
 import type { Outcome, Problem } from '../answer/problem.ts';
 import { count, litres, money } from '../answer/quantity.ts';
@@ -29,21 +29,16 @@ const perMoney = 1000;
 
 /** More than this is no shop's order, litres; it also bounds the table below. */
 const mostLitres = 400;
-const mostContainers = 30;
 
-function badChoice(needLitres: number, containers: readonly Container[]): Problem | undefined {
-  const bad =
-    badNumber('litres', 'The amount', needLitres, 'litres', { least: 0, most: mostLitres }) ??
-    badNumber('containers', 'The number of sizes', containers.length, 'count', { least: 1, most: mostContainers });
-  if (bad) return bad;
-  for (const [index, { litres: size, price }] of containers.entries()) {
-    const wrong =
-      badNumber(`containers.${index}.litres`, 'The size', size, 'litres', { least: 1 / perLitre, most: mostLitres }) ??
-      badNumber(`containers.${index}.price`, 'The price', price, 'money', { above: 0, most: 1e6 });
-    if (wrong) return wrong;
-  }
-  return undefined;
-}
+const badChoice = (needLitres: number, containers: readonly Container[]): Problem | undefined =>
+  firstBad([
+    ['litres', 'The amount', needLitres, 'litres', { least: 0, most: mostLitres }],
+    ['containers', 'The number of sizes', containers.length, 'count', { least: 1, most: 30 }],
+    ...containers.flatMap(({ litres: size, price }, index): NumberCheck[] => [
+      [`containers.${index}.litres`, 'The size', size, 'litres', { least: 1 / perLitre, most: mostLitres }],
+      [`containers.${index}.price`, 'The price', price, 'money', { above: 0, most: 1e6 }],
+    ]),
+  ]);
 
 const divisor = (a: number, b: number): number => (b === 0 ? a : divisor(b, a % b));
 
@@ -112,7 +107,7 @@ export function chooseContainers(needLitres: number, containers: readonly Contai
     amount -= sizes[which] ?? amount;
   }
   const buy = containers
-    .map((one, index) => ({ litres: one.litres, price: one.price, count: counts[index] ?? 0 }))
+    .map(({ litres: size, price }, index) => ({ litres: size, price, count: counts[index] ?? 0 }))
     .filter((one) => one.count > 0)
     .sort((a, b) => b.litres - a.litres);
   const cost = counts.reduce((sum, number, index) => sum + number * (prices[index] ?? 0), 0) / perMoney;

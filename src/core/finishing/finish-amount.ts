@@ -1,4 +1,4 @@
-import { badNumber, badRange } from '../answer/bad-number.ts';
+import { badRange, firstBad } from '../answer/bad-number.ts';
 import { phrase } from '../answer/phrase.ts';
 import type { Outcome } from '../answer/problem.ts';
 import { factor, litres, m2, percent, quantity } from '../answer/quantity.ts';
@@ -16,6 +16,20 @@ export const mostCoats = 20;
 
 export interface LikelyRange extends Range {
   readonly likely: number;
+}
+
+/**
+ * Amounts together.
+ *
+ * @param amounts any number, all in one unit
+ * @returns their sum, end by end
+ * @valid amounts that lean the same way, as those of one can do
+ * @example inAll([{ least: 1, likely: 2, most: 3 }, { least: 1, likely: 1, most: 1 }]) // => { least: 2, likely: 3, most: 4 }
+ * @source arithmetic
+ */
+export function inAll(amounts: readonly LikelyRange[]): LikelyRange {
+  const sum = (end: keyof LikelyRange) => amounts.reduce((so, one) => so + one[end], 0);
+  return { least: sum('least'), likely: sum('likely'), most: sum('most') };
 }
 
 export interface FinishAmount {
@@ -53,11 +67,13 @@ export interface FinishUse {
 export function finishAmount(use: FinishUse): Outcome<Worked<FinishAmount>> {
   const { areaM2, coverage, coats, loss = 0, firstCoat = 1, source } = use;
   const bad =
-    badNumber('areaM2', 'The area', areaM2, 'm2', { above: 0, most: 1000 }) ??
     badRange('coverage', 'The spreading rate', coverage, 'm2PerLitre', { above: 0, most: 200 }) ??
-    badNumber('coats', 'The number of coats', coats, 'count', { least: 1, most: mostCoats, whole: true }) ??
-    badNumber('loss', 'The loss', loss, 'factor', { least: 0, most: 1 }) ??
-    badNumber('firstCoat', 'The thirst of the first coat', firstCoat, 'factor', { least: 1, most: 5 });
+    firstBad([
+      ['areaM2', 'The area', areaM2, 'm2', { above: 0, most: 1000 }],
+      ['coats', 'The number of coats', coats, 'count', { least: 1, most: mostCoats, whole: true }],
+      ['loss', 'The loss', loss, 'factor', { least: 0, most: 1 }],
+      ['firstCoat', 'The thirst of the first coat', firstCoat, 'factor', { least: 1, most: 5 }],
+    ]);
   if (bad) return bad;
 
   const coat = (thirst: number): LikelyRange => {
@@ -65,8 +81,7 @@ export function finishAmount(use: FinishUse): Outcome<Worked<FinishAmount>> {
     return { least: at(coverage.most), likely: at(likely(coverage)), most: at(coverage.least) };
   };
   const each = Array.from({ length: coats }, (_, index) => coat(index === 0 ? firstCoat : 1));
-  const sum = (end: keyof LikelyRange) => each.reduce((so, one) => so + one[end], 0);
-  const total = { least: sum('least'), likely: sum('likely'), most: sum('most') };
+  const total = inAll(each);
   const steps = each.map<WorkingStep>((one, index) => ({
     finds: `coat ${index + 1}`,
     by: phrase(

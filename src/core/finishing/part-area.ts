@@ -1,7 +1,7 @@
-import { badNumber } from '../answer/bad-number.ts';
-import { phrase } from '../answer/phrase.ts';
-import { type Outcome, type Problem, problem } from '../answer/problem.ts';
-import { count, m2, mm, quantity } from '../answer/quantity.ts';
+import { firstBad, type NumberCheck } from '../answer/bad-number.ts';
+import { type Phrase, phrase } from '../answer/phrase.ts';
+import { type Outcome, problem } from '../answer/problem.ts';
+import { count, m2, mm } from '../answer/quantity.ts';
 import type { Worked, WorkingStep } from '../answer/worked.ts';
 
 /** What a surface gets: the show finish, the finish for insides, or nothing. */
@@ -50,12 +50,7 @@ export interface PartsArea {
 /** Where no species is given. */
 export const anySpecies = '';
 
-const none: TreatedArea = { shown: 0, inside: 0, bare: 0 };
-
-const add = (area: TreatedArea, treatment: Treatment, m2More: number): TreatedArea => ({
-  ...area,
-  [treatment]: area[treatment] + m2More,
-});
+const none = { shown: 0, inside: 0, bare: 0 };
 
 /**
  * One surface of a part, joints and all, mm2.
@@ -75,20 +70,32 @@ export function surfaceMm2(
   return surface.startsWith('edge') ? length * thickness : width * thickness;
 }
 
-function badPart(part: FinishPart, at: string): Problem | undefined {
-  for (const side of ['length', 'width', 'thickness'] as const) {
-    const bad = badNumber(`${at}.${side}`, `The ${side} of ${part.name}`, part[side], 'mm', { above: 0, most: 12000 });
-    if (bad) return bad;
-  }
-  for (const surface of surfaces) {
-    const joined = part.surfaces?.[surface]?.joinedMm2 ?? 0;
-    const most = surfaceMm2(part, surface) * (1 + 1e-9);
-    const field = `${at}.surfaces.${surface}.joinedMm2`;
-    const bad = badNumber(field, `The joined area of ${part.name}`, joined, 'mm2', { least: 0, most });
-    if (bad) return bad;
-  }
-  return undefined;
-}
+const counts = { least: 1, most: 1000, whole: true };
+
+const partChecks = (part: FinishPart, index: number): NumberCheck[] => {
+  const { name, count: number = 1 } = part;
+  const at = `parts.${index}`;
+  return [
+    ...(['length', 'width', 'thickness'] as const).map(
+      (side): NumberCheck => [`${at}.${side}`, `The ${side} of ${name}`, part[side], 'mm', { above: 0, most: 12000 }],
+    ),
+    ...surfaces.map(
+      (surface): NumberCheck => [
+        `${at}.surfaces.${surface}.joinedMm2`,
+        `The joined area of ${name}`,
+        part.surfaces?.[surface]?.joinedMm2 ?? 0,
+        'mm2',
+        { least: 0, most: surfaceMm2(part, surface) * (1 + 1e-9) },
+      ],
+    ),
+    [`${at}.count`, `How many of ${name}`, number, 'count', counts],
+  ];
+};
+
+const shapeChecks = ({ name, areaM2, count: number = 1 }: FinishShape, index: number): NumberCheck[] => [
+  [`shapes.${index}.areaM2`, `The area of ${name}`, areaM2, 'm2', { above: 0, most: 1000 }],
+  [`shapes.${index}.count`, `How many of ${name}`, number, 'count', counts],
+];
 
 /**
  * The area of a piece that gets finish, by treatment and by species.
@@ -106,54 +113,50 @@ export function partsArea(
   shapes: readonly FinishShape[] = [],
 ): Outcome<Worked<PartsArea>> {
   if (parts.length + shapes.length === 0) return problem('parts', 'Nothing to finish yet. Add a part.');
-  const bySpecies = new Map<string, TreatedArea>();
-  let total = none;
+  const bad = firstBad([...parts.flatMap(partChecks), ...shapes.flatMap(shapeChecks)]);
+  if (bad) return bad;
+  const total = { ...none };
+  const bySpecies = new Map<string, typeof total>();
   const steps: WorkingStep[] = [];
-  const take = (species: string, treatment: Treatment, m2More: number) => {
-    total = add(total, treatment, m2More);
-    bySpecies.set(species, add(bySpecies.get(species) ?? none, treatment, m2More));
-  };
-  const counts = { least: 1, most: 1000, whole: true };
-
-  for (const [index, part] of parts.entries()) {
-    const { name, count: number = 1, species = anySpecies } = part;
-    const at = `parts.${index}`;
-    const bad = badPart(part, at) ?? badNumber(`${at}.count`, `How many of ${name}`, number, 'count', counts);
-    if (bad) return bad;
+  const take = (
+    { name, species = anySpecies, count: number = 1 }: Pick<FinishShape, 'name' | 'species' | 'count'>,
+    areas: readonly (readonly [treatment: Treatment, m2OfOne: number])[],
+    by: Phrase,
+  ) => {
+    const ofSpecies = bySpecies.get(species) ?? { ...none };
+    bySpecies.set(species, ofSpecies);
     let finished = 0;
-    for (const surface of surfaces) {
-      const { treatment = 'shown', joinedMm2 = 0 } = part.surfaces?.[surface] ?? {};
-      const each = Math.max(0, surfaceMm2(part, surface) - joinedMm2) / 1e6;
-      take(species, treatment, each * number);
-      if (treatment !== 'bare') finished += each * number;
+    for (const [treatment, m2OfOne] of areas) {
+      const area = m2OfOne * number;
+      ofSpecies[treatment] += area;
+      total[treatment] += area;
+      if (treatment !== 'bare') finished += area;
     }
-    steps.push({
-      finds: name,
-      by: phrase('{count} of {length} by {width} by {thickness}, less joined and bare.', {
-        count: count(number),
+    steps.push({ finds: name, by, gives: m2(finished) });
+  };
+  for (const part of parts)
+    take(
+      part,
+      surfaces.map((surface) => {
+        const { treatment = 'shown', joinedMm2 = 0 } = part.surfaces?.[surface] ?? {};
+        return [treatment, Math.max(0, surfaceMm2(part, surface) - joinedMm2) / 1e6];
+      }),
+      phrase('{count} of {length} by {width} by {thickness}, less joined and bare.', {
+        count: count(part.count ?? 1),
         length: mm(part.length),
         width: mm(part.width),
         thickness: mm(part.thickness),
       }),
-      gives: m2(finished),
-    });
-  }
-  for (const [index, { name, areaM2, treatment, count: number = 1, species = anySpecies }] of shapes.entries()) {
-    const at = `shapes.${index}`;
-    const bad =
-      badNumber(`${at}.areaM2`, `The area of ${name}`, areaM2, 'm2', { above: 0, most: 1000 }) ??
-      badNumber(`${at}.count`, `How many of ${name}`, number, 'count', counts);
-    if (bad) return bad;
-    take(species, treatment, areaM2 * number);
-    steps.push({
-      finds: name,
-      by: phrase(treatment === 'bare' ? '{count} of {area}, left bare.' : '{count} of {area}, added by hand.', {
-        count: count(number),
-        area: quantity(areaM2, 'm2'),
+    );
+  for (const shape of shapes)
+    take(
+      shape,
+      [[shape.treatment, shape.areaM2]],
+      phrase('{count} of {area}, added by hand, less bare.', {
+        count: count(shape.count ?? 1),
+        area: m2(shape.areaM2),
       }),
-      gives: m2(treatment === 'bare' ? 0 : areaM2 * number),
-    });
-  }
+    );
 
   const finishedM2 = total.shown + total.inside;
   if (finishedM2 === 0) return problem('parts', 'Every surface is bare or joined. Mark one as shown.');

@@ -1,4 +1,4 @@
-import { badNumber } from '../answer/bad-number.ts';
+import { firstBad, type NumberCheck } from '../answer/bad-number.ts';
 import { type Problem, problem } from '../answer/problem.ts';
 
 /** A glued joint, flat and rectangular: an edge joint is the panel's length by its thickness. */
@@ -18,32 +18,21 @@ export const seamArea = ({ length, width }: Seam): number => (length * width) / 
 /** Area of all seams together, m2. */
 export const seamsArea = (seams: readonly Seam[]): number => seams.reduce((sum, seam) => sum + seamArea(seam), 0);
 
-const names: Readonly<Record<keyof Seam, string>> = {
-  length: 'The length of a seam',
-  width: 'The thickness at a seam',
-};
-
 /**
- * Why a seam can't have this length or width, mm.
+ * Why these seams can't be glued: there are none, or one lacks a size.
  *
- * @param size which one
- * @param value mm
- * @param field of the problem, when it is another
- * @returns the problem, or undefined when the size can be
+ * @param seams sizes in mm
+ * @returns the problem, or undefined when they can be
  * @valid seams of furniture
- * @example badSeamSize('length', 0) // => { field: 'length' }
+ * @example badSeams([{ length: 0, width: 20 }]) // => { field: 'seams.0.length' }
  * @source the limits are common practice
  */
-export const badSeamSize = (size: keyof Seam, value: number, field: string = size): Problem | undefined =>
-  badNumber(field, names[size], value, 'mm', limits);
-
-/** Why these seams can't be glued: there are none, or one lacks a size. */
 export const badSeams = (seams: readonly Seam[]): Problem | undefined =>
   seams.length === 0
     ? problem('seams', 'Add a seam.')
-    : seams
-        .flatMap(({ length, width }, at) => [
-          badSeamSize('length', length, `seams.${at}.length`),
-          badSeamSize('width', width, `seams.${at}.width`),
-        ])
-        .find((bad) => bad !== undefined);
+    : firstBad(
+        seams.flatMap(({ length, width }, at): NumberCheck[] => [
+          [`seams.${at}.length`, 'The length of a seam', length, 'mm', limits],
+          [`seams.${at}.width`, 'The thickness at a seam', width, 'mm', limits],
+        ]),
+      );

@@ -47,11 +47,17 @@ export function planFinish(pieces: readonly Piece[], read: ReadFinish): Outcome<
   if (coatedM2 === 0) return problem('parts', 'All that gets finish is inside. Give the insides a coat.');
   const amount = addAmounts(amounts);
   const toBuy = Math.max(0, amount.value.total.likely - read.onShelf);
-  const chosen = chooseContainers(toBuy, read.containers);
-  const purchase = isProblem(chosen) ? undefined : chosen;
-  const perM2 = costPerM2(purchase?.value.cost ?? 0, coatedM2);
-  return { area, coatedM2, amount, purchase, costPerM2: isProblem(perM2) || perM2.value === 0 ? undefined : perM2 };
+  const purchase = known(chooseContainers(toBuy, read.containers));
+  return {
+    area,
+    coatedM2,
+    amount,
+    purchase,
+    costPerM2: purchase?.value.cost ? known(costPerM2(purchase.value.cost, coatedM2)) : undefined,
+  };
 }
+
+const known = <T>(found: Outcome<T>): T | undefined => (isProblem(found) ? undefined : found);
 
 function amountOf(
   areaM2: number,
