@@ -19,8 +19,7 @@ function sharingBoards(draft: Draft, random: Random, gone: Uint8Array): void {
   const runs = new Set<number>();
   for (let turn = 1 + pick(random, 3); turn > 0; turn--)
     runs.add(draft.blanks[pick(random, draft.blanks.length)]?.runAt ?? -1);
-  for (const { runAt, strips } of draft.blanks)
-    if (runs.has(runAt)) for (const { unit } of strips) if (unit >= 0) gone[unit] = 1;
+  for (const { runAt, strips } of draft.blanks) if (runs.has(runAt)) for (const { unit } of strips) gone[unit] = 1;
 }
 
 function likeLengths(draft: Draft, random: Random, gone: Uint8Array): void {

@@ -1,5 +1,5 @@
 import type { CheapestCover } from './cheapest-cover.ts';
-import type { Draft, DraftBlank } from './draft.ts';
+import type { Draft } from './draft.ts';
 import type { Mood } from './mood.ts';
 import { panelSupplies, type Supply } from './panel-supplies.ts';
 import { type Rack, servingBoards, type Unit } from './rack.ts';
@@ -75,8 +75,7 @@ function candidateSets(rack: Rack, unit: Unit, supplies: Supply[], mood: Mood): 
 
 /** Cuts the chosen supplies; what is beyond the need stays together in one blank, where another part can use it. */
 function take(draft: Draft, unitAt: number, supplies: readonly Supply[], beyond: number): void {
-  const { shop, units } = draft.rack;
-  const unit = units[unitAt] as Unit;
+  const { shop } = draft.rack;
   let trimmed: { supply: Supply; strips: number; width: number; saved: number } | undefined;
   if (beyond > 0)
     for (const supply of supplies) {
@@ -90,9 +89,7 @@ function take(draft: Draft, unitAt: number, supplies: readonly Supply[], beyond:
         trimmed = { supply, strips: fewer, width: narrow, saved };
     }
   for (const supply of supplies) {
-    const blankAt = supply.blankAt >= 0 ? supply.blankAt : draft.open(supply.runAt, unit.blankLength);
-    if ((draft.blanks[blankAt] as DraftBlank).length < unit.blankLength) draft.lengthen(blankAt, unit.blankLength);
     const { strips, width } = supply === trimmed?.supply ? trimmed : supply.rips;
-    draft.rip(blankAt, unitAt, width, strips);
+    draft.cut(supply, unitAt, width, strips);
   }
 }

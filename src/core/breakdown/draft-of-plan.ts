@@ -1,33 +1,49 @@
 import { Draft } from './draft.ts';
-import { cutBreaches } from './plan-validity.ts';
-import type { Blank, BreakdownPlan, BreakdownProblem } from './problem-types.ts';
-import { type Rack, servingBoards, type Unit } from './rack.ts';
+import type { Blank, BreakdownPlan } from './problem-types.ts';
+import { type Rack, type Run, servingBoards, type Unit } from './rack.ts';
+import { slack } from './sizes.ts';
+import { widestStrip } from './strip-limits.ts';
 
 /** Takes up a plan as a draft to go on from; what no longer fits the problem is dropped, and the units concerned are missing. */
-export function draftOf(asked: BreakdownProblem, rack: Rack, plan: BreakdownPlan): Draft {
+export function draftOf(rack: Rack, plan: BreakdownPlan): Draft {
   const draft = new Draft(rack);
   const unitAt = new Map(rack.units.map(({ part, unit }, at) => [`${part.id}#${unit}`, at]));
-  const broken = new Set(cutBreaches(asked, plan).map(({ field }) => field));
-  for (const [index, blank] of plan.blanks.entries()) if (!broken.has(`blanks.${index}`)) takeUp(draft, blank, unitAt);
+  for (const blank of plan.blanks) takeUp(draft, blank, unitAt);
   draft.missing.fill(0);
   draft.remove(notWhole(draft));
   return draft;
 }
 
 function takeUp(draft: Draft, blank: Blank, unitAt: ReadonlyMap<string, number>): void {
-  const { runs, units, maySupply } = draft.rack;
-  const runAt = runs.findIndex(
+  const { rack, room } = draft;
+  const { ripKerf, crosscutKerf } = rack.shop;
+  const runAt = rack.runs.findIndex(
     ({ board, start, length }) =>
       board.id === blank.board && blank.start >= start && blank.start + blank.length <= start + length,
   );
-  const boardAt = runs[runAt]?.boardAt ?? -1;
+  const run = rack.runs[runAt];
+  if (!run) return;
   const strips = blank.strips.flatMap(({ part, unit, width }) => {
-    const at = unitAt.get(`${part}#${unit}`);
-    return at !== undefined && maySupply((units[at] as Unit).partAt, boardAt) ? [{ at, width }] : [];
+    const at = unitAt.get(`${part}#${unit}`) ?? -1;
+    const made = rack.units[at];
+    return made && suits(rack, run, blank.length, made, width) ? [{ at, width }] : [];
   });
-  if (strips.length === 0) return;
+  const taken = strips.reduce((sum, { width }) => sum + width + ripKerf, -ripKerf);
+  const fits = taken <= run.width + slack && blank.length + crosscutKerf <= (room[runAt] as number) + slack;
+  if (strips.length === 0 || !fits) return;
   const blankAt = draft.open(runAt, blank.length);
   for (const { at, width } of strips) draft.rip(blankAt, at, width, 1);
+}
+
+/** Whether a strip so wide, of a blank of this run, may serve the unit. */
+function suits({ shop, maySupply }: Rack, { board, boardAt }: Run, length: number, unit: Unit, width: number): boolean {
+  const { part, partAt, need, blankLength } = unit;
+  return (
+    maySupply(partAt, boardAt) &&
+    length >= blankLength - slack &&
+    width >= (part.panel ? shop.minStrip : need) - slack &&
+    width <= widestStrip(shop, board, part, length) + slack
+  );
 }
 
 /** Marks the units that a draft's strips don't make whole, or not from as few boards as wished. */

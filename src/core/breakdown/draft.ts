@@ -2,7 +2,7 @@ import { reachableThickness } from '../milling/reachable-thickness.ts';
 import type { Rack, Run, Unit } from './rack.ts';
 
 export interface DraftStrip {
-  /** Place of the unit in the rack's list; -1 for what was cut before. */
+  /** Place of the unit in the rack's list. */
   readonly unit: number;
   readonly width: number;
 }
@@ -16,6 +16,15 @@ export interface DraftBlank {
   readonly strips: readonly DraftStrip[];
   /** Width still to be ripped: what is left beside the strips and their kerfs. */
   readonly free: number;
+}
+
+/** Where strips for a unit could come from, and what wood that costs in mm2. */
+export interface Place {
+  readonly cost: number;
+  readonly boardAt: number;
+  readonly runAt: number;
+  /** An open blank, or -1 for a new one on the run. */
+  readonly blankAt: number;
 }
 
 /** A plan in the making: blanks without positions, and what length of each run is free. */
@@ -59,10 +68,16 @@ export class Draft {
     };
   }
 
-  lengthen(blankAt: number, length: number): void {
-    const blank = this.blanks[blankAt] as DraftBlank;
-    this.room[blank.runAt] = (this.room[blank.runAt] ?? 0) - (length - blank.length);
-    this.blanks[blankAt] = { ...blank, length };
+  /** Rips strips for a unit where they were found to come from; an open blank that is too short for it grows. */
+  cut({ blankAt, runAt }: Place, unit: number, width: number, strips: number): void {
+    const { blankLength } = this.rack.units[unit] as Unit;
+    const at = blankAt < 0 ? this.open(runAt, blankLength) : blankAt;
+    const blank = this.blanks[at] as DraftBlank;
+    if (blank.length < blankLength) {
+      this.room[runAt] = (this.room[runAt] ?? 0) - (blankLength - blank.length);
+      this.blanks[at] = { ...blank, length: blankLength };
+    }
+    this.rip(at, unit, width, strips);
   }
 
   /** Whether a blank can grow to a length: the run has room, and its strips stay thick enough over the longer bow. */
@@ -80,15 +95,12 @@ export class Draft {
     const { units, shop } = this.rack;
     const kept: DraftBlank[] = [];
     for (const blank of this.blanks) {
-      const strips = blank.strips.filter(({ unit }) => unit < 0 || !gone[unit]);
+      const strips = blank.strips.filter(({ unit }) => !gone[unit]);
       if (strips.length === blank.strips.length) {
         kept.push(blank);
         continue;
       }
-      const freed = blank.strips.reduce(
-        (sum, { unit, width }) => sum + (unit >= 0 && gone[unit] ? width + shop.ripKerf : 0),
-        0,
-      );
+      const freed = blank.strips.reduce((sum, { unit, width }) => sum + (gone[unit] ? width + shop.ripKerf : 0), 0);
       if (blank.runAt < 0) kept.push({ ...blank, strips, free: blank.free + freed });
       else {
         const room = this.room[blank.runAt] ?? 0;

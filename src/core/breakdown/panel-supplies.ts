@@ -1,4 +1,4 @@
-import type { Draft } from './draft.ts';
+import type { Draft, Place } from './draft.ts';
 import { newBlankCost, plainCost } from './draft-cost.ts';
 import { fewestRips, type Rips } from './fewest-rips.ts';
 import { blurred, type Mood } from './mood.ts';
@@ -7,13 +7,8 @@ import { pick } from './random.ts';
 import { widestStrip } from './strip-limits.ts';
 
 /** One thing that could give width to a panel: a new blank, or what is free beside the strips of an open one. */
-export interface Supply {
+export interface Supply extends Place {
   readonly rips: Rips;
-  readonly cost: number;
-  readonly boardAt: number;
-  /** An open blank, or -1 for a new one on the run. */
-  readonly blankAt: number;
-  readonly runAt: number;
 }
 
 /** Runs looked at for one panel; of a larger rack every so manieth, others each time. */

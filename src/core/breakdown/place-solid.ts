@@ -1,15 +1,8 @@
-import type { Draft, DraftBlank } from './draft.ts';
+import type { Draft, Place } from './draft.ts';
 import { newBlankCost, plainCost } from './draft-cost.ts';
 import { blurred, type Mood } from './mood.ts';
 import type { Unit } from './rack.ts';
 import { widestStrip } from './strip-limits.ts';
-
-interface Place {
-  readonly cost: number;
-  readonly blankAt: number;
-  readonly runAt: number;
-  readonly boardAt: number;
-}
 
 /** Gives one solid part its strip, where that costs least wood, and says whether there was a place. */
 export function placeSolid(draft: Draft, unitAt: number, mood: Mood): boolean {
@@ -19,9 +12,7 @@ export function placeSolid(draft: Draft, unitAt: number, mood: Mood): boolean {
     draft.distance[unitAt] = distanceOf(draft, unit);
     return false;
   }
-  const blankAt = place.blankAt >= 0 ? place.blankAt : draft.open(place.runAt, unit.blankLength);
-  if ((draft.blanks[blankAt] as DraftBlank).length < unit.blankLength) draft.lengthen(blankAt, unit.blankLength);
-  draft.rip(blankAt, unitAt, unit.need, 1);
+  draft.cut(place, unitAt, unit.need, 1);
   draft.missing[unitAt] = 0;
   return true;
 }

@@ -42,7 +42,7 @@ export function* planBreakdown(
   options: PlanOptions = {},
 ): Generator<PlanProgress, BreakdownPlan> {
   const rack = rackOf(asked);
-  const start = options.startFrom && draftOf(asked, rack, options.startFrom);
+  const start = options.startFrom && draftOf(rack, options.startFrom);
   const attempts = search(rack, weightsOf(asked), workFor(asked) * (options.effort ?? 1), start);
   let draft: unknown;
   let plan: BreakdownPlan = { blanks: [], short: [] };
@@ -50,12 +50,12 @@ export function* planBreakdown(
   while (!attempt.done) {
     if (attempt.value.draft !== draft) {
       draft = attempt.value.draft;
-      plan = settle(asked, takeWhatThereIs(attempt.value.draft));
+      plan = settle(takeWhatThereIs(attempt.value.draft));
     }
     yield { plan, done: attempt.value.done };
     attempt = attempts.next();
   }
-  return settle(asked, takeWhatThereIs(attempt.value));
+  return settle(takeWhatThereIs(attempt.value));
 }
 
 /** The plan that `planBreakdown` ends with, for a problem that `checkProblem` let pass. */

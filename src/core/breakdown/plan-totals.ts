@@ -2,6 +2,7 @@ import { phrase } from '../answer/phrase.ts';
 import { m2, percent } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
 import { clearOf, clearStretches } from './clear-stretches.ts';
+import { consumed } from './consumed.ts';
 import { unitCover } from './plan-validity.ts';
 import type { Blank, BreakdownPlan, BreakdownProblem, RoughBoard } from './problem-types.ts';
 
@@ -50,7 +51,7 @@ export function planTotals(asked: BreakdownProblem, plan: BreakdownPlan): PlanTo
   const losses = plan.blanks.map((blank) => blankLosses(asked, blank));
   const cover = unitCover(asked, plan);
   const finished = sum(cover, ({ part, missingWidth }) => part.length * (part.width - missingWidth)) / perSquareMetre;
-  const consumed = sum(losses, (loss) => loss.consumed);
+  const used = consumed(asked, plan);
   const wood = {
     parts: finished,
     kerf: sum(losses, (loss) => loss.kerf),
@@ -63,8 +64,8 @@ export function planTotals(asked: BreakdownProblem, plan: BreakdownPlan): PlanTo
   const gone = sum(Object.values(wood), (area) => area);
   const leftovers = sum(started, (board) => board.width * board.length) / perSquareMetre - gone;
   return {
-    consumed,
-    yield: yieldOf(finished, consumed),
+    consumed: used,
+    yield: yieldOf(finished, used),
     wood: { ...wood, leftovers },
     strips: plan.blanks.reduce((total, blank) => total + blank.strips.length, 0),
     boards: started.length,
@@ -93,7 +94,6 @@ function blankLosses({ shop, boards, parts }: BreakdownProblem, blank: Blank) {
     return { length, width: strip.width };
   });
   return {
-    consumed: (width * (blank.length + shop.crosscutKerf)) / perSquareMetre,
     kerf: (width * crosscut + (between + lastRip) * blank.length) / perSquareMetre,
     edges: sum(finished, ({ length }) => shop.edgeAllowance * length) / perSquareMetre,
     ends: sum(finished, (strip) => strip.width * (blank.length - strip.length)) / perSquareMetre,

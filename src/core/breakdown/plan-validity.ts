@@ -3,10 +3,8 @@ import { mm } from '../answer/quantity.ts';
 import { reachableThickness } from '../milling/reachable-thickness.ts';
 import { clearStretches } from './clear-stretches.ts';
 import type { Blank, BreakdownPlan, BreakdownProblem, Part, RoughBoard, Shop } from './problem-types.ts';
+import { slack } from './sizes.ts';
 import { flatteningLimit } from './strip-limits.ts';
-
-/** Rounding that a plan is forgiven, mm: far below what any saw can cut, far above what adding doubles loses. */
-const slack = 1e-6;
 
 /**
  * Every rule that a plan breaks, one problem each; an empty list says that the plan can be cut.
@@ -23,17 +21,13 @@ const slack = 1e-6;
  * @source the statement of the problem; geometry
  */
 export function planBreaches(asked: BreakdownProblem, plan: BreakdownPlan): Problem[] {
-  return [...cutBreaches(asked, plan), ...coverBreaches(asked, plan)];
-}
-
-/** Those of the rules that say whether each blank of a plan can be cut where it lies; each problem is at its blank. */
-export function cutBreaches(asked: BreakdownProblem, plan: BreakdownPlan): Problem[] {
   const cut = new Map((asked.cut ?? []).map((blank) => [`${blank.board}@${blank.start}`, blank.strips.length]));
   return [
     ...plan.blanks.flatMap((blank, index) =>
       blankBreaches(asked, blank, `blanks.${index}`, cut.get(`${blank.board}@${blank.start}`)),
     ),
     ...overlaps(asked, plan),
+    ...coverBreaches(asked, plan),
   ];
 }
 

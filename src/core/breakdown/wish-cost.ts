@@ -1,5 +1,5 @@
+import { consumed } from './consumed.ts';
 import { lastPlan } from './plan-breakdown.ts';
-import { planTotals } from './plan-totals.ts';
 import type { BreakdownPlan, BreakdownProblem, Wishes } from './problem-types.ts';
 
 /** What one wish costs: the wood, and the units that are short for its sake. */
@@ -27,14 +27,11 @@ export interface WishCost {
  * @source difference of two plans
  */
 export function wishCosts(asked: BreakdownProblem, plan: BreakdownPlan): WishCost[] {
-  const held = planTotals(asked, plan);
-  const costs: WishCost[] = [];
-  for (const { wish, index, without } of eachDropped(asked.wishes ?? {})) {
+  return eachDropped(asked.wishes ?? {}).map(({ wish, index, without }) => {
     const free = lastPlan({ ...asked, wishes: without }, { startFrom: plan });
-    const { consumed, short } = planTotals(asked, free);
-    costs.push({ wish, index, wood: held.consumed - consumed, short: held.short - short });
-  }
-  return costs;
+    const wood = consumed(asked, plan) - consumed(asked, free);
+    return { wish, index, wood, short: plan.short.length - free.short.length };
+  });
 }
 
 function eachDropped(wishes: Wishes): { wish: keyof Wishes; index: number; without: Wishes }[] {

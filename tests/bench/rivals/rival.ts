@@ -24,7 +24,7 @@ export function laidOut(asked: BreakdownProblem, patterns: readonly Pattern[]): 
     const blankAt = draft.open(runAt, length);
     for (const { unit, width } of strips) draft.rip(blankAt, unit, width, 1);
   }
-  return settle(asked, draft);
+  return settle(draft);
 }
 
 /** The area of board that a blank of a run takes, mm2. */

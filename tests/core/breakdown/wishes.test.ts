@@ -56,7 +56,7 @@ describe('wishes', () => {
       { board: 'B1', start: 0, length: 1030, strips: [strip(103.5), strip(103.5)] },
       { board: 'B2', start: 0, length: 1030, strips: [strip(88.5), strip(88.5)] },
     ];
-    const draft = draftOf(asked, rackOf(asked), { blanks, short: [] });
+    const draft = draftOf(rackOf(asked), { blanks, short: [] });
     expect(draft.missing[0]).toBe(0);
     expect(draft.blanks).toHaveLength(2);
   });
