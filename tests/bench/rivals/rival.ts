@@ -22,7 +22,11 @@ export function laidOut(asked: BreakdownProblem, patterns: readonly Pattern[]): 
   const draft = new Draft(rackOf(asked));
   for (const { runAt, length, strips } of patterns) {
     const blankAt = draft.open(runAt, length);
-    for (const { unit, width } of strips) draft.rip(blankAt, unit, width, 1);
+    for (const { unit, width } of strips) {
+      draft.rip(blankAt, unit, width, 1);
+      const edges = draft.rack.units[unit]?.part.panel ? draft.rack.shop.edgeAllowance : 0;
+      draft.missing[unit] = Math.max(0, (draft.missing[unit] ?? 0) - width + edges);
+    }
   }
   return settle(draft);
 }
