@@ -1,11 +1,13 @@
-import { badNumber } from '../answer/bad-number.ts';
-import { isProblem, type Outcome, type Problem, problem, within } from '../answer/problem.ts';
+import { badNumber, firstBad } from '../answer/bad-number.ts';
+import { firstWithin } from '../answer/first-within.ts';
+import { type Outcome, type Problem, problem } from '../answer/problem.ts';
 import { mm } from '../answer/quantity.ts';
-import { checkBoard } from './check-board.ts';
-import { checkCut } from './check-cut.ts';
+import { boardProblem } from '../milling/flat-thickness.ts';
+import { checkBlanks } from './check-blanks.ts';
+import { checkClear } from './check-clear.ts';
 import { checkWishes } from './check-wishes.ts';
 import type { BreakdownProblem, Part, Shop } from './problem-types.ts';
-import { badAllowance, badSize } from './sizes.ts';
+import { allowance, lengths, size } from './sizes.ts';
 import { flatteningLimit } from './strip-limits.ts';
 
 /** More pieces than any job of one maker; keeps the answer quick. */
@@ -30,105 +32,86 @@ const leastStrip = 1;
 export function checkProblem(asked: BreakdownProblem): Outcome<BreakdownProblem> {
   return (
     checkShop(asked.shop) ??
-    (asked.boards.length === 0 ? problem('boards', 'There are no boards. Add some.') : undefined) ??
-    (asked.parts.length === 0 ? problem('parts', 'There are no parts. Add some.') : undefined) ??
-    firstOf(asked.boards, 'boards', checkBoard) ??
-    repeated(asked.boards, 'boards', 'board') ??
-    firstOf(asked.parts, 'parts', (part) => checkPart(asked, part)) ??
-    repeated(asked.parts, 'parts', 'part') ??
+    checkList(asked.boards, 'board', (board) => boardProblem(board, ` of board ${board.id}`) ?? checkClear(board)) ??
+    checkList(asked.parts, 'part', (part) => checkPart(part) ?? checkPossible(asked, part)) ??
     tooMany(asked) ??
-    checkCut(asked) ??
+    checkBlanks(asked.cut ?? [], 'cut', asked) ??
     checkWishes(asked) ??
     asked
   );
 }
 
 function checkShop(shop: Shop): Problem | undefined {
-  const widths = ['jointerWidth', 'planerWidth', 'minStrip', 'maxStrip'] as const;
-  for (const name of widths) {
-    const wrong = badSize(`shop.${name}`, name, shop[name]);
-    if (wrong) return wrong;
-  }
-  const allowances = ['ripKerf', 'crosscutKerf', 'edgeAllowance', 'lengthAllowance', 'faceAllowance'] as const;
-  for (const name of allowances) {
-    const wrong = badAllowance(`shop.${name}`, name, shop[name]);
-    if (wrong) return wrong;
-  }
-  const narrow = badNumber('shop.minStrip', 'The narrowest strip', shop.minStrip, 'mm', { least: leastStrip });
-  if (narrow) return narrow;
-  if (shop.minStrip > shop.maxStrip)
-    return problem('shop.minStrip', 'The narrowest strip ({least}) is wider than the widest ({most}).', {
-      least: mm(shop.minStrip),
-      most: mm(shop.maxStrip),
-    });
-  if (shop.minStrip > flatteningLimit(shop))
-    return problem('shop.minStrip', 'The narrowest strip ({least}) is wider than can be flattened ({most}).', {
-      least: mm(shop.minStrip),
-      most: mm(flatteningLimit(shop)),
-    });
-  if (shop.minStrip <= shop.edgeAllowance)
-    return problem('shop.minStrip', 'A strip of {least} has nothing left once jointed ({edges}).', {
-      least: mm(shop.minStrip),
-      edges: mm(shop.edgeAllowance),
-    });
-  return undefined;
+  const { minStrip, maxStrip, edgeAllowance } = shop;
+  const path = 'shop.';
+  const wrong = firstBad([
+    ...lengths(shop, ['jointerWidth', 'planerWidth', 'minStrip', 'maxStrip'], size, { path }),
+    ...lengths(shop, ['ripKerf', 'crosscutKerf', 'edgeAllowance', 'lengthAllowance', 'faceAllowance'], allowance, {
+      path,
+    }),
+    ['shop.minStrip', 'The narrowest strip', minStrip, 'mm', { least: leastStrip }],
+  ]);
+  if (wrong) return wrong;
+  const most = flatteningLimit(shop);
+  const against = (text: string, limit: number) =>
+    problem('shop.minStrip', text, { least: mm(minStrip), limit: mm(limit) });
+  if (minStrip > maxStrip)
+    return against('The narrowest strip ({least}) is wider than the widest ({limit}).', maxStrip);
+  if (minStrip > most) return against('The narrowest strip ({least}) is wider than can be flattened ({limit}).', most);
+  return minStrip <= edgeAllowance
+    ? against('A strip of {least} has nothing left once jointed ({limit}).', edgeAllowance)
+    : undefined;
 }
 
-function checkPart(asked: BreakdownProblem, part: Part): Problem | undefined {
-  for (const name of ['length', 'width', 'thickness'] as const) {
-    const wrong = badSize(name, `The ${name} of ${part.id}`, part[name]);
-    if (wrong) return wrong;
-  }
-  const uncounted = badNumber('quantity', `The quantity of ${part.id}`, part.quantity, 'count', {
-    least: 1,
-    whole: true,
-  });
-  if (uncounted) return uncounted;
-  const { shop } = asked;
+/** What is wrong with the sizes of a part. */
+export const checkPart = (part: Omit<Part, 'species'>): Problem | undefined =>
+  firstBad(lengths(part, ['length', 'width', 'thickness'], size, { of: ` of ${part.id}` })) ??
+  badNumber('quantity', `The quantity of ${part.id}`, part.quantity, 'count', { least: 1, whole: true });
+
+/** Why no board, or no machine, could ever give a part. */
+function checkPossible({ shop, boards }: BreakdownProblem, { id, species, ...part }: Part): Problem | undefined {
   const strip = part.width + shop.edgeAllowance;
   const limit = flatteningLimit(shop);
   if (!part.panel && strip > limit)
     return problem(
       'width',
-      `${part.id} is {strip} wide with its edges; the shop flattens {limit} at most. Make it a panel, or narrower.`,
+      `${id} is {strip} wide with its edges; the shop flattens {limit} at most. Make it a panel, or narrower.`,
       { strip: mm(strip), limit: mm(limit) },
     );
-  const boards = asked.boards.filter((board) => board.species === part.species);
-  if (boards.length === 0) return problem('species', `There is no board of ${part.species} for ${part.id}.`);
+  const lengthsThere = boards.filter((board) => board.species === species).map(({ length }) => length);
+  if (lengthsThere.length === 0) return problem('species', `There is no board of ${species} for ${id}.`);
   const blank = part.length + shop.lengthAllowance;
-  const longest = Math.max(...boards.map((board) => board.length));
-  if (blank > longest)
-    return problem(
-      'length',
-      `${part.id} needs a blank {blank} long; the longest board of ${part.species} is {longest}.`,
-      {
+  const longest = Math.max(...lengthsThere);
+  return blank > longest
+    ? problem('length', `${id} needs a blank {blank} long; the longest board of ${species} is {longest}.`, {
         blank: mm(blank),
         longest: mm(longest),
-      },
-    );
-  return undefined;
+      })
+    : undefined;
 }
 
-function tooMany(asked: BreakdownProblem): Problem | undefined {
-  const units = asked.parts.reduce((sum, part) => sum + part.quantity, 0);
+function tooMany({ parts }: BreakdownProblem): Problem | undefined {
+  const units = parts.reduce((sum, part) => sum + part.quantity, 0);
   return units > mostUnits
     ? problem('parts', `${units} pieces; ${mostUnits} is the most for one plan. Plan them in groups.`)
     : undefined;
 }
 
-function firstOf<T>(items: readonly T[], prefix: string, check: (item: T) => Problem | undefined): Problem | undefined {
-  for (const [index, item] of items.entries()) {
-    const found = check(item);
-    if (isProblem(found)) return within(found, `${prefix}.${index}`);
-  }
-  return undefined;
-}
-
-function repeated(items: readonly { readonly id: string }[], field: string, what: string): Problem | undefined {
-  const seen = new Set<string>();
-  for (const [index, { id }] of items.entries()) {
-    if (seen.has(id)) return problem(`${field}.${index}.id`, `Two are called ${what} ${id}. Give each its own name.`);
-    seen.add(id);
-  }
-  return undefined;
+/** What is wrong with a list of boards or parts: there are none, one is wrong by itself, or two have one name. */
+export function checkList<T extends { readonly id: string }>(
+  items: readonly T[],
+  what: 'board' | 'part',
+  check: (item: T) => Problem | undefined,
+): Problem | undefined {
+  const path = `${what}s`;
+  if (items.length === 0) return problem(path, `There are no ${path}. Add some.`);
+  return firstWithin(
+    items,
+    path,
+    (item, index) =>
+      check(item) ??
+      (items.findIndex(({ id }) => id === item.id) < index
+        ? problem('id', `Two are called ${what} ${item.id}. Give each its own name.`)
+        : undefined),
+  );
 }

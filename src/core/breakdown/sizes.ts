@@ -1,16 +1,28 @@
-import { badNumber } from '../answer/bad-number.ts';
-import type { Problem } from '../answer/problem.ts';
-
-/** Longer than any board or piece, mm: a size above it has slipped. */
-const largest = 30_000;
+import type { Limits, NumberCheck } from '../answer/bad-number.ts';
 
 /** Rounding that a plan is forgiven, mm: far below what any saw can cut, far above what adding doubles loses. */
 export const slack = 1e-6;
 
-/** Why it can't be the size of something, mm. */
-export const badSize = (field: string, name: string, value: number): Problem | undefined =>
-  badNumber(field, name, value, 'mm', { above: 0, most: largest });
+/** Longer than any board or piece, mm: a size above it has slipped. */
+const largest = 20_000;
 
-/** Why it can't be an allowance or a kerf, mm: a size, or none. */
-export const badAllowance = (field: string, name: string, value: number): Problem | undefined =>
-  badNumber(field, name, value, 'mm', { least: 0, most: largest });
+/** What the size of something can be, mm. */
+export const size: Limits = { above: 0, most: largest };
+
+/** What an allowance or a kerf can be, mm: a size, or none. */
+export const allowance: Limits = { least: 0, most: largest };
+
+/** `edgeAllowance` as it begins a sentence: `The edge allowance`. */
+const named = (field: string): string => `The ${field.replace(/[A-Z]/, (letter) => ` ${letter.toLowerCase()}`)}`;
+
+/** Lengths of one thing at `path` that must lie within limits, mm, each named with what it is of. Null is a machine not owned. */
+export const lengths = <F extends string>(
+  thing: Readonly<Record<F, number | null>>,
+  fields: readonly F[],
+  limits: Limits,
+  { path = '', of = '' } = {},
+): NumberCheck[] =>
+  fields.flatMap((field): NumberCheck[] => {
+    const value = thing[field];
+    return value === null ? [] : [[path + field, named(field) + of, value, 'mm', limits]];
+  });

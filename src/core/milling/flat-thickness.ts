@@ -3,6 +3,7 @@ import { phrase } from '../answer/phrase.ts';
 import type { Outcome, Problem } from '../answer/problem.ts';
 import { count, mm } from '../answer/quantity.ts';
 import type { Worked, WorkingStep } from '../answer/worked.ts';
+import { lengths, size } from '../breakdown/sizes.ts';
 import { type RoughBoard, reachableThickness, type WarpCost, warpCost } from './reachable-thickness.ts';
 
 /** A blank crosscut from a board and ripped into equal strips before it is flattened. */
@@ -18,22 +19,20 @@ export interface FlatteningPlan {
  * wood grows to, each kind of warp in mm no deeper than a fifth of its span.
  *
  * @param board sizes and warp, mm
+ * @param of which board, as it goes on: ` of board B3`
  * @returns the problem, or undefined when the board can be
  * @valid sawn boards of furniture
  * @example boardProblem({ thickness: 27, width: 200, length: 2400, cup: 60, bow: 0 }) // => { field: 'cup' }
  * @source common practice
  */
-export function boardProblem(board: RoughBoard & { readonly crook?: number }): Problem | undefined {
+export function boardProblem(board: RoughBoard & { readonly crook?: number }, of = ''): Problem | undefined {
   const { width, length, cup, bow, twist = 0, crook = 0 } = board;
   // Past a fifth of its span a curve is no longer shallow, and nobody would call such wood a board.
+  const shallow = (span: number) => ({ least: 0, most: span / 5 });
   return firstBad([
-    ['thickness', 'The thickness', board.thickness, 'mm', { above: 0, most: 500 }],
-    ['width', 'The width', width, 'mm', { above: 0, most: 3000 }],
-    ['length', 'The length', length, 'mm', { above: 0, most: 20000 }],
-    ['cup', 'The cup', cup, 'mm', { least: 0, most: width / 5 }],
-    ['bow', 'The bow', bow, 'mm', { least: 0, most: length / 5 }],
-    ['twist', 'The twist', twist, 'mm', { least: 0, most: width / 5 }],
-    ['crook', 'The crook', crook, 'mm', { least: 0, most: length / 5 }],
+    ...lengths(board, ['thickness', 'width', 'length'], size, { of }),
+    ...lengths({ cup, twist }, ['cup', 'twist'], shallow(width), { of }),
+    ...lengths({ bow, crook }, ['bow', 'crook'], shallow(length), { of }),
   ]);
 }
 

@@ -27,11 +27,11 @@ const cut = { board: 'B1', start: 0, length: 500, strips: [{ width: 80, part: 'r
 
 describe('checkProblem', () => {
   it.each<[string, Change, string, RegExp]>([
-    ['no jointer', shop({ jointerWidth: 0 }), 'shop.jointerWidth', /jointerWidth must be more than/],
+    ['no jointer', shop({ jointerWidth: 0 }), 'shop.jointerWidth', /The jointer width must be more than/],
     ['strips like shavings', shop({ minStrip: 0.5 }), 'shop.minStrip', /at least/],
-    ['a kerf of 100 m', shop({ ripKerf: 1e5 }), 'shop.ripKerf', /ripKerf can't be more than/],
+    ['a kerf of 100 m', shop({ ripKerf: 1e5 }), 'shop.ripKerf', /The rip kerf can't be more than/],
     ['a part of 100 m', part({ width: 1e5 }), 'parts.1.width', /rail can't be more than/],
-    ['NaN', shop({ ripKerf: Number.NaN }), 'shop.ripKerf', /ripKerf is missing/],
+    ['NaN', shop({ ripKerf: Number.NaN }), 'shop.ripKerf', /The rip kerf is missing/],
     ['least strip above most', shop({ minStrip: 120, maxStrip: 110 }), 'shop.minStrip', /wider than the widest/],
     ['least strip above jointer', shop({ jointerWidth: 40 }), 'shop.minStrip', /can be flattened/],
     ['least strip all edge', shop({ minStrip: 3, edgeAllowance: 3.2 }), 'shop.minStrip', /nothing left/],
@@ -51,8 +51,13 @@ describe('checkProblem', () => {
     ['two parts alike', part({ id: 'lid' }), 'parts.1.id', /part lid/],
     ['too many', part({ quantity: 5000 }), 'parts', /2000 is the most/],
     ['cut on no board', (asked) => ({ ...asked, cut: [{ ...cut, board: 'X' }] }), 'cut.0.board', /board X/],
-    ['cut beyond the board', (asked) => ({ ...asked, cut: [{ ...cut, start: 2400 }] }), 'cut.0', /outside board B1/],
-    ['cut twice', (asked) => ({ ...asked, cut: [cut, { ...cut, start: 400 }] }), 'cut.1', /overlap on board B1/],
+    [
+      'cut beyond the board',
+      (asked) => ({ ...asked, cut: [{ ...cut, start: 2400 }] }),
+      'cut.0.length',
+      /outside board B1/,
+    ],
+    ['cut twice', (asked) => ({ ...asked, cut: [cut, { ...cut, start: 400 }] }), 'cut.1.start', /overlap on board B1/],
     [
       'cut for no part',
       (asked) => ({ ...asked, cut: [{ ...cut, strips: [{ width: 80, part: 'X', unit: 1 }] }] }),

@@ -101,7 +101,7 @@ describe('for random problems', () => {
   it('scaling all lengths scales the plan', () => {
     // By powers of two, which doubles carry without rounding: the plan must be the very same.
     fc.assert(
-      fc.property(problems, fc.constantFrom(0.25, 0.5, 2, 8), (asked, factor) => {
+      fc.property(problems, fc.constantFrom(0.125, 0.25, 0.5, 2, 4), (asked, factor) => {
         const plan = solve(asked);
         expect(solve(scaledProblem(asked, factor))).toEqual(scaledPlan(plan, factor));
       }),

@@ -1,0 +1,41 @@
+import { firstBad } from '../answer/bad-number.ts';
+import { type Problem, problem } from '../answer/problem.ts';
+import { mm } from '../answer/quantity.ts';
+import type { CutBlank } from './problem-types.ts';
+import { lengths, size } from './sizes.ts';
+
+interface Among {
+  readonly boards: readonly { readonly id: string; readonly length: number }[];
+  readonly parts: readonly { readonly id: string; readonly quantity: number }[];
+}
+
+/** Rounding that the places of blanks are forgiven, mm. */
+const forgiven = 0.01;
+
+/** What is wrong with blanks at `path`: unknown names, or a place they can't have. */
+export function checkBlanks(blanks: readonly CutBlank[], path: string, among: Among): Problem | undefined {
+  const ends = new Map<string, number>();
+  const ordered = blanks
+    .map((blank, index) => ({ ...blank, at: `${path}.${index}.` }))
+    .sort((a, b) => a.start - b.start);
+  for (const { board: id, start, length, strips, at } of ordered) {
+    const board = among.boards.find((one) => one.id === id);
+    if (!board) return problem(`${at}board`, `There is no board ${id}.`);
+    const end = start + length;
+    if (!(start >= 0 && length > 0 && end <= board.length + forgiven))
+      return problem(`${at}length`, `A blank lies outside board ${id} ({length} long).`, { length: mm(board.length) });
+    if (start < (ends.get(id) ?? 0) - forgiven)
+      return problem(`${at}start`, `Two blanks overlap on board ${id} at {start}.`, { start: mm(start) });
+    ends.set(id, end);
+    for (const [place, strip] of strips.entries()) {
+      const path = `${at}strips.${place}.`;
+      const part = among.parts.find((one) => one.id === strip.part);
+      if (!strip.spoilt && !part) return problem(`${path}part`, `There is no part ${strip.part}.`);
+      if (!strip.spoilt && part && !(Number.isInteger(strip.unit) && strip.unit >= 1 && strip.unit <= part.quantity))
+        return problem(`${path}unit`, `${part.id} has no unit ${strip.unit}.`);
+      const wrong = firstBad(lengths(strip, ['width'], size, { path, of: ' of a strip' }));
+      if (wrong) return wrong;
+    }
+  }
+  return undefined;
+}
