@@ -1,3 +1,4 @@
+import { oneStep } from '../answer/one-step.ts';
 import { phrase } from '../answer/phrase.ts';
 import { mm } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
@@ -25,9 +26,11 @@ export function assumedWarp(width: number, length: number): { cup: Worked; bow: 
   };
 }
 
-function assumed(finds: string, share: number, size: number, text: string): Worked {
-  const value = share * size;
-  const steps = [{ finds, by: phrase(text, { size: mm(size) }), gives: mm(value) }];
-  const holds = phrase('Assumed. Lay a straightedge on the board to know.');
-  return { value, working: { steps, holds, sources: ['assumption'] } };
-}
+const assumed = (finds: string, share: number, size: number, text: string): Worked =>
+  oneStep(
+    finds,
+    phrase(text, { size: mm(size) }),
+    mm(share * size),
+    ['assumption'],
+    phrase('Assumed. Lay a straightedge on the board to know.'),
+  );

@@ -1,30 +1,37 @@
 import { badNumber, firstBad, type NumberCheck } from '../answer/bad-number.ts';
+import { firstWithin } from '../answer/first-within.ts';
+import { oneStep } from '../answer/one-step.ts';
 import { type Phrase, phrase } from '../answer/phrase.ts';
-import { isProblem, type Outcome, problem } from '../answer/problem.ts';
+import { type Outcome, type Problem, problem } from '../answer/problem.ts';
 import { mm } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
-import type { Part } from './problem-types.ts';
 
 /** A length of a folded panel, in the order in which the grain runs on. */
-export interface FoldedPart {
-  readonly id: string;
+export interface FoldSection {
+  readonly name: string;
   /** Finished length on the outside, from long point to long point, mm. */
   readonly length: number;
 }
 
 /** How two neighbours are parted. */
-export interface Fold {
-  /** Angle between the outsides of the two parts, degrees: 90 for a square corner, 180 for parts that stay in line. */
-  readonly corner: number;
+export interface FoldCorner {
+  /** Angle between the outsides of the two sections: 90 for a square corner, 180 for sections that stay in line. */
+  readonly degrees: number;
   /** Extra length to trim at this cut, mm. */
   readonly trim: number;
 }
 
+/** A panel that is cut across later and folds round corners, one corner between each two sections. */
+export interface PanelFold {
+  readonly sections: readonly FoldSection[];
+  readonly corners: readonly FoldCorner[];
+}
+
 export interface FoldedPanel {
-  /** One long panel to be planned and glued up as a whole. */
-  readonly part: Part;
-  /** Where each part begins and ends on the outside, from one end of the panel, mm. */
-  readonly layout: readonly { readonly id: string; readonly from: number; readonly to: number }[];
+  /** Of the one long panel to be planned and glued up as a whole, mm. */
+  readonly length: number;
+  /** Where each section begins and ends on the outside, from one end of the panel, mm. */
+  readonly layout: readonly { readonly name: string; readonly from: number; readonly to: number }[];
   readonly cuts: readonly {
     readonly at: number;
     readonly takes: Worked;
@@ -33,72 +40,80 @@ export interface FoldedPanel {
   }[];
 }
 
+/** Why a corner can't be mitred with a tilted blade: 180 degrees is a straight cut, 60 a bevel of 60. */
+export const badCorner = (degrees: number): Problem | undefined =>
+  badNumber('degrees', 'The corner', degrees, 'degrees', { least: 60, most: 180 });
+
+/** Why so much isn't trimmed beside the kerf, mm: more than a hand's breadth is a slip of the thumb. */
+export const badTrim = (trim: number): Problem | undefined =>
+  badNumber('trim', 'The trim', trim, 'mm', { least: 0, most: 100 });
+
 /**
- * A panel that folds round corners, planned as one: its parts in order along the grain and what each cut takes.
+ * A panel that folds round corners, planned as one: its sections in order along the grain and what each cut takes.
  *
  * On the outside the two long points of a mitre lie one kerf apart, measured along the face: a saw tilted by the
  * bevel takes kerf / cos(bevel) of it. The wedge inside is waste of the same length of panel and takes no more of the
  * outside, so the figure meets at the corner but for that kerf.
  *
- * @param whole the panel's id, species, quantity, width and thickness, mm; its length is found
- * @param parts two or more, in order along the grain, mm
- * @param folds one between each two neighbours
+ * @param fold two or more sections in order along the grain, mm, and the corners between them
  * @param kerf of the saw, mm
- * @returns the combined part, each part's place and each cut's place from one end, mm; bevels in degrees off square
+ * @returns the panel's length, each section's place and each cut's place from one end, mm; bevels in degrees off square
  * @valid corners from 60 to 180 degrees, that is bevels up to 60
  * @errors a size or an angle that makes no sense, at its field
  * @example foldedPanel(
- *   { id: 'wrap', species: 'A', quantity: 1, width: 300, thickness: 20 },
- *   [450, 1000, 450].map((length, at) => ({ id: `${at}`, length })),
- *   Array(2).fill({ corner: 90, trim: 0 }),
+ *   {
+ *     sections: [450, 1000, 450].map((length, at) => ({ name: `${at}`, length })),
+ *     corners: Array(2).fill({ degrees: 90, trim: 0 }),
+ *   },
  *   3,
- * ) // => { part: { length: 1908.49 }, layout: [{}, { from: 454.24, to: 1454.24 }, {}] }
+ * ) // => { length: 1908.49, layout: [{}, { from: 454.24, to: 1454.24 }, {}] }
  * @source geometry
  */
-export function foldedPanel(
-  whole: Omit<Part, 'length' | 'panel'>,
-  parts: readonly FoldedPart[],
-  folds: readonly Fold[],
-  kerf: number,
-): Outcome<FoldedPanel> {
-  if (parts.length < 2) return problem('parts', 'A folded panel has two parts or more.');
-  if (folds.length !== parts.length - 1)
-    return problem('folds', `${parts.length} parts have ${parts.length - 1} cuts between them, not ${folds.length}.`);
-  const wrong = firstBad([
-    ['kerf', 'The kerf', kerf, 'mm', { least: 0 }],
-    ...parts.map(
-      ({ id, length }, at): NumberCheck => [`parts.${at}.length`, `The length of ${id}`, length, 'mm', { above: 0 }],
-    ),
-  ]);
+export function foldedPanel({ sections, corners }: PanelFold, kerf: number): Outcome<FoldedPanel> {
+  if (sections.length < 2 || corners.length !== sections.length - 1)
+    return problem('sections', 'A folded panel has two parts or more, and a corner between each two.');
+  const wrong =
+    firstBad([
+      ['kerf', 'The kerf', kerf, 'mm', { least: 0 }],
+      ...sections.map(
+        ({ name, length }, at): NumberCheck => [
+          `sections.${at}.length`,
+          `The length of ${name}`,
+          length,
+          'mm',
+          { above: 0 },
+        ],
+      ),
+    ]) ?? firstWithin(corners, 'corners', ({ degrees, trim }) => badCorner(degrees) ?? badTrim(trim));
   if (wrong) return wrong;
-  const layout: { id: string; from: number; to: number }[] = [];
+  let end = 0;
   const cuts: FoldedPanel['cuts'][number][] = [];
-  let at = 0;
-  for (const [index, { id, length }] of parts.entries()) {
-    layout.push({ id, from: at, to: at + length });
-    at += length;
-    const fold = folds[index];
-    if (!fold) break;
-    const cut = foldCut(fold, at, kerf);
-    if (isProblem(cut)) return { ...cut, field: `folds.${index}.${cut.field}` };
-    cuts.push(cut);
-    at += cut.takes.value;
-  }
-  return { part: { ...whole, length: at, panel: true }, layout, cuts };
+  const layout = sections.map(({ name, length }, index) => {
+    const from = end;
+    const to = from + length;
+    const corner = corners[index];
+    if (corner) {
+      const cut = cutAt(to, corner, kerf);
+      cuts.push(cut);
+      end = to + cut.takes.value;
+    }
+    return { name, from, to };
+  });
+  return { length: layout.at(-1)?.to ?? 0, layout, cuts };
 }
 
-function foldCut({ corner, trim }: Fold, at: number, kerf: number): Outcome<FoldedPanel['cuts'][number]> {
-  const wrong =
-    badNumber('corner', 'The corner', corner, 'degrees', { least: 60, most: 180 }) ??
-    badNumber('trim', 'The trim', trim, 'mm', { least: 0 });
-  if (wrong) return wrong;
-  const bevel = (180 - corner) / 2;
-  const value = kerf / Math.cos((bevel * Math.PI) / 180) + trim;
-  const by = phrase(`kerf {kerf} ÷ cos ${bevel}° + trim {trim}`, { kerf: mm(kerf), trim: mm(trim) });
-  const working = {
-    steps: [{ finds: 'taken of the outside', by, gives: mm(value) }],
-    sources: ['geometry'] as const,
-  };
+function cutAt(at: number, { degrees, trim }: FoldCorner, kerf: number): FoldedPanel['cuts'][number] {
+  const bevel = (180 - degrees) / 2;
   const how = bevel === 0 ? 'square' : `with the blade tilted ${bevel}°, long point outside`;
-  return { at, takes: { value, working }, bevel, say: phrase(`Cut at {at} ${how}.`, { at: mm(at) }) };
+  return {
+    at,
+    bevel,
+    takes: oneStep(
+      'taken of the outside',
+      phrase(`kerf {kerf} ÷ cos ${bevel}° + trim {trim}`, { kerf: mm(kerf), trim: mm(trim) }),
+      mm(kerf / Math.cos((bevel * Math.PI) / 180) + trim),
+      ['geometry'],
+    ),
+    say: phrase(`Cut at {at} ${how}.`, { at: mm(at) }),
+  };
 }

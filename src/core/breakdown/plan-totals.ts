@@ -1,3 +1,4 @@
+import { oneStep } from '../answer/one-step.ts';
 import { phrase } from '../answer/phrase.ts';
 import { m2, percent } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
@@ -108,18 +109,14 @@ function unclearArea(board: RoughBoard): number {
   );
 }
 
-function yieldOf(finished: number, consumed: number): Worked {
-  const value = consumed > 0 ? (100 * finished) / consumed : 0;
-  const by = phrase('finished {finished} ÷ consumed {consumed}', {
-    finished: m2(finished),
-    consumed: m2(consumed),
-  });
-  return {
-    value,
-    working: {
-      steps: [{ finds: 'yield', by, gives: percent(value) }],
-      holds: phrase('By area of the face, without what goes back to the rack.'),
-      sources: ['geometry'],
-    },
-  };
-}
+/** How the wood of a plan is counted. */
+export const byFace = phrase('By area of the face, without what goes back to the rack.');
+
+const yieldOf = (finished: number, used: number): Worked =>
+  oneStep(
+    'yield',
+    phrase('finished {finished} ÷ consumed {consumed}', { finished: m2(finished), consumed: m2(used) }),
+    percent(used > 0 ? (100 * finished) / used : 0),
+    ['geometry'],
+    byFace,
+  );

@@ -18,7 +18,10 @@ export const checkMillingInput = (input: MillingInput): Problem | undefined =>
   checkList(input.boards, 'board', (board) => boardProblem(board)) ??
   checkList(input.parts, 'part', ({ folds = [], ...part }) => {
     const folded = folds.reduce((sum, { length }) => sum + length, 0);
-    return checkPart(part) ?? firstBad([['folds', 'All sections', folded, 'mm', { most: part.length + slack }]]);
+    return (
+      checkPart(part) ??
+      firstBad([['folds', 'All sections of a panel that folds', folded, 'mm', { most: part.length + slack }]])
+    );
   }) ??
   checkBlanks(input.blanks, 'blanks', input) ??
   firstWithin(input.blanks, 'blanks', (blank) => checkStrips(blank, input));

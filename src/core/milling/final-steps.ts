@@ -113,7 +113,7 @@ function folds(panels: readonly FinishedPiece[], ways: Ways, { practice }: Milli
         way: ways.crosscut(size),
         key: id,
         title: `Mitre the sections of ${label}`,
-        todo: 'Number the {sections} sections on the outer face first. Blade at 45 degrees, tried on scrap; cut in order from one end, long point to long point.',
+        todo: 'Number the {sections} sections on the outer face first. Blade tilted as laid out with the panel, tried on scrap; cut in order from one end, long point to long point.',
         why: 'In order, the figure runs on around the corners.',
         quantities: { sections: count(sections.length) },
         target: { dimension: 'length', tolerance: practice.lengthToleranceMm.value },

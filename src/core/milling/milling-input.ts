@@ -1,3 +1,4 @@
+import type { FoldSection } from '../breakdown/folded-panel.ts';
 import type { CutBlank, Part, RoughBoard, Shop } from '../breakdown/problem-types.ts';
 import type { MachineLimits } from './machine-limits.ts';
 import type { MillingPractice } from './milling-practice.ts';
@@ -12,12 +13,6 @@ export interface MillingBoard extends Omit<RoughBoard, 'species' | 'clear'> {
   readonly twist?: number;
   /** Bought planed on both faces. */
   readonly surfaced?: boolean;
-}
-
-/** One section of a panel that folds around mitred corners; its length is from long point to long point. */
-export interface FoldSection {
-  readonly name: string;
-  readonly length: number;
 }
 
 /** A part of the piece, at its finished size in mm; length runs along the grain. */

@@ -23,7 +23,7 @@ interface Props {
 /** One board at the bench: its drawing, the crosscuts from the chalked end, the rips of each blank, and the tick once it is cut. */
 export function BoardCard({ sheet, asked, plan, stored, names }: Props) {
   const { board, crosscuts, blanks, leftover } = sheet;
-  const mark = names.board(board.id);
+  const mark = names.of(board.id);
   const cut = isCut(plan, board.id);
   const longest = Math.max(...asked.boards.map(({ length }) => length));
   return (

@@ -1,13 +1,10 @@
-import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import type { BreakdownProblem, Wishes } from '../../core/breakdown/problem-types.ts';
 import { Button } from '../../ui/button.tsx';
 import { Pick } from '../../ui/fields.tsx';
 import { howMany } from '../../ui/how-many.ts';
 import type { Names } from './names.ts';
-
-/** What a wish costs, by its kind and its place in the wishes of the plan in hand. */
-export type Price = (wish: keyof Wishes, same: (kept: Wishes) => number) => ComponentChildren;
+import type { Price } from './wish-price.tsx';
 
 interface Props {
   asked: BreakdownProblem;
@@ -25,52 +22,34 @@ interface ListProps extends Props {
 export function BoardWishes({ plainOf, price, ...props }: ListProps) {
   const { wishes, names, onChange } = props;
   const { keepOut = [], fix = [], show = [] } = wishes;
-  const row = (says: string, cost: ComponentChildren, dropped: Wishes) => (
-    <li>
-      <span>
-        {says}
-        {cost}
-      </span>
-      <button
-        type="button"
-        class="button"
-        aria-label={`Delete: ${says}`}
-        onClick={() => onChange({ ...wishes, ...dropped })}
-      >
-        Delete
-      </button>
-    </li>
-  );
+  const listed = [
+    ...fix.map((of) => ['fix', of, `${names.of(of.part)} from board ${names.of(of.board)}`] as const),
+    ...show.map((of) => ['show', of, `${names.of(of)} from boards with a good face`] as const),
+    ...keepOut.map((of) => ['keepOut', of, `Board ${names.of(of)} stays in the rack`] as const),
+  ];
   return (
     <>
       <ul class="rows" aria-label="Wishes about boards">
-        {fix.map((wish) =>
-          row(
-            `${names.part(wish.part)} from board ${names.board(wish.board)}`,
-            price('fix', (kept) =>
-              (kept.fix ?? []).findIndex(({ part, board }) => part === wish.part && board === wish.board),
-            ),
-            { fix: fix.filter((other) => other !== wish) },
-          ),
-        )}
-        {show.map((part) => {
-          const plain = plainOf?.(part) ?? 0;
-          return row(
-            `${names.part(part)} from boards with a good face`,
-            <>
-              {plain > 0 && <p class="small">From other boards: {howMany(plain, 'strip')}.</p>}
-              {price('show', (kept) => (kept.show ?? []).indexOf(part))}
-            </>,
-            { show: show.filter((id) => id !== part) },
+        {listed.map(([wish, of, says]) => {
+          const plain = wish === 'show' ? (plainOf?.(of) ?? 0) : 0;
+          return (
+            <li>
+              <span>
+                {says}
+                {plain > 0 && <p class="small">From other boards: {howMany(plain, 'strip')}.</p>}
+                {price(wish, of)}
+              </span>
+              <button
+                type="button"
+                class="button"
+                aria-label={`Delete: ${says}`}
+                onClick={() => onChange({ ...wishes, [wish]: (wishes[wish] ?? []).filter((other) => other !== of) })}
+              >
+                Delete
+              </button>
+            </li>
           );
         })}
-        {keepOut.map((board) =>
-          row(
-            `Board ${names.board(board)} stays in the rack`,
-            price('keepOut', (kept) => (kept.keepOut ?? []).indexOf(board)),
-            { keepOut: keepOut.filter((id) => id !== board) },
-          ),
-        )}
       </ul>
       <NextWish {...props} />
     </>
@@ -87,13 +66,15 @@ function NextWish({ asked, wishes, names, onChange }: Props) {
   const parts = asked.parts.filter(({ species }) => !chosen || species === chosen.species);
   const { keepOut = [], fix = [], show = [] } = wishes;
   const add = () => {
-    if (board === anyGood) onChange({ ...wishes, show: [...show.filter((id) => id !== part), part] });
-    else if (part === '') onChange({ ...wishes, keepOut: [...keepOut.filter((id) => id !== board), board] });
+    if (board === anyGood) onChange({ ...wishes, show: [...new Set([...show, part])] });
+    else if (part === '') onChange({ ...wishes, keepOut: [...new Set([...keepOut, board])] });
     else if (!fix.some((wish) => wish.part === part && wish.board === board))
       onChange({ ...wishes, fix: [...fix, { part, board }] });
     setBoard('');
     setPart('');
   };
+  const named = (list: readonly { readonly id: string }[]) =>
+    list.map(({ id }) => ({ value: id, label: names.of(id) }));
   return (
     <div class="fields">
       <Pick
@@ -102,17 +83,14 @@ function NextWish({ asked, wishes, names, onChange }: Props) {
         options={[
           { value: '', label: 'Choose' },
           { value: anyGood, label: 'with a good face' },
-          ...asked.boards.map(({ id }) => ({ value: id, label: names.board(id) })),
+          ...named(asked.boards),
         ]}
         onInput={setBoard}
       />
       <Pick
         label="goes to"
         value={part}
-        options={[
-          { value: '', label: board === anyGood ? 'Choose' : 'the rack' },
-          ...parts.map(({ id }) => ({ value: id, label: names.part(id) })),
-        ]}
+        options={[{ value: '', label: board === anyGood ? 'Choose' : 'the rack' }, ...named(parts)]}
         onInput={setPart}
       />
       <Button disabled={board === '' || (board === anyGood && part === '')} onClick={add}>

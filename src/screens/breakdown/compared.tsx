@@ -1,3 +1,4 @@
+import { oneStep } from '../../core/answer/one-step.ts';
 import { phrase } from '../../core/answer/phrase.ts';
 import { m2 } from '../../core/answer/quantity.ts';
 import type { PlanTotals } from '../../core/breakdown/plan-totals.ts';
@@ -14,6 +15,13 @@ interface Props {
 /** A plan beside the one in hand: wood, boards, strips, and what is short. */
 export function Compared({ label, totals, now }: Props) {
   const saved = now.consumed - totals.consumed;
+  const { working } = oneStep(
+    'difference in wood',
+    phrase('{before} now, {after} then', { before: m2(now.consumed), after: m2(totals.consumed) }),
+    m2(Math.abs(saved)),
+    ['geometry'],
+    phrase('The best plans found, by area of the face.'),
+  );
   return (
     <div class="answer">
       <p>
@@ -29,19 +37,7 @@ export function Compared({ label, totals, now }: Props) {
           <Amount of={m2(Math.abs(saved))} /> {saved > 0 ? 'less' : 'more'} wood than now.
         </p>
       )}
-      <ShowWorking
-        of={{
-          steps: [
-            {
-              finds: 'difference in wood',
-              by: phrase('{before} now, {after} then', { before: m2(now.consumed), after: m2(totals.consumed) }),
-              gives: m2(Math.abs(saved)),
-            },
-          ],
-          holds: phrase('The best plans found, by area of the face.'),
-          sources: ['geometry'],
-        }}
-      />
+      <ShowWorking of={working} />
     </div>
   );
 }

@@ -8,23 +8,23 @@ import { units } from '../../ui/units.ts';
 const sheet = 300;
 
 /** A folded panel laid out along the grain, outside up: its sections, and every cut from one end. */
-export function FoldLayout({ layout: { part, layout, cuts } }: { layout: FoldedPanel }) {
-  const scale = (sheet - 4) / part.length;
-  const height = Math.min(120, part.width * scale);
+export function FoldLayout({ width, of: { length, layout, cuts } }: { width: number; of: FoldedPanel }) {
+  const scale = (sheet - 4) / length;
+  const height = Math.min(120, width * scale);
   const say = (mm: number) => `${formatLength(mm, units.value)} ${units.value.unit}`;
-  const words = layout.map(({ id, from, to }) => `${id} from ${say(from)} to ${say(to)}`);
+  const words = layout.map(({ name, from, to }) => `${name} from ${say(from)} to ${say(to)}`);
   return (
     <>
       <Drawing
-        name={layout.map(({ id }) => id).join(', ')}
+        name={layout.map(({ name }) => name).join(', ')}
         width={sheet}
         height={height + 4}
         alternative={`Outside up: ${words.join(', ')}.`}
       >
         {(hatch) => (
           <g transform="translate(2 2)">
-            <rect width={part.length * scale} height={height} class="wood" />
-            <rect width={part.length * scale} height={height} fill={hatch.longGrain} />
+            <rect width={length * scale} height={height} class="wood" />
+            <rect width={length * scale} height={height} fill={hatch.longGrain} />
             {cuts.map(({ at, takes }) => (
               <rect x={at * scale} width={Math.max(2, takes.value * scale)} height={height} class="cut" />
             ))}

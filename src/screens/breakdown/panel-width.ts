@@ -1,3 +1,4 @@
+import { oneStep } from '../../core/answer/one-step.ts';
 import { phrase } from '../../core/answer/phrase.ts';
 import { mm } from '../../core/answer/quantity.ts';
 import type { Working } from '../../core/answer/worked.ts';
@@ -6,17 +7,9 @@ import type { PanelLayout } from '../../core/breakdown/panel-layout.ts';
 /** How a panel's width comes out of its strips. */
 export function panelWidthWorking({ strips, width }: PanelLayout, edgeAllowance: number): Working {
   const rough = strips.reduce((sum, strip) => sum + strip.width, 0);
-  return {
-    steps: [
-      {
-        finds: 'width of the panel',
-        by: phrase(`strips {rough} − ${strips.length} × edges {edges}`, {
-          rough: mm(rough),
-          edges: mm(edgeAllowance),
-        }),
-        gives: mm(width),
-      },
-    ],
-    sources: ['geometry'],
-  };
+  const by = phrase(`strips {rough} − ${strips.length} × edges {edges}`, {
+    rough: mm(rough),
+    edges: mm(edgeAllowance),
+  });
+  return oneStep('width of the panel', by, mm(width), ['geometry']).working;
 }

@@ -46,7 +46,7 @@ function PanelCard({ piece, part, unit, asked, plan, names }: Props & { part: Pa
   const short = plan.short.find((entry) => entry.part === part.id && entry.unit === unit);
   const from = (at: number) => {
     const strip = layout.strips[at];
-    return strip ? `${names.board(strip.board)} ${letterOf(plan, strip.blank)}` : '';
+    return strip ? `${names.of(strip.board)} ${letterOf(plan, strip.blank)}` : '';
   };
   return (
     <section class="card panel-card" aria-label={`Panel ${name}`}>
@@ -69,7 +69,7 @@ function PanelCard({ piece, part, unit, asked, plan, names }: Props & { part: Pa
       <ol class="cuts" aria-label={`Strips of ${name}`}>
         {layout.strips.map((strip) => (
           <li>
-            {names.board(strip.board)}, blank {letterOf(plan, strip.blank)}: <Length mm={strip.width} bare /> jointed to{' '}
+            {names.of(strip.board)}, blank {letterOf(plan, strip.blank)}: <Length mm={strip.width} bare /> jointed to{' '}
             <Length mm={strip.jointed} />
           </li>
         ))}

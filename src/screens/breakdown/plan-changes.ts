@@ -15,8 +15,8 @@ export function planChanges(plan: Plan, piece: Piece, rack: readonly Board[], na
   const before = new Map(asked.parts.map((part) => [part.id, part]));
   const parts = piece.parts.flatMap((part) => {
     const planned = before.get(part.id);
-    if (!planned) return [`${names.part(part.id)} is new.`];
-    return sizes.some((size) => planned[size] !== part[size]) ? [`${names.part(part.id)} has changed.`] : [];
+    if (!planned) return [`${names.of(part.id)} is new.`];
+    return sizes.some((size) => planned[size] !== part[size]) ? [`${names.of(part.id)} has changed.`] : [];
   });
   const gone = asked.parts.filter(({ id }) => !piece.parts.some((part) => part.id === id));
   const usable = new Set(usableFor(piece, rack).map(({ id }) => id));
@@ -25,7 +25,7 @@ export function planChanges(plan: Plan, piece: Piece, rack: readonly Board[], na
   return [
     ...parts,
     ...(gone.length > 0 ? [`${howMany(gone.length, 'part')} deleted.`] : []),
-    ...missing.map((id) => `Board ${names.board(id)} is no longer in the rack.`),
+    ...missing.map((id) => `Board ${names.of(id)} is no longer in the rack.`),
   ];
 }
 

@@ -1,3 +1,4 @@
+import { oneStep } from '../../core/answer/one-step.ts';
 import { phrase } from '../../core/answer/phrase.ts';
 import { isProblem } from '../../core/answer/problem.ts';
 import { count, money } from '../../core/answer/quantity.ts';
@@ -38,15 +39,11 @@ export function planCost(
     priced.push(whole * Math.min(1, taken / rough.length));
   }
   if (priced.length === 0) return undefined;
+  const by = phrase('of {boards} boards, each cost with freight × the share of its length used', {
+    boards: count(priced.length),
+  });
   const value = priced.reduce((sum, cost) => sum + cost, 0);
-  const step = {
-    finds: 'cost of the wood',
-    by: phrase('of {boards} boards, each cost with freight × the share of its length used', {
-      boards: count(priced.length),
-    }),
-    gives: money(value),
-  };
-  return { cost: { value, working: { steps: [step], sources: ['label', 'common-practice'] } }, unpriced };
+  return { cost: oneStep('cost of the wood', by, money(value), ['label', 'common-practice']), unpriced };
 }
 
 /** What a board cost: as noted on it, or by its delivery's price with its share of the freight. */

@@ -1,3 +1,4 @@
+import { oneStep } from '../../core/answer/one-step.ts';
 import { phrase } from '../../core/answer/phrase.ts';
 import { boardFeet, mm } from '../../core/answer/quantity.ts';
 import type { Working } from '../../core/answer/worked.ts';
@@ -6,13 +7,13 @@ import { type Purchase, purchasePhrase, shortages } from '../../core/breakdown/s
 import type { Plan } from '../../store/records/plan.ts';
 import { Say } from '../../ui/say.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
-import { type Names, namedPlan, namedProblem } from './names.ts';
+import { inNames, type Names } from './names.ts';
 
 /** What is short, why, and what to buy. */
 export function ShortageList({ asked, plan, names }: { asked: BreakdownProblem; plan: Plan; names: Names }) {
   return (
     <ul class="rows" aria-label="What is short">
-      {shortages(namedProblem(asked, names), namedPlan(plan, names)).map(({ part, units, reason, buy }) => (
+      {shortages(inNames(asked, names), inNames(plan, names)).map(({ part, units, reason, buy }) => (
         <li>
           <div>
             <p>
@@ -39,18 +40,12 @@ export function ShortageList({ asked, plan, names }: { asked: BreakdownProblem; 
   );
 }
 
-const purchaseWorking = ({ length, width, thickness, boardFeet: feet }: Purchase): Working => ({
-  steps: [
-    {
-      finds: 'board feet to buy',
-      by: phrase('{length} × {width} × {thickness}, in board feet of 144 cubic inches', {
-        length: mm(length),
-        width: mm(width),
-        thickness: mm(thickness),
-      }),
-      gives: boardFeet(feet),
-    },
-  ],
-  holds: phrase('Flat, straight, clear boards of the rack’s usual width. Real ones vary: buy some more.'),
-  sources: ['geometry', 'nist-sp811'],
-});
+function purchaseWorking({ length, width, thickness, boardFeet: feet }: Purchase): Working {
+  const by = phrase('{length} × {width} × {thickness}, in board feet of 144 cubic inches', {
+    length: mm(length),
+    width: mm(width),
+    thickness: mm(thickness),
+  });
+  const holds = phrase('Flat, straight, clear boards of the rack’s usual width. Real ones vary: buy some more.');
+  return oneStep('board feet to buy', by, boardFeet(feet), ['geometry', 'nist-sp811'], holds).working;
+}

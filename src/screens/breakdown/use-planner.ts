@@ -4,7 +4,7 @@ import { checkProblem } from '../../core/breakdown/check-problem.ts';
 import type { PlanOptions } from '../../core/breakdown/plan-breakdown.ts';
 import type { BreakdownPlan, BreakdownProblem } from '../../core/breakdown/problem-types.ts';
 import { startBreakdown } from '../../workers/breakdown-client.ts';
-import { type Names, namedProblem } from './names.ts';
+import { inNames, type Names } from './names.ts';
 
 export interface Planner {
   /** Share that is done while it plans. */
@@ -26,7 +26,7 @@ export function usePlanner(names: Names): Planner {
     trouble,
     stop: () => run.current?.stop(),
     plan(asked, onPlan, options) {
-      const checked = checkProblem(namedProblem(asked, names));
+      const checked = checkProblem(inNames(asked, names));
       setTrouble(isProblem(checked) ? checked : undefined);
       if (isProblem(checked)) return;
       run.current?.drop();

@@ -65,7 +65,7 @@ export function WhatIfCard({ asked, plan, names }: Props) {
         <Pick
           label="Of the part"
           value={part}
-          options={asked.parts.map(({ id }) => ({ value: id, label: names.part(id) }))}
+          options={asked.parts.map(({ id }) => ({ value: id, label: names.of(id) }))}
           onInput={(next) => edit({ part: next })}
         />
       )}

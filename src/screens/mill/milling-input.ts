@@ -4,6 +4,7 @@ import { type LimitOverrides, limitedMachines, type MachineLimit } from '../../c
 import type { MillingBoard, MillingInput, MillingPart, MillingShop } from '../../core/milling/milling-input.ts';
 import { ownLimits } from '../../core/milling/own-limits.ts';
 import type { Board } from '../../store/records/board.ts';
+import { foldOf } from '../../store/records/part-fold.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import type { Plan } from '../../store/records/plan.ts';
 import type { ManualLimit, Shop } from '../../store/records/shop.ts';
@@ -47,7 +48,7 @@ export function millingInput(plan: Plan, piece: Piece, boards: readonly Board[],
   const limits = ownLimits(machineLimits, typedLimits(shop));
   if (isProblem(limits)) return within(limits, 'limits');
   const solved = plan.problem as unknown as BreakdownProblem;
-  const named = new Map(piece.parts.map(({ id, name }) => [id, name]));
+  const listed = new Map(piece.parts.map((part) => [part.id, part]));
   const stored = new Map(boards.map((board) => [board.id, board]));
   return {
     blanks: plan.blanks,
@@ -57,8 +58,9 @@ export function millingInput(plan: Plan, piece: Piece, boards: readonly Board[],
       return { ...found?.warp, ...board, ...(found && { mark: found.chalk }) };
     }),
     parts: solved.parts.map(({ species: _, ...part }): MillingPart => {
-      const name = named.get(part.id);
-      return { ...part, ...(name && { name }) };
+      const own = listed.get(part.id);
+      const folds = own && foldOf(own)?.sections;
+      return { ...part, ...(own && { name: own.name }), ...(folds && { folds }) };
     }),
     shop: millingShop(shop),
     limits,

@@ -33,7 +33,7 @@ export function CutsOnSheet({ of: { piece, rack, plan } }: { of: SheetRecords })
             return (
               <section class="card">
                 <h2>{part.name} folds round corners</h2>
-                <FoldLayout layout={layout} />
+                <FoldLayout width={part.width} of={layout} />
               </section>
             );
           })}

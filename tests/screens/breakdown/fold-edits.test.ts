@@ -1,26 +1,25 @@
 import { describe, expect, test } from 'vitest';
 import { isProblem } from '../../../src/core/answer/problem.ts';
+import { badCorner, badTrim, type PanelFold } from '../../../src/core/breakdown/folded-panel.ts';
 import {
-  changeCorner,
-  changeSection,
+  changedAt,
   firstFold,
   foldLayout,
   withoutSection,
   withSection,
 } from '../../../src/screens/breakdown/fold-edits.ts';
-import { badCorner, badTrim } from '../../../src/screens/breakdown/fold-limits.ts';
-import { foldOf, type PartFold } from '../../../src/store/records/part-fold.ts';
+import { foldOf } from '../../../src/store/records/part-fold.ts';
 import type { Json } from '../../../src/store/records/record.ts';
 import { part } from './samples.ts';
 
 const kerf = 3;
 const top = part('top', { length: 1908.49 });
-const folded = (fold: PartFold | undefined) => foldLayout({ ...top, fold: fold as unknown as Json }, kerf);
+const folded = (fold: PanelFold | undefined) => foldLayout({ ...top, fold: fold as unknown as Json }, kerf);
 
-function lengthOf(fold: PartFold): number {
+function lengthOf(fold: PanelFold): number {
   const layout = folded(fold);
   if (!layout || isProblem(layout)) throw new Error('no layout');
-  return layout.part.length;
+  return layout.length;
 }
 
 describe('a panel that folds', () => {
@@ -47,8 +46,8 @@ describe('a panel that folds', () => {
 
   test('one section or one corner changes, the others stay', () => {
     const two = firstFold(top, kerf);
-    expect(changeSection(two, 1, { length: 500 }).sections).toEqual([two.sections[0], { name: 'Second', length: 500 }]);
-    expect(changeCorner(withSection(two), 1, { trim: 2 }).corners.map(({ trim }) => trim)).toEqual([0, 2]);
+    expect(changedAt(two.sections, 1, { length: 500 })).toEqual([two.sections[0], { name: 'Second', length: 500 }]);
+    expect(changedAt(withSection(two).corners, 1, { trim: 2 }).map(({ trim }) => trim)).toEqual([0, 2]);
   });
 
   test('a solid, a part without a fold, and a damaged fold don’t fold', () => {

@@ -3,7 +3,7 @@ import { isProblem } from '../../../src/core/answer/problem.ts';
 import { sayPhrase } from '../../../src/core/answer/say-phrase.ts';
 import { checkProblem } from '../../../src/core/breakdown/check-problem.ts';
 import { shortages } from '../../../src/core/breakdown/shortages.ts';
-import { namedPlan, namedProblem, namesOf } from '../../../src/screens/breakdown/names.ts';
+import { inNames, namesOf } from '../../../src/screens/breakdown/names.ts';
 import { problemFromRecords } from '../../../src/screens/breakdown/problem-from-records.ts';
 import { whereToFix } from '../../../src/screens/breakdown/where-to-fix.ts';
 import type { Board } from '../../../src/store/records/board.ts';
@@ -15,7 +15,7 @@ const metric = { unit: 'mm', nearest: 16 } as const;
 function trouble(boards: readonly Board[], parts: readonly Part[], wishes = {}) {
   const made = piece(parts);
   const asked = problemFromRecords(shop, boards, made, wishes);
-  const found = checkProblem(namedProblem(asked, namesOf(made, boards)));
+  const found = checkProblem(inNames(asked, namesOf(made, boards)));
   if (!isProblem(found)) throw new Error('nothing is wrong');
   return { said: sayPhrase(found.message, metric), way: whereToFix(found.field, asked, made.id) };
 }
@@ -51,9 +51,9 @@ describe('what the planner says, in the maker’s names', () => {
   test('two parts of one name are told apart', () => {
     const made = piece([part('p1', { name: 'Side' }), part('p2', { name: 'Side' })]);
     const names = namesOf(made, []);
-    expect([names.part('p1'), names.part('p2')]).toEqual(['Side', 'Side (2)']);
+    expect([names.of('p1'), names.of('p2')]).toEqual(['Side', 'Side (2)']);
     const asked = problemFromRecords(shop, [board('a')], made);
-    expect(isProblem(checkProblem(namedProblem(asked, names)))).toBe(false);
+    expect(isProblem(checkProblem(inNames(asked, names)))).toBe(false);
   });
 
   test('a part with one piece has no number, with several it has', () => {
@@ -65,7 +65,7 @@ describe('what the planner says, in the maker’s names', () => {
     const made = piece([part('p1', { name: 'Lid', width: 700 })]);
     const names = namesOf(made, [board('a')]);
     const asked = problemFromRecords(shop, [board('a')], made);
-    const [short] = shortages(namedProblem(asked, names), namedPlan(solve(asked), names));
+    const [short] = shortages(inNames(asked, names), inNames(solve(asked), names));
     expect(short?.part).toBe('Lid');
     expect(short?.buy?.species).toMatch(/^black cherry/);
     expect(short && sayPhrase(short.reason, metric)).toContain('Lid');

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { millingSequence } from '../../../src/core/milling/milling-sequence.ts';
 import { millingInput, millingShop } from '../../../src/screens/mill/milling-input.ts';
 import { machineLimits } from '../../../src/tables/machine-limits.ts';
 import { piece, plan, rack, sequence, shop, sure } from './records.ts';
@@ -15,6 +16,19 @@ describe('what a sequence is made from', () => {
 
   test('parts carry their names', () => {
     expect(sure(millingInput(plan('one'), piece, rack, shop)).parts.map(({ name }) => name)).toEqual(['Rail', 'Lid']);
+  });
+
+  test('a panel that folds carries its sections, and its last step is to mitre them', () => {
+    const sections = ['Left', 'Top'].map((name) => ({ name, length: 200 }));
+    const fold = { sections, corners: [{ degrees: 90, trim: 0 }] };
+    const folding = { ...piece, parts: piece.parts.map((part) => (part.panel ? { ...part, fold } : part)) };
+    const input = sure(millingInput(plan('one'), folding, rack, shop));
+    expect(input.parts.map(({ folds }) => folds)).toEqual([undefined, sections]);
+    expect(
+      sure(millingSequence(input))
+        .at(-1)
+        ?.pieces.map(({ target }) => target),
+    ).toEqual([200, 200]);
   });
 
   test('a machine that is not owned has no width', () => {
