@@ -16,10 +16,6 @@ function Mark({ path }: { path: string }) {
 
 /** The triangle struck across a panel's boards. */
 export const TriangleMark = () => <Mark path="M12 4 21 20H3z" />;
-/** The looped mark on a trued face. */
-export const FaceMark = () => <Mark path="M16 3c-5 2-9 7-9 12 0 3 2 5 4 5s4-2 4-5-3-5-7-4" />;
-/** The mark on a trued edge: two strokes meeting at the arris. */
-export const EdgeMark = () => <Mark path="M4 5l8 14 8-14" />;
 /** A chalk tick. */
 export const DoneMark = () => <Mark path="M4 13l5 6L20 5" />;
 /** Time passing: waiting for glue, rest or cure. */

@@ -45,7 +45,7 @@ export interface Rack {
 /** The rack as a problem that `checkProblem` let pass leaves it, with what is cut already taken out. */
 export function rackOf(asked: BreakdownProblem): Rack {
   const { shop, boards, parts, cut = [] } = asked;
-  const runs = boards.flatMap((board, boardAt) => freeRuns(shop, board, boardAt, cut));
+  const runs = freeRuns(asked);
   const rips = new Map<number, Rips>();
   const wholeBlank = (unit: Unit, runAt: number): Rips => {
     const key = unit.partAt * runs.length + runAt;
@@ -79,8 +79,11 @@ export function rackOf(asked: BreakdownProblem): Rack {
 export const servingBoards = ({ runs, maySupply }: Rack, partAt: number): number[] =>
   [...new Set(runs.map(({ boardAt }) => boardAt))].filter((boardAt) => maySupply(partAt, boardAt));
 
-/** The clear stretches of a board without the blanks that are cut already and the kerfs beside them. */
-function freeRuns(shop: Shop, board: RoughBoard, boardAt: number, cut: readonly CutBlank[]): Run[] {
+/** The clear stretches of the boards without the blanks that are cut already and the kerfs beside them. */
+export const freeRuns = ({ shop, boards, cut = [] }: BreakdownProblem): Run[] =>
+  boards.flatMap((board, boardAt) => runsOf(shop, board, boardAt, cut));
+
+function runsOf(shop: Shop, board: RoughBoard, boardAt: number, cut: readonly CutBlank[]): Run[] {
   const taken = cut.filter((blank) => blank.board === board.id).sort((a, b) => a.start - b.start);
   const runs: Run[] = [];
   let reached = Number.NEGATIVE_INFINITY;

@@ -3,8 +3,9 @@ import { boardFeet, mm } from '../answer/quantity.ts';
 import { cubicMetresPerBoardFoot } from '../lumber/exact-volume.ts';
 import { fewestRips } from './fewest-rips.ts';
 import type { BreakdownPlan, BreakdownProblem, Part } from './problem-types.ts';
-import { type Rack, rackOf } from './rack.ts';
+import { freeRuns, type Run } from './rack.ts';
 import { widestStrip } from './strip-limits.ts';
+import { supplyRule } from './supply-rule.ts';
 
 /** What to buy for a part that is short. */
 export interface Purchase {
@@ -44,21 +45,22 @@ export interface Shortage {
  * @source geometry; NIST SP 811 for the inch
  */
 export function shortages(asked: BreakdownProblem, plan: BreakdownPlan): Shortage[] {
-  const rack = rackOf(asked);
+  const runs = freeRuns(asked);
+  const maySupply = supplyRule(asked);
   return asked.parts.flatMap((part, partAt) => {
     const short = plan.short.filter((entry) => entry.part === part.id);
     if (short.length === 0) return [];
     const missingWidth = short.reduce((total, entry) => total + entry.missingWidth, 0);
-    const reason = whyShort(asked, rack, part, partAt, missingWidth);
+    const allowed = runs.filter(({ boardAt }) => maySupply(partAt, boardAt));
+    const reason = whyShort(asked, allowed, part, missingWidth);
     const buy = purchase(asked, part, short.length, missingWidth);
     return [{ part: part.id, units: short.length, missingWidth, reason, ...(buy && { buy }) }];
   });
 }
 
-function whyShort(asked: BreakdownProblem, rack: Rack, part: Part, partAt: number, missing: number): Phrase {
+function whyShort(asked: BreakdownProblem, allowed: readonly Run[], part: Part, missing: number): Phrase {
   const { shop } = asked;
   const blank = part.length + shop.lengthAllowance;
-  const allowed = rack.runs.filter((run) => rack.maySupply(partAt, run.boardAt));
   if (allowed.length === 0) return phrase(`No board that ${part.id} may come from is left.`);
   const long = allowed.filter((run) => run.length >= blank);
   if (long.length === 0)

@@ -1,9 +1,10 @@
 import { clearOf } from '../../core/breakdown/clear-stretches.ts';
 import { formatLength } from '../../core/length/format-length.ts';
-import { Drawing, type Hatch } from '../../ui/drawing/drawing.tsx';
+import { Drawing } from '../../ui/drawing/drawing.tsx';
+import { Wood } from '../../ui/drawing/wood.tsx';
 import { howMany } from '../../ui/how-many.ts';
 import { units } from '../../ui/units.ts';
-import type { BoardSheet, SheetBlank } from './board-sheet.ts';
+import type { BoardSheet } from './board-sheet.ts';
 
 interface Props {
   sheet: BoardSheet;
@@ -24,10 +25,17 @@ export function BoardDrawing({ sheet, mark, ripKerf, longest }: Props) {
   const { board, blanks, crosscuts } = sheet;
   const scale = (width - left - 4) / longest;
   const height = board.width * scale;
-  const ends = crosscuts.map(({ place, at }) => ({ place, text: formatLength(at, units.value) }));
-  const rows = placed(ends.map(({ place, text }) => ({ x: left + place * scale, width: text.length * 6.6 + 4 })));
-  const deep = Math.max(0, ...rows) + 1;
+  const ends = inRows(
+    crosscuts.map(({ place, at }) => ({ x: left + place * scale, text: formatLength(at, units.value) })),
+  );
+  const deep = Math.max(1, ...ends.map(({ row }) => row + 1));
   const chalk = mark.slice(0, 5);
+  const box = (start: number, length: number, offset: number, across: number) => ({
+    x: start * scale,
+    width: length * scale,
+    y: offset * scale,
+    height: across * scale,
+  });
   return (
     <Drawing
       name={`Board ${mark}`}
@@ -42,23 +50,38 @@ export function BoardDrawing({ sheet, mark, ripKerf, longest }: Props) {
           </text>
           <path d={`M${left - 5} ${top}v${height}`} class="outline" stroke-width="3" />
           <g transform={`translate(${left} ${top})`}>
-            <rect width={board.length * scale} height={height} class="wood" />
-            <Lost sheet={sheet} scale={scale} hatch={hatch} />
-            {blanks.map((one) => {
-              const { offset = 0, width: across = board.width } = clearOf(board, one.blank) ?? {};
-              return <BlankDrawing width={across} {...{ one, offset, scale, ripKerf, hatch }} />;
+            <Wood {...box(0, board.length, 0, board.width)} hatch={board.clear && hatch.waste} />
+            {board.clear?.map(({ start, length, offset, width: across }) => (
+              <Wood {...box(start, length, offset, across)} />
+            ))}
+            {blanks.map(({ blank, letter, strips }) => {
+              const { start, length } = blank;
+              const { offset = 0, width: across = board.width } = clearOf(board, blank) ?? {};
+              let edge = offset;
+              return (
+                <>
+                  <Wood {...box(start, length, offset, across)} hatch={hatch.waste} />
+                  {strips.map(({ strip: { width: rip, spoilt } }) => {
+                    const from = edge;
+                    edge += rip + ripKerf;
+                    return <Wood {...box(start, length, from, rip)} hatch={spoilt ? hatch.waste : hatch.longGrain} />;
+                  })}
+                  <text x={(start + length / 2) * scale} y="-5" font-size="14" text-anchor="middle">
+                    {letter}
+                  </text>
+                </>
+              );
             })}
           </g>
-          {ends.map(({ place, text }, n) => {
-            const x = left + place * scale;
-            const y = top + height + 15 + (rows[n] ?? 0) * 15;
+          {ends.map(({ x, row, text }) => {
+            const y = top + height + 15 + row * 15;
             return (
-              <g>
+              <>
                 <path d={`M${x} ${top - 3}V${y - 10}`} class="outline" stroke-width="1.5" />
                 <text x={x + 1} y={y} font-size="12" text-anchor="end">
                   {text}
                 </text>
-              </g>
+              </>
             );
           })}
         </>
@@ -67,61 +90,14 @@ export function BoardDrawing({ sheet, mark, ripKerf, longest }: Props) {
   );
 }
 
-/** What lies outside the clear stretches. */
-function Lost({ sheet: { board }, scale, hatch }: { sheet: BoardSheet; scale: number; hatch: Hatch }) {
-  if (!board.clear) return null;
-  return (
-    <>
-      <rect width={board.length * scale} height={board.width * scale} fill={hatch.waste} />
-      {board.clear.map(({ start, length, offset, width: across }) => (
-        <rect x={start * scale} y={offset * scale} width={length * scale} height={across * scale} class="wood" />
-      ))}
-    </>
-  );
-}
-
-interface BlankProps {
-  one: SheetBlank;
-  offset: number;
-  width: number;
-  scale: number;
-  ripKerf: number;
-  hatch: Hatch;
-}
-
-function BlankDrawing({ one: { blank, letter, strips }, offset, width: across, scale, ripKerf, hatch }: BlankProps) {
-  const long = blank.length * scale;
-  let y = 0;
-  return (
-    <g transform={`translate(${blank.start * scale} ${offset * scale})`}>
-      <rect width={long} height={across * scale} class="wood" />
-      <rect width={long} height={across * scale} fill={hatch.waste} />
-      {strips.map(({ strip }) => {
-        const at = y;
-        y += (strip.width + ripKerf) * scale;
-        const box = { y: at, width: long, height: strip.width * scale };
-        return (
-          <g>
-            <rect {...box} class="wood" />
-            <rect {...box} fill={strip.spoilt ? hatch.waste : hatch.longGrain} />
-          </g>
-        );
-      })}
-      <text x={long / 2} y={-offset * scale - 5} font-size="14" text-anchor="middle">
-        {letter}
-      </text>
-    </g>
-  );
-}
-
-/** The row in which each label stands, right edges at `x`, so that none runs into another. */
-function placed(labels: readonly { readonly x: number; readonly width: number }[]): number[] {
+/** Labels with the row in which each stands, right edges at `x`, so that none runs into another. */
+function inRows<L extends { readonly x: number; readonly text: string }>(labels: readonly L[]) {
   const ends: number[] = [];
-  return labels.map(({ x, width: long }) => {
-    const free = ends.findIndex((end) => x - long >= end);
+  return labels.map((label) => {
+    const free = ends.findIndex((end) => label.x - label.text.length * 6.6 - 4 >= end);
     const row = free < 0 ? ends.length : free;
-    ends[row] = x;
-    return row;
+    ends[row] = label.x;
+    return { ...label, row };
   });
 }
 

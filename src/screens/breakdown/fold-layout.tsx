@@ -1,6 +1,7 @@
 import type { FoldedPanel } from '../../core/breakdown/folded-panel.ts';
 import { formatLength } from '../../core/length/format-length.ts';
 import { Drawing } from '../../ui/drawing/drawing.tsx';
+import { Slip, Wood } from '../../ui/drawing/wood.tsx';
 import { Say } from '../../ui/say.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
 import { units } from '../../ui/units.ts';
@@ -23,18 +24,12 @@ export function FoldLayout({ width, of: { length, layout, cuts } }: { width: num
       >
         {(hatch) => (
           <g transform="translate(2 2)">
-            <rect width={length * scale} height={height} class="wood" />
-            <rect width={length * scale} height={height} fill={hatch.longGrain} />
+            <Wood width={length * scale} height={height} hatch={hatch.longGrain} />
             {cuts.map(({ at, takes }) => (
               <rect x={at * scale} width={Math.max(2, takes.value * scale)} height={height} class="cut" />
             ))}
             {layout.map(({ from, to }, n) => (
-              <g>
-                <rect x={((from + to) / 2) * scale - 11} y={height / 2 - 10} width="22" height="20" class="paper" />
-                <text x={((from + to) / 2) * scale} y={height / 2 + 5} font-size="14" text-anchor="middle">
-                  {n + 1}
-                </text>
-              </g>
+              <Slip x={((from + to) / 2) * scale} y={height / 2} text={`${n + 1}`} />
             ))}
           </g>
         )}

@@ -1,5 +1,6 @@
 import { formatLength } from '../../core/length/format-length.ts';
 import { Drawing } from '../../ui/drawing/drawing.tsx';
+import { Slip, Wood } from '../../ui/drawing/wood.tsx';
 import { units } from '../../ui/units.ts';
 import type { SheetBlank } from './board-sheet.ts';
 
@@ -29,27 +30,17 @@ export function RipDrawing({ one, width, thickness, ripKerf, widest }: Props) {
     >
       {(hatch) => (
         <>
-          <rect x="2" y="2" width={width * scale} height={height} class="wood" />
-          <rect x="2" y="2" width={width * scale} height={height} fill={hatch.waste} />
+          <Wood x={2} y={2} width={width * scale} height={height} hatch={hatch.waste} />
           {one.strips.map(({ strip }) => {
             const at = x;
             const wide = strip.width * scale;
             x += (strip.width + ripKerf) * scale;
             const text = formatLength(strip.width, units.value);
-            const label = text.length * 7.5 + 8;
             return (
-              <g>
-                <rect x={at} y="2" width={wide} height={height} class="wood" />
-                <rect x={at} y="2" width={wide} height={height} fill={strip.spoilt ? hatch.waste : hatch.endGrain} />
-                {wide > label && (
-                  <>
-                    <rect x={at + (wide - label) / 2} y={height / 2 - 7} width={label} height="18" class="paper" />
-                    <text x={at + wide / 2} y={height / 2 + 7} font-size="14" text-anchor="middle">
-                      {text}
-                    </text>
-                  </>
-                )}
-              </g>
+              <>
+                <Wood x={at} y={2} width={wide} height={height} hatch={strip.spoilt ? hatch.waste : hatch.endGrain} />
+                {wide > text.length * 7 + 8 && <Slip x={at + wide / 2} y={height / 2 + 2} text={text} />}
+              </>
             );
           })}
         </>
