@@ -18,8 +18,7 @@ followInstall();
 // Nothing of this is needed for the first screen or its first tap.
 whenQuiet(() => {
   void followUpdates();
-  void import('./app/alarms.ts').then(({ followAlarms }) => followAlarms());
   void import('./app/housekeeping.ts').then(({ keepHouse }) => keepHouse());
   // The other screens come in one file: with it here, each opens at once.
-  void import('./screens/stock/stock.tsx');
+  void screens.others();
 });

@@ -5,6 +5,7 @@ import { Button } from '../ui/button.tsx';
 import { saveFile } from '../ui/save-file.ts';
 import { inFlow } from './flow.ts';
 import { notice } from './notices.ts';
+import { saveBackup } from './save-backup.ts';
 import { waitingUpdate } from './updates.ts';
 
 const databaseWords: Partial<Record<DatabaseState['kind'], string>> = {
@@ -15,10 +16,6 @@ const databaseWords: Partial<Record<DatabaseState['kind'], string>> = {
   erased: 'The records on this phone were erased outside the app. Load the app again to start anew.',
   failed: 'The phone does not let the app open its records.',
 };
-
-async function saveBackup() {
-  await (await import('./save-backup.ts')).saveBackup();
-}
 
 async function tryAgain() {
   await closeDatabase();

@@ -1,3 +1,5 @@
+import { backupMade } from '../store/backup/backup-age.ts';
+import { exportBackup } from '../store/backup/export-backup.ts';
 import { saveFile } from '../ui/save-file.ts';
 import { signal } from '../ui/signal.ts';
 import { dueBackup } from './housekeeping.ts';
@@ -7,10 +9,6 @@ export const backups = signal(0);
 
 /** Takes everything out of the phone as one backup file, and remembers when. */
 export async function saveBackup(): Promise<'shared' | 'saved' | 'cancelled'> {
-  const [{ exportBackup }, { backupMade }] = await Promise.all([
-    import('../store/backup/export-backup.ts'),
-    import('../store/backup/backup-age.ts'),
-  ]);
   const { name, text } = await exportBackup();
   const how = await saveFile(name, 'application/json', text);
   // Only for the reminder; a database that can't take it has worse news on view.

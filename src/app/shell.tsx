@@ -10,19 +10,15 @@ import { whenQuiet } from './when-quiet.ts';
 /** A screen gets the record that the address names, or an empty id. */
 export type ScreenComponent = ComponentType<{ id: string }>;
 
-/** A screen that is fetched (offline, from the cache) when first opened; its question answers the tap at once. */
-export interface LaterScreen {
-  readonly question: string;
-  load(): Promise<{ default: ScreenComponent }>;
-}
-
-/** The screen that the app opens with, and the others by name. */
+/** The screen that the app opens with, and the others by name: what each asks, which answers the tap at once, and itself. */
 export interface Screens {
   readonly home: ScreenComponent;
-  readonly others: Readonly<Record<string, LaterScreen>>;
+  readonly questions: Readonly<Record<string, string>>;
+  /** Fetched (offline, from the cache) when the first of them is opened. */
+  others(): Promise<Readonly<Record<string, ScreenComponent>>>;
 }
 
-const loaded = new Map<string, ScreenComponent>();
+let others: Readonly<Record<string, ScreenComponent>> | undefined;
 
 export function Shell({ screens }: { screens: Screens }) {
   useSignals();
@@ -44,7 +40,7 @@ export function Shell({ screens }: { screens: Screens }) {
   return (
     <>
       <CrashScreen at={at} key="crash">
-        <Loaded name={screen in screens.others ? screen : ''} id={id} screens={screens} key={at} />
+        <Loaded name={screen in screens.questions ? screen : ''} id={id} screens={screens} key={at} />
       </CrashScreen>
       {Banners && <Banners />}
     </>
@@ -52,9 +48,7 @@ export function Shell({ screens }: { screens: Screens }) {
 }
 
 function Loaded({ name, id, screens }: { name: string; id: string; screens: Screens }) {
-  const [state, setState] = useState<'loading' | 'ready' | 'failed'>(
-    name === '' || loaded.has(name) ? 'ready' : 'loading',
-  );
+  const [state, setState] = useState<'loading' | 'ready' | 'failed'>(name === '' || others ? 'ready' : 'loading');
   const place = useRef<HTMLDivElement>(null);
   const [shown, setShown] = useState(false);
   // Before the browser paints: nothing is waited for that could be on its way.
@@ -66,9 +60,9 @@ function Loaded({ name, id, screens }: { name: string; id: string; screens: Scre
     if (place.current) watch.observe(place.current, { childList: true });
     look();
     if (state === 'loading')
-      screens.others[name]?.load().then(
-        (module) => {
-          loaded.set(name, module.default);
+      screens.others().then(
+        (all) => {
+          others = all;
           setState('ready');
         },
         () => setState('failed'),
@@ -81,7 +75,7 @@ function Loaded({ name, id, screens }: { name: string; id: string; screens: Scre
     if (arrivedBefore) document.getElementById('main')?.focus({ preventScroll: true });
     arrivedBefore = true;
   }, [shown]);
-  const Found = name === '' ? screens.home : loaded.get(name);
+  const Found = name === '' ? screens.home : others?.[name];
   if (state === 'failed') {
     return (
       <Screen question="This screen is not on the phone yet">
@@ -94,7 +88,7 @@ function Loaded({ name, id, screens }: { name: string; id: string; screens: Scre
   }
   return (
     <>
-      {!shown && name !== '' && <Screen question={screens.others[name]?.question ?? ''}>{null}</Screen>}
+      {!shown && name !== '' && <Screen question={screens.questions[name] ?? ''}>{null}</Screen>}
       <div ref={place}>{Found && <Found id={id} />}</div>
     </>
   );

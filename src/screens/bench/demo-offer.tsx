@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import { notify } from '../../app/notices.ts';
+import { loadDemo, unloadDemo } from '../../store/demo/demo-shop.ts';
 import { Button } from '../../ui/button.tsx';
 
 /** A look around with invented work, before there is any of the maker's own. */
@@ -8,7 +9,6 @@ export function DemoOffer() {
   const load = async () => {
     setBusy(true);
     try {
-      const { loadDemo, unloadDemo } = await import('../../store/demo/demo-shop.ts');
       await loadDemo();
       notify('The demo shop is loaded.', { label: 'Remove it', run: () => unloadDemo() });
     } catch {

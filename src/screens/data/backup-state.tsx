@@ -2,17 +2,14 @@ import { useLive } from '../../app/live.ts';
 import { useNow } from '../../app/now.ts';
 import { backups } from '../../app/save-backup.ts';
 import { seconds } from '../../core/answer/quantity.ts';
+import { backupAge } from '../../store/backup/backup-age.ts';
 import { kinds } from '../../store/records/kinds.ts';
 import { Amount } from '../../ui/amount.tsx';
 
 /** How old the last backup is, and how much work it does not hold. */
 export function BackupState() {
   const now = useNow();
-  const age = useLive(
-    kinds,
-    async () => (await import('../../store/backup/backup-age.ts')).backupAge(),
-    `${backups.value}`,
-  );
+  const age = useLive(kinds, () => backupAge(), `${backups.value}`);
   if (!age) return null;
   const { madeAt, changed } = age;
   return (

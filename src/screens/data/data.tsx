@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { useLive } from '../../app/live.ts';
 import { notify } from '../../app/notices.ts';
 import { saveBackup } from '../../app/save-backup.ts';
+import { isDemoLoaded, loadDemo, unloadDemo } from '../../store/demo/demo-shop.ts';
 import { kinds } from '../../store/records/kinds.ts';
 import { Button } from '../../ui/button.tsx';
 import { Screen } from '../../ui/screen.tsx';
@@ -48,14 +49,13 @@ export default function DataScreen() {
 }
 
 function Demo() {
-  const loaded = useLive(kinds, async () => (await import('../../store/demo/demo-shop.ts')).isDemoLoaded());
+  const loaded = useLive(kinds, isDemoLoaded);
   const [busy, setBusy] = useState(false);
   if (loaded === undefined) return null;
   const swap = async () => {
     setBusy(true);
     try {
-      const demo = await import('../../store/demo/demo-shop.ts');
-      await (loaded ? demo.unloadDemo() : demo.loadDemo());
+      await (loaded ? unloadDemo() : loadDemo());
       notify(loaded ? 'The demo shop is gone.' : 'The demo shop is loaded.');
     } catch {
       // The shell shows what the phone did not take.

@@ -1,12 +1,12 @@
 import { useState } from 'preact/hooks';
 import { saveBackup } from '../../app/save-backup.ts';
+import { eraseEverything } from '../../store/backup/erase-everything.ts';
 import { Button } from '../../ui/button.tsx';
 
 /** What is stored, where, and how it is taken out and erased. */
 export function Privacy() {
   const [sure, setSure] = useState(false);
   const erase = async () => {
-    const { eraseEverything } = await import('../../store/backup/erase-everything.ts');
     await eraseEverything();
     location.reload();
   };

@@ -1,5 +1,5 @@
 import { useEffect, useId, useState } from 'preact/hooks';
-import type { ReadOutcome } from '../../store/backup/read-backup.ts';
+import { type ReadOutcome, readBackup } from '../../store/backup/read-backup.ts';
 import { Button } from '../../ui/button.tsx';
 import { Fold } from '../../ui/fold.tsx';
 import { onIncomingFile } from './incoming-file.ts';
@@ -18,7 +18,6 @@ export function Receive() {
     setOutcome(undefined);
     if (!file) return;
     try {
-      const { readBackup } = await import('../../store/backup/read-backup.ts');
       setOutcome(await readBackup(file));
     } catch {
       setOutcome({ kind: 'unread' });

@@ -1,7 +1,8 @@
 import { useEffect, useState } from 'preact/hooks';
 import { notify } from '../../app/notices.ts';
+import { applyBackup } from '../../store/backup/apply-backup.ts';
 import type { MergeEntry } from '../../store/backup/merge.ts';
-import type { ApplyMode, Preview } from '../../store/backup/preview-backup.ts';
+import { type ApplyMode, type Preview, previewBackup } from '../../store/backup/preview-backup.ts';
 import type { ReadOutcome } from '../../store/backup/read-backup.ts';
 import { Button } from '../../ui/button.tsx';
 import { Choice, optionsOf } from '../../ui/fields.tsx';
@@ -25,16 +26,13 @@ export function Received({ read, onDone }: Props) {
   const [busy, setBusy] = useState(false);
   const [failed, setFailed] = useState(false);
   useEffect(() => {
-    import('../../store/backup/preview-backup.ts')
-      .then(({ previewBackup }) => previewBackup(contents))
-      .then(setPreviews, () => setFailed(true));
+    previewBackup(contents).then(setPreviews, () => setFailed(true));
   }, [contents]);
 
   const conflicts = mode === 'merge' ? (previews?.merge.entries ?? []).filter(isConflict) : [];
   const sideOf = (entry: MergeEntry) => sides.get(keyOf(entry)) ?? entry.stays;
   const apply = async () => {
     setBusy(true);
-    const { applyBackup } = await import('../../store/backup/apply-backup.ts');
     const choices = new Map(conflicts.map((entry) => [keyOf(entry), sideOf(entry)]));
     const outcome = await applyBackup(contents, mode, { damaged, choices });
     setBusy(false);

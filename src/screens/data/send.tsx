@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { useLive } from '../../app/live.ts';
 import { notify } from '../../app/notices.ts';
+import { exportExtract } from '../../store/backup/export-backup.ts';
 import { deliveries } from '../../store/deliveries.ts';
 import { pieces } from '../../store/pieces.ts';
 import { Button } from '../../ui/button.tsx';
@@ -22,10 +23,7 @@ export function Send() {
   const [picked, setPicked] = useState('');
   const what = choices.find(({ value }) => value === picked) ?? choices[0];
   if (!what) return null;
-  const made = async () => {
-    const { exportExtract } = await import('../../store/backup/export-backup.ts');
-    return exportExtract({ kind: what.kind, id: what.value }, what.label);
-  };
+  const made = () => exportExtract({ kind: what.kind, id: what.value }, what.label);
   const send = async () => {
     const file = await made();
     if ((await saveFile(file.name, 'application/json', file.text)) === 'saved')

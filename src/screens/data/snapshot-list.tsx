@@ -1,7 +1,8 @@
 import { useState } from 'preact/hooks';
 import { useLive } from '../../app/live.ts';
 import { notify } from '../../app/notices.ts';
-import type { SnapshotReason } from '../../store/backup/snapshots.ts';
+import { restoreSnapshot } from '../../store/backup/restore-snapshot.ts';
+import { listSnapshots, type SnapshotReason } from '../../store/backup/snapshots.ts';
 import { kinds } from '../../store/records/kinds.ts';
 import { Button } from '../../ui/button.tsx';
 
@@ -14,12 +15,11 @@ const reasons: Readonly<Record<SnapshotReason, string>> = {
 
 /** Snapshots inside the phone: the way back from a restore or a new version. */
 export function SnapshotList() {
-  const snapshots = useLive(kinds, async () => (await import('../../store/backup/snapshots.ts')).listSnapshots());
+  const snapshots = useLive(kinds, listSnapshots);
   const [busy, setBusy] = useState(false);
   if (!snapshots || snapshots.length === 0) return null;
   const restore = async (id: string) => {
     setBusy(true);
-    const { restoreSnapshot } = await import('../../store/backup/restore-snapshot.ts');
     const outcome = await restoreSnapshot(id);
     notify(
       outcome.kind === 'applied' ? 'The snapshot is back in place.' : 'The phone did not take it. Nothing has changed.',

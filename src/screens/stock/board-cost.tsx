@@ -2,14 +2,15 @@ import { shop } from '../../app/shop.ts';
 import { badNumber } from '../../core/answer/bad-number.ts';
 import { isProblem } from '../../core/answer/problem.ts';
 import { resultOf } from '../../core/answer/result-of.ts';
+import { boards } from '../../store/boards.ts';
 import type { Board } from '../../store/records/board.ts';
 import type { Delivery } from '../../store/records/delivery.ts';
 import { withOptional } from '../../store/records/with-optional.ts';
+import { Card } from '../../ui/card.tsx';
 import { Facts } from '../../ui/facts.tsx';
 import { Reason } from '../../ui/reason.tsx';
 import { OptionalNumber } from '../../ui/settled.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
-import { changeBoard } from './change-board.ts';
 import { costInDelivery } from './cost-in-delivery.ts';
 import { usableBoardFeet } from './usable-board-feet.ts';
 
@@ -23,8 +24,7 @@ interface Props {
 /** What a board cost with its share of the freight, and what one usable board foot of it cost. */
 export function BoardCost({ board, came, delivery }: Props) {
   return (
-    <section class="card" aria-label="Cost">
-      <h2>Cost</h2>
+    <Card title="Cost">
       {delivery ? (
         <ByDelivery board={board} came={came} delivery={delivery} />
       ) : (
@@ -32,10 +32,10 @@ export function BoardCost({ board, came, delivery }: Props) {
           label="What it cost"
           value={board.cost}
           check={(value) => badNumber('', 'The cost', value, 'money', { least: 0, most: 1e6 })}
-          onAccept={(cost) => changeBoard(board.id, (now) => withOptional(now, 'cost', cost))}
+          onAccept={(cost) => boards.edit(board.id, (now) => withOptional(now, 'cost', cost))}
         />
       )}
-    </section>
+    </Card>
   );
 }
 

@@ -5,6 +5,7 @@ import { tally } from '../../core/lumber/tally.ts';
 import { boards } from '../../store/boards.ts';
 import { deliveries } from '../../store/deliveries.ts';
 import type { Board } from '../../store/records/board.ts';
+import { Button } from '../../ui/button.tsx';
 import { BoardCost } from './board-cost.tsx';
 import { BoardLife } from './board-life.tsx';
 import { inLoggedOrder } from './board-order.ts';
@@ -49,16 +50,14 @@ export function BoardDetail({ board }: { board: Board }) {
             Its delivery
           </a>
         )}
-        <button
-          type="button"
-          class="button"
+        <Button
           onClick={() => {
             go('stock');
             void removeBoard(board);
           }}
         >
           Delete {board.chalk}
-        </button>
+        </Button>
       </div>
     </StockPart>
   );

@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import type { Board } from '../../store/records/board.ts';
+import { Button } from '../../ui/button.tsx';
 import { NumberField, Pick, TextField, Tick } from '../../ui/fields.tsx';
 import { LengthField } from '../../ui/pad/length-field.tsx';
 import { SpeciesPick } from '../../ui/species-pick.tsx';
@@ -18,9 +19,9 @@ interface Props {
 
 /** The thumb's next thing: logs the board, or puts the one in the entries right. */
 export const LogButton = ({ entry }: { entry: BoardEntryState }) => (
-  <button type="button" class="button big now" onClick={entry.log}>
+  <Button look="big now" onClick={entry.log}>
     {entry.logs}
-  </button>
+  </Button>
 );
 
 /** The entries of the next board, or of one that is being put right. */
@@ -37,11 +38,7 @@ export function BoardEntryFields({ entry, last, children }: Props) {
     <section class="card" aria-label={fixing ? 'Fix' : 'Next board'} ref={entry.entries}>
       <div class="split">
         <h2>{fixing ? `Fix ${form.chalk}` : 'Next board'}</h2>
-        {!fixing && last && (
-          <button type="button" class="button" onClick={() => entry.fix(last)}>
-            Fix {last.chalk}
-          </button>
-        )}
+        {!fixing && last && <Button onClick={() => entry.fix(last)}>Fix {last.chalk}</Button>}
       </div>
       <p role="status" class="soft small">
         {entry.said}
@@ -74,20 +71,16 @@ export function BoardEntryFields({ entry, last, children }: Props) {
       </div>
       {fixing && (
         <div class="buttons">
-          <button type="button" class="button" onClick={entry.leave}>
-            Leave it
-          </button>
+          <Button onClick={entry.leave}>Leave it</Button>
           {last?.id === form.fixing && (
-            <button
-              type="button"
-              class="button"
+            <Button
               onClick={() => {
                 entry.leave();
                 void removeBoard(last);
               }}
             >
               Delete {last.chalk}
-            </button>
+            </Button>
           )}
         </div>
       )}

@@ -5,9 +5,9 @@ import { boards } from '../../store/boards.ts';
 import { pieces } from '../../store/pieces.ts';
 import type { Board, BoardState } from '../../store/records/board.ts';
 import { withOptional } from '../../store/records/with-optional.ts';
+import { Card } from '../../ui/card.tsx';
 import { Choice, optionsOf, Pick } from '../../ui/fields.tsx';
 import { BoardSize } from './board-size.tsx';
-import { changeBoard } from './change-board.ts';
 import { OffcutEntry } from './offcut-entry.tsx';
 import { stateNames } from './state-names.ts';
 
@@ -26,13 +26,12 @@ export function BoardLife({ board }: { board: Board }) {
   const become = (state: BoardState, pieceId?: string) => {
     const before = { state: board.state, pieceId: board.pieceId };
     const turn = (to: { state: BoardState; pieceId: string | undefined }) =>
-      changeBoard(board.id, (now) => withOptional({ ...now, state: to.state }, 'pieceId', to.pieceId));
+      boards.edit(board.id, (now) => withOptional({ ...now, state: to.state }, 'pieceId', to.pieceId));
     turn({ state, pieceId });
     offerUndo(`${board.chalk}: ${stateNames[state].toLowerCase()}.`, () => turn(before));
   };
   return (
-    <section class="card" aria-label="Life of the board">
-      <h2>Where is it?</h2>
+    <Card title="Where is it?">
       <Choice
         label="The board is"
         value={board.state}
@@ -66,6 +65,6 @@ export function BoardLife({ board }: { board: Board }) {
         </ul>
       )}
       <OffcutEntry board={board} />
-    </section>
+    </Card>
   );
 }

@@ -1,17 +1,18 @@
 import { checkBoard } from '../../core/lumber/check-board.ts';
 import { roughThickness } from '../../core/lumber/quarters.ts';
+import { boards } from '../../store/boards.ts';
 import type { Board } from '../../store/records/board.ts';
 import { withOptional } from '../../store/records/with-optional.ts';
+import { Card } from '../../ui/card.tsx';
 import { Pick, Tick } from '../../ui/fields.tsx';
 import { SettledLength } from '../../ui/settled.tsx';
 import { SpeciesPick } from '../../ui/species-pick.tsx';
 import { thicknessOptions } from './board-form.ts';
-import { changeBoard } from './change-board.ts';
 import { KeptText } from './kept-text.tsx';
 
 /** A board's sizes and wood, kept as they are typed. */
 export function BoardSizes({ board }: { board: Board }) {
-  const set = (change: Partial<Board>) => changeBoard(board.id, (now) => ({ ...now, ...change }));
+  const set = (change: Partial<Board>) => boards.edit(board.id, (now) => ({ ...now, ...change }));
   const size = (
     label: string,
     field: 'width' | 'farWidth' | 'length' | 'thickness',
@@ -28,8 +29,7 @@ export function BoardSizes({ board }: { board: Board }) {
   const { width, farWidth, length, thickness } = board;
   const named = 'quarters' in thickness ? String(thickness.quarters) : 'measured';
   return (
-    <section class="card" aria-label="Sizes">
-      <h2>Sizes</h2>
+    <Card title="Sizes">
       <div class="fields">
         {size('Width', 'width', width)}
         {size('Length', 'length', length)}
@@ -50,16 +50,16 @@ export function BoardSizes({ board }: { board: Board }) {
         label="Tapers"
         checked={farWidth !== undefined}
         onInput={(tapers) =>
-          changeBoard(board.id, (now) => withOptional(now, 'farWidth', tapers ? now.width : undefined))
+          boards.edit(board.id, (now) => withOptional(now, 'farWidth', tapers ? now.width : undefined))
         }
       />
       <KeptText
         key={board.id}
         label="Note"
         value={board.note ?? ''}
-        onAccept={(note) => changeBoard(board.id, (now) => withOptional(now, 'note', note || undefined))}
+        onAccept={(note) => boards.edit(board.id, (now) => withOptional(now, 'note', note || undefined))}
       />
       <SpeciesPick label="Wood" value={board.species} first={[board.species]} onInput={(species) => set({ species })} />
-    </section>
+    </Card>
   );
 }

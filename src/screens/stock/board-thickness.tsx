@@ -9,6 +9,7 @@ import type { Board } from '../../store/records/board.ts';
 import { roughShape } from '../../store/records/board-shape.ts';
 import { surfacedThicknesses } from '../../tables/surfaced-thickness.ts';
 import { Amount } from '../../ui/amount.tsx';
+import { Card } from '../../ui/card.tsx';
 import { Facts } from '../../ui/facts.tsx';
 import { Reason } from '../../ui/reason.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
@@ -37,8 +38,7 @@ export function BoardThickness({ board }: { board: Board }) {
     { name: asBlanks, label: 'As blanks', found: flatThickness(shape, flat) },
   ].flatMap(({ found, ...way }) => (isProblem(found) ? [] : { ...way, found }));
   return (
-    <section class="card" aria-label="Thickness to be had">
-      <h2>Thickness to be had</h2>
+    <Card title="Thickness to be had">
       <Facts rows={ways.map(({ name, found }) => [name, resultOf(found)] as const)} />
       {[standard, whole].map((found) => isProblem(found) && <Reason of={found} />)}
       {(board.warp?.cup === undefined || board.warp.bow === undefined) && (
@@ -49,6 +49,6 @@ export function BoardThickness({ board }: { board: Board }) {
           <ShowWorking of={found.working} label={label} />
         ))}
       </div>
-    </section>
+    </Card>
   );
 }

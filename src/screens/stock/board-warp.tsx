@@ -1,13 +1,15 @@
 import { shop } from '../../app/shop.ts';
 import { boardProblem } from '../../core/milling/flat-thickness.ts';
+import { boards } from '../../store/boards.ts';
 import type { Board, WarpTool, WarpTools } from '../../store/records/board.ts';
 import { roughShape } from '../../store/records/board-shape.ts';
 import { withOptional } from '../../store/records/with-optional.ts';
+import { Card } from '../../ui/card.tsx';
 import { Pick } from '../../ui/fields.tsx';
+import { Fold } from '../../ui/fold.tsx';
 import { Length } from '../../ui/length.tsx';
 import { OptionalLength } from '../../ui/settled.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
-import { changeBoard } from './change-board.ts';
 import { warpByTools, withWarp } from './warp-by-tools.ts';
 
 const toolKinds = [
@@ -31,8 +33,7 @@ export function BoardWarp({ board }: { board: Board }) {
   const { seen = board.warp ?? {}, tools = {} } = board;
   const right = warpByTools(board);
   return (
-    <section class="card" aria-label="Warp">
-      <h2>Warp</h2>
+    <Card title="Warp">
       <div class="fields">
         {kinds.map(({ kind, name }) => (
           <OptionalLength
@@ -41,7 +42,7 @@ export function BoardWarp({ board }: { board: Board }) {
             value={seen[kind]}
             check={(depth) => boardProblem({ ...roughShape(board), [kind]: depth })}
             onAccept={(depth) =>
-              changeBoard(board.id, (now) =>
+              boards.edit(board.id, (now) =>
                 withWarp(now, withOptional(now.seen ?? now.warp ?? {}, kind, depth), now.tools ?? {}),
               )
             }
@@ -56,7 +57,7 @@ export function BoardWarp({ board }: { board: Board }) {
           untested={untested}
           tools={tools}
           onPick={(tool) =>
-            changeBoard(board.id, (now) =>
+            boards.edit(board.id, (now) =>
               withWarp(now, now.seen ?? now.warp ?? {}, withOptional(now.tools ?? {}, kind, tool)),
             )
           }
@@ -75,8 +76,7 @@ export function BoardWarp({ board }: { board: Board }) {
           )
         );
       })}
-      <details class="working">
-        <summary>How to measure it</summary>
+      <Fold label="How to measure it">
         <dl>
           {kinds.map(({ name, how }) => [
             <dt>
@@ -85,8 +85,8 @@ export function BoardWarp({ board }: { board: Board }) {
             <dd>{how}</dd>,
           ])}
         </dl>
-      </details>
-    </section>
+      </Fold>
+    </Card>
   );
 }
 

@@ -4,6 +4,7 @@ import { resultOf } from '../../core/answer/result-of.ts';
 import { boardWeight } from '../../core/lumber/board-weight.ts';
 import type { Board } from '../../store/records/board.ts';
 import { Amount } from '../../ui/amount.tsx';
+import { Card } from '../../ui/card.tsx';
 import { Reason } from '../../ui/reason.tsx';
 import { Say } from '../../ui/say.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
@@ -16,10 +17,9 @@ const assumedMoisture = 12;
 /** What the board weighs, and whether one person should lift it. */
 export function BoardWeight({ board, cubicMetres }: { board: Board; cubicMetres: number }) {
   return (
-    <section class="card" aria-label="Weight">
-      <h2>Weight</h2>
+    <Card title="Weight">
       <Weight board={board} cubicMetres={cubicMetres} />
-    </section>
+    </Card>
   );
 }
 

@@ -3,14 +3,17 @@ import { offerUndo } from '../../app/notices.ts';
 import { shop } from '../../app/shop.ts';
 import { badNumber } from '../../core/answer/bad-number.ts';
 import { isProblem } from '../../core/answer/problem.ts';
+import { boards } from '../../store/boards.ts';
 import type { Board, Defect } from '../../store/records/board.ts';
 import { clearStretchesOf } from '../../store/records/board-shape.ts';
 import { withOptional } from '../../store/records/with-optional.ts';
+import { Button } from '../../ui/button.tsx';
+import { Card } from '../../ui/card.tsx';
 import { Choice, Tick } from '../../ui/fields.tsx';
+import { Fold } from '../../ui/fold.tsx';
 import { Length } from '../../ui/length.tsx';
 import { Reason } from '../../ui/reason.tsx';
 import { SettledLength } from '../../ui/settled.tsx';
-import { changeBoard } from './change-board.ts';
 import { DefectDrawing } from './defect-drawing.tsx';
 import { markedRectangle } from './marked-rectangle.ts';
 import { leastUsableLength } from './usable-board-feet.ts';
@@ -25,11 +28,10 @@ export function Defects({ board }: { board: Board }) {
   const clear = clearStretchesOf(board, { leastLength: leastUsableLength(), leastWidth, favour: 'area' });
   const stretches = isProblem(clear) ? [] : clear;
   const setMarks = (edit: (now: readonly Defect[]) => readonly Defect[]) =>
-    changeBoard(board.id, (now) => ({ ...now, defects: edit(now.defects ?? []) }));
+    boards.edit(board.id, (now) => ({ ...now, defects: edit(now.defects ?? []) }));
   const add = (rectangle: Omit<Defect, 'kind'>) => setMarks((now) => [...now, { ...rectangle, kind }]);
   return (
-    <section class="card" aria-label="Defects">
-      <h2>What is clear?</h2>
+    <Card title="What is clear?">
       <Choice<(typeof kinds)[number]>
         label="Mark as"
         value={kind}
@@ -75,22 +77,20 @@ export function Defects({ board }: { board: Board }) {
           }}
         />
       ))}
-      <button
-        type="button"
-        class="button"
+      <Button
         onClick={() => {
           const middle = { x: board.length / 2, y: board.width / 2 };
           add(markedRectangle(board, middle, middle));
         }}
       >
         Mark by numbers
-      </button>
+      </Button>
       <Tick
         label="One face is good enough to show"
         checked={board.goodFace ?? false}
-        onInput={(on) => changeBoard(board.id, (now) => withOptional(now, 'goodFace', on || undefined))}
+        onInput={(on) => boards.edit(board.id, (now) => withOptional(now, 'goodFace', on || undefined))}
       />
-    </section>
+    </Card>
   );
 }
 
@@ -109,19 +109,20 @@ function DefectEditor({ board, mark, onChange, onRemove }: EditorProps) {
     onAccept: (value: number) => onChange({ [field]: value }),
   });
   return (
-    <details class="working">
-      <summary>
-        {mark.kind} at <Length mm={mark.start} />
-      </summary>
+    <Fold
+      label={
+        <>
+          {mark.kind} at <Length mm={mark.start} />
+        </>
+      }
+    >
       <div class="fields">
         <SettledLength label="From the near end" {...size('The start', 'start', board.length)} />
         <SettledLength label="Along the board" {...size('The length', 'length', board.length - mark.start, 1)} />
         <SettledLength label="From the left edge" {...size('The place', 'offset', across)} />
         <SettledLength label="Across the board" {...size('The width', 'width', across - mark.offset, 1)} />
       </div>
-      <button type="button" class="button" onClick={onRemove}>
-        Delete the {mark.kind}
-      </button>
-    </details>
+      <Button onClick={onRemove}>Delete the {mark.kind}</Button>
+    </Fold>
   );
 }

@@ -2,6 +2,9 @@ import { useAll } from '../../app/live.ts';
 import { go, routeTo } from '../../app/routes.ts';
 import { deliveries } from '../../store/deliveries.ts';
 import type { Delivery } from '../../store/records/delivery.ts';
+import { Button } from '../../ui/button.tsx';
+import { Card } from '../../ui/card.tsx';
+import { Fold } from '../../ui/fold.tsx';
 import { today } from './today.ts';
 
 /** So many of the newest stand in sight. */
@@ -21,19 +24,15 @@ export function DeliveriesList() {
     }
   };
   return (
-    <section class="card" aria-label="Deliveries">
-      <h2>Deliveries</h2>
+    <Card title="Deliveries">
       <Rows of={sorted.slice(0, few)} />
       {sorted.length > few && (
-        <details class="working">
-          <summary>{sorted.length - few} older</summary>
+        <Fold label={<>{sorted.length - few} older</>}>
           <Rows of={sorted.slice(few)} />
-        </details>
+        </Fold>
       )}
       <div class="buttons">
-        <button type="button" class="button" onClick={() => void begin()}>
-          Add a delivery
-        </button>
+        <Button onClick={begin}>Add a delivery</Button>
         <a class="button" href={routeTo('stock', 'list')}>
           List out and in
         </a>
@@ -41,7 +40,7 @@ export function DeliveriesList() {
           Air in the shop
         </a>
       </div>
-    </section>
+    </Card>
   );
 }
 

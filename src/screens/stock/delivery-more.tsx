@@ -4,6 +4,7 @@ import { bundleTally } from '../../core/lumber/bundle-tally.ts';
 import type { Board } from '../../store/records/board.ts';
 import type { Delivery } from '../../store/records/delivery.ts';
 import { Amount } from '../../ui/amount.tsx';
+import { Fold } from '../../ui/fold.tsx';
 import { Reason } from '../../ui/reason.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
 import { ReadingEntry } from './reading-entry.tsx';
@@ -13,8 +14,7 @@ export function DeliveryMore({ delivery, boards }: { delivery: Delivery; boards:
   const bundle = bundleTally(boards);
   return (
     <section class="card" aria-label="More about the delivery">
-      <details class="working">
-        <summary>As an export bundle</summary>
+      <Fold label="As an export bundle">
         {isProblem(bundle) ? (
           <Reason of={bundle} />
         ) : (
@@ -28,11 +28,10 @@ export function DeliveryMore({ delivery, boards }: { delivery: Delivery; boards:
             <ShowWorking of={bundle.boardFeet.working} />
           </>
         )}
-      </details>
-      <details class="working">
-        <summary>One reading for all its boards</summary>
+      </Fold>
+      <Fold label="One reading for all its boards">
         <ReadingEntry boards={boards} formKey={delivery.id} />
-      </details>
+      </Fold>
     </section>
   );
 }

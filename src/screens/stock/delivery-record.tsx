@@ -4,6 +4,8 @@ import { badNumber } from '../../core/answer/bad-number.ts';
 import { deliveries } from '../../store/deliveries.ts';
 import type { Delivery } from '../../store/records/delivery.ts';
 import { withOptional } from '../../store/records/with-optional.ts';
+import { Button } from '../../ui/button.tsx';
+import { Card } from '../../ui/card.tsx';
 import { Choice, optionsOf } from '../../ui/fields.tsx';
 import { OptionalNumber, SettledNumber } from '../../ui/settled.tsx';
 import { DayField } from './day-field.tsx';
@@ -30,8 +32,7 @@ export function DeliveryRecord({ delivery }: { delivery: Delivery }) {
     }
   };
   return (
-    <section class="card" aria-label="The delivery">
-      <h2>The delivery</h2>
+    <Card title="The delivery">
       <KeptText
         label="Supplier"
         value={delivery.supplier}
@@ -71,11 +72,9 @@ export function DeliveryRecord({ delivery }: { delivery: Delivery }) {
         />
       </div>
       <div class="buttons">
-        <button type="button" class="button" onClick={() => void remove()}>
-          Delete the delivery
-        </button>
+        <Button onClick={remove}>Delete the delivery</Button>
         <span class="soft small">Its boards stay.</span>
       </div>
-    </section>
+    </Card>
   );
 }

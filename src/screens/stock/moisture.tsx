@@ -4,14 +4,15 @@ import { isProblem } from '../../core/answer/problem.ts';
 import { celsius as inCelsius, percent as inPercent } from '../../core/answer/quantity.ts';
 import { resultOf } from '../../core/answer/result-of.ts';
 import type { DryingState } from '../../core/moisture/drying-verdict.ts';
+import { boards } from '../../store/boards.ts';
 import type { Board } from '../../store/records/board.ts';
 import { editShop } from '../../store/shop.ts';
 import { Amount } from '../../ui/amount.tsx';
+import { Card } from '../../ui/card.tsx';
 import { Pick } from '../../ui/fields.tsx';
 import { Reason } from '../../ui/reason.tsx';
 import { Say } from '../../ui/say.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
-import { changeBoard } from './change-board.ts';
 import { dryingIn } from './drying-in.ts';
 import { MoistureChart } from './moisture-chart.tsx';
 import { moistureTargets } from './moisture-targets.ts';
@@ -34,8 +35,7 @@ export function Moisture({ board }: { board: Board }) {
   const verdict = isProblem(found) ? undefined : found.value;
   const [name, look] = looks[verdict?.state ?? 'ready'];
   return (
-    <section class="card" aria-label="Moisture">
-      <h2>Is it dry enough?</h2>
+    <Card title="Is it dry enough?">
       {isProblem(found) ? (
         <Reason of={found} />
       ) : (
@@ -63,7 +63,7 @@ export function Moisture({ board }: { board: Board }) {
       <ReadingEntry boards={[board]} formKey={board.id} />
       <ReadingList
         readings={board.readings}
-        edit={(change) => changeBoard(board.id, (now) => ({ ...now, readings: change(now.readings) }))}
+        edit={(change) => boards.edit(board.id, (now) => ({ ...now, readings: change(now.readings) }))}
       >
         {({ percent, celsius }) => (
           <>
@@ -91,7 +91,7 @@ export function Moisture({ board }: { board: Board }) {
       <a class="button" href={routeTo('stock', 'air')}>
         Air in the shop
       </a>
-    </section>
+    </Card>
   );
 }
 

@@ -6,6 +6,8 @@ import { nextChalkMark } from '../../core/lumber/chalk-mark.ts';
 import { boardLimits } from '../../core/lumber/check-board.ts';
 import { boards } from '../../store/boards.ts';
 import type { Board } from '../../store/records/board.ts';
+import { Button } from '../../ui/button.tsx';
+import { Fold } from '../../ui/fold.tsx';
 import { LengthField } from '../../ui/pad/length-field.tsx';
 import { units } from '../../ui/units.ts';
 import { useTyped } from './use-typed.ts';
@@ -40,15 +42,12 @@ export function OffcutEntry({ board }: { board: Board }) {
       });
     });
   return (
-    <details class="working">
-      <summary>Add an offcut</summary>
+    <Fold label="Add an offcut">
       <div class="fields">
         <LengthField label="Offcut width" {...typed.field('width')} />
         <LengthField label="Offcut length" {...typed.field('length')} done={{ label: 'Add offcut', run: add }} />
       </div>
-      <button type="button" class="button" onClick={add}>
-        Add offcut
-      </button>
-    </details>
+      <Button onClick={add}>Add offcut</Button>
+    </Fold>
   );
 }

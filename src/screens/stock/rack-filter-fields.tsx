@@ -1,5 +1,6 @@
 import { badNumber } from '../../core/answer/bad-number.ts';
 import { optionsOf, Pick, TextField } from '../../ui/fields.tsx';
+import { Fold } from '../../ui/fold.tsx';
 import { OptionalLength, OptionalNumber } from '../../ui/settled.tsx';
 import { speciesName } from '../../ui/species-name.ts';
 import type { RackFilter, SortBy } from './rack-filter.ts';
@@ -34,8 +35,7 @@ export function RackFilterFields({ filter, woods, onChange }: Props) {
   return (
     <section class="no-print card" aria-label="Find boards">
       <TextField label="Find" hint="mark, wood or note" value={filter.search} onInput={(search) => set({ search })} />
-      <details class="working">
-        <summary>Filter and sort</summary>
+      <Fold label="Filter and sort">
         <div class="fields">
           <Pick
             label="Of the wood"
@@ -56,7 +56,7 @@ export function RackFilterFields({ filter, woods, onChange }: Props) {
           />
           <Pick label="Sorted" value={filter.sort} options={optionsOf(sorts)} onInput={(sort) => set({ sort })} />
         </div>
-      </details>
+      </Fold>
     </section>
   );
 }

@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { badNumber } from '../../core/answer/bad-number.ts';
 import { checked } from '../../core/answer/checked.ts';
 import { parseNumber } from '../../core/answer/parse-number.ts';
+import { Button } from '../../ui/button.tsx';
 import { NumberField } from '../../ui/fields.tsx';
 import { DayField } from './day-field.tsx';
 import { today } from './today.ts';
@@ -44,9 +45,7 @@ export function ReadingForm<R extends Reads>({ formKey, reads, labels, hint, onN
         <DayField label="Read on" value={day === '' ? today(Date.now()) : day} onAccept={setDay} />
       </div>
       <p class="soft small">{hint}</p>
-      <button type="button" class="button" onClick={() => void note()}>
-        Keep the reading
-      </button>
+      <Button onClick={note}>Keep the reading</Button>
     </>
   );
 }

@@ -1,5 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { offerUndo } from '../../app/notices.ts';
+import { Button } from '../../ui/button.tsx';
+import { Fold } from '../../ui/fold.tsx';
 
 interface Reading {
   readonly at: number;
@@ -21,10 +23,13 @@ export function without<R extends Reading>(readings: readonly R[] = [], gone: R)
 export function ReadingList<R extends Reading>({ readings = [], edit, children }: Props<R>) {
   if (readings.length === 0) return null;
   return (
-    <details class="working">
-      <summary>
-        {readings.length} {readings.length === 1 ? 'reading' : 'readings'}
-      </summary>
+    <Fold
+      label={
+        <>
+          {readings.length} {readings.length === 1 ? 'reading' : 'readings'}
+        </>
+      }
+    >
       <ul class="rows">
         {readings
           .toSorted((a, b) => b.at - a.at)
@@ -33,19 +38,17 @@ export function ReadingList<R extends Reading>({ readings = [], edit, children }
               <span>
                 {children(reading)} <span class="soft small">{new Date(reading.at).toLocaleDateString()}</span>
               </span>
-              <button
-                type="button"
-                class="button"
+              <Button
                 onClick={() => {
                   edit((now) => without(now, reading));
                   offerUndo('Reading deleted.', () => edit((now = []) => [...now, reading]));
                 }}
               >
                 Delete
-              </button>
+              </Button>
             </li>
           ))}
       </ul>
-    </details>
+    </Fold>
   );
 }

@@ -1,5 +1,6 @@
 import { type IDBPDatabase, type IDBPTransaction, openDB } from 'idb';
 import { abortUpgrade } from '../abort-upgrade.ts';
+import { keepSnapshot } from '../backup/snapshots.ts';
 import { kindsAmong, readContents } from '../read-contents.ts';
 import { refill } from '../refill.ts';
 import { convert } from './convert.ts';
@@ -14,7 +15,6 @@ export async function migrate(name: string, migrations: readonly Migration[], bl
   const from = old.version;
   try {
     const contents = await readContents(old.transaction([...old.objectStoreNames], 'readonly'));
-    const { keepSnapshot } = await import('../backup/snapshots.ts');
     await keepSnapshot({ contents, schema: from, reason: 'migration', at: Date.now() });
     convert(structuredClone(contents), from, migrations);
   } finally {

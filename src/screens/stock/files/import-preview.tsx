@@ -1,3 +1,4 @@
+import { Button } from '../../../ui/button.tsx';
 import { Say } from '../../../ui/say.tsx';
 import { speciesName } from '../../../ui/species-name.ts';
 import { BoardSize } from '../board-size.tsx';
@@ -52,13 +53,11 @@ export function ImportPreview({ found, onTake, onLeave }: Props) {
       )}
       <div class="buttons">
         {boards.length > 0 && (
-          <button type="button" class={badLines > 0 ? 'button' : 'button now'} onClick={onTake}>
+          <Button look={badLines > 0 ? '' : 'now'} onClick={onTake}>
             Add {countOf(boards)}
-          </button>
+          </Button>
         )}
-        <button type="button" class="button" onClick={onLeave}>
-          Leave it
-        </button>
+        <Button onClick={onLeave}>Leave it</Button>
       </div>
     </section>
   );

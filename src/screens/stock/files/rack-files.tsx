@@ -18,6 +18,7 @@ import { useRack } from '../use-rack.ts';
 import { ImportPreview } from './import-preview.tsx';
 import { PrintSheet } from './print-sheet.tsx';
 import './rack-files.css';
+import { Button } from '../../../ui/button.tsx';
 import { type RackImport, rackRow, readRackImport } from './rack-rows.ts';
 
 /** The rack list: out as CSV or on paper, and in again with everything checked first. */
@@ -65,15 +66,9 @@ export function RackFiles() {
         <h2>Out</h2>
         <p class="soft">{countOf(all)} logged. A spreadsheet reads CSV.</p>
         <div class="buttons">
-          <button type="button" class="button" onClick={() => void takeOut()}>
-            Save as CSV
-          </button>
-          <button type="button" class="button" onClick={() => print('list')}>
-            Print the list
-          </button>
-          <button type="button" class="button" onClick={() => print('labels')}>
-            Print end labels
-          </button>
+          <Button onClick={takeOut}>Save as CSV</Button>
+          <Button onClick={() => print('list')}>Print the list</Button>
+          <Button onClick={() => print('labels')}>Print end labels</Button>
         </div>
       </section>
       <section class="card no-print" aria-label="In">
