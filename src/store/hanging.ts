@@ -14,6 +14,19 @@ type Linked = StoredRecord & { pieceId?: string; parentId?: string; for?: { id: 
 export const entriesOf = ({ kinds }: Pick<Contents, 'kinds'>): Entry[] =>
   Object.entries(kinds).flatMap(([kind, records]) => records.map((record) => ({ kind: kind as Kind, record })));
 
+/** Records in lists, each under its kind. */
+export function byKind(
+  entries: readonly { readonly kind: string; readonly record: StoredRecord }[],
+): Contents['kinds'] {
+  const kinds = new Map<string, StoredRecord[]>();
+  for (const { kind, record } of entries) {
+    const records = kinds.get(kind) ?? [];
+    records.push(record);
+    kinds.set(kind, records);
+  }
+  return Object.fromEntries(kinds);
+}
+
 /**
  * These ids, and those of all that means nothing without one of them: a board without the one that it was cut from, a
  * timer without what it runs for, all else without its piece.

@@ -13,8 +13,7 @@ export interface Preview {
 /** What would change if these contents were applied, in either mode. */
 export async function previewBackup(theirs: Contents): Promise<Readonly<Record<ApplyMode, Preview>>> {
   const { contents: mine } = await storedContents();
-  const { entries } = mergeContents(mine, theirs);
-  return { merge: counted(entries), replace: counted(replacing(mine, theirs, entries)) };
+  return { merge: counted(mergeContents(mine, theirs).entries), replace: counted(replacing(mine, theirs)) };
 }
 
 function counted(entries: readonly MergeEntry[]): Preview {
@@ -23,18 +22,14 @@ function counted(entries: readonly MergeEntry[]): Preview {
   return { entries, counts };
 }
 
-/** When everything is replaced, the file's side always stays, and what it doesn't hold goes. */
-function replacing(mine: Contents, theirs: Contents, entries: readonly MergeEntry[]): MergeEntry[] {
-  const held = new Set(
-    Object.entries(theirs.kinds).flatMap(([kind, records]) => records.map(({ id }) => `${kind}/${id}`)),
-  );
-  const kept = entries
-    .filter(({ theirs: record }) => record)
-    .map((entry): MergeEntry => ({ ...entry, difference: entry.mine ? entry.difference : 'new', stays: 'theirs' }));
-  const gone = Object.entries(mine.kinds).flatMap(([kind, records]) =>
-    records
-      .filter(({ id }) => !held.has(`${kind}/${id}`))
-      .map((mine): MergeEntry => ({ kind, id: mine.id, difference: 'removed', mine, stays: 'theirs' })),
-  );
-  return [...kept, ...gone];
+/** When everything is replaced, the file's side always stays, and what it doesn't hold goes; removals count for nothing. */
+function replacing(mine: Contents, theirs: Contents): MergeEntry[] {
+  const [here, there] = [mine, theirs].map(({ kinds }): Contents => ({ kinds, removed: [] })) as [Contents, Contents];
+  const gone = mergeContents(there, here).entries.filter(({ difference }) => difference === 'new');
+  return [
+    ...mergeContents(here, there).entries.map((entry): MergeEntry => ({ ...entry, stays: 'theirs' })),
+    ...gone.map(
+      ({ kind, id, theirs }) => ({ kind, id, difference: 'removed', mine: theirs, stays: 'theirs' }) as const,
+    ),
+  ];
 }

@@ -12,6 +12,7 @@ import { unsound } from './sound.ts';
 /** Largest file taken in, in bytes. Ten thousand boards make about 4 MB. */
 export const largestBackup = 16 * 1024 * 1024;
 const mostRecords = 100_000;
+const tooBig = { kind: 'tooBig' } as const;
 
 /** A record that can't be taken in, as it stood in the file. */
 export interface Damaged {
@@ -21,7 +22,7 @@ export interface Damaged {
 }
 
 export type ReadOutcome =
-  | { readonly kind: 'tooBig'; readonly limit: number }
+  | typeof tooBig
   | { readonly kind: 'notJson' }
   /** JSON, but not a backup of this app. */
   | { readonly kind: 'notBackup' }
@@ -43,7 +44,7 @@ export type ReadOutcome =
 /** Parses, checks, migrates and validates a backup file. Changes nothing; never throws, whatever the file holds. */
 export async function readBackup(file: string | Blob): Promise<ReadOutcome> {
   const size = typeof file === 'string' ? file.length : file.size;
-  if (size > largestBackup) return { kind: 'tooBig', limit: largestBackup };
+  if (size > largestBackup) return tooBig;
   const parsed = parse(typeof file === 'string' ? file : await file.text());
   if (parsed === undefined) return { kind: 'notJson' };
   if (!isObject(parsed) || parsed.format !== backupFormat || !isObject(parsed.kinds)) return { kind: 'notBackup' };
@@ -51,15 +52,19 @@ export async function readBackup(file: string | Blob): Promise<ReadOutcome> {
   if (!isVersion(formatVersion) || !isVersion(schema)) return { kind: 'notBackup' };
   if (formatVersion > backupFormatVersion || schema > schemaVersion) return { kind: 'newer' };
 
-  const { contents: raw, damaged, total } = sortOut(parsed);
-  if (total > mostRecords) return { kind: 'tooBig', limit: largestBackup };
+  const lists = Object.entries(parsed.kinds).map(([kind, records]) => [kind, listed(records)] as const);
+  const removed = listed(parsed.removed);
+  if (lists.reduce((sum, [, records]) => sum + records.length, removed.length) > mostRecords) return tooBig;
+  const damaged: Damaged[] = [];
+  // What can't even be called a record goes first, so that migrations meet nothing monstrous.
+  const raw = await sieve({ kinds: Object.fromEntries(lists), removed } as unknown as Contents, damaged, notRecord);
   let converted: Contents;
   try {
     converted = convert(raw, schema, migrations);
   } catch (error) {
     return { kind: 'notConverted', why: error instanceof Error ? error.message : String(error) };
   }
-  const contents = await validated(converted, damaged);
+  const contents = await sieve(converted, damaged, notOfThisApp());
   return {
     kind: 'read',
     contents,
@@ -92,56 +97,45 @@ async function isAltered(file: Record<string, unknown>): Promise<boolean> {
   }
 }
 
-/** Sets aside what can't even be called a record, so that migrations meet nothing monstrous. */
-function sortOut(file: Record<string, unknown>): { contents: Contents; damaged: Damaged[]; total: number } {
-  const damaged: Damaged[] = [];
-  let total = 0;
-  const sound = (kind: string, records: unknown): unknown[] => {
-    if (!Array.isArray(records)) {
-      if (records !== undefined) damaged.push({ kind, record: records, why: 'not a list' });
-      return [];
-    }
-    total += records.length;
-    if (total > mostRecords) return [];
-    return records.filter((record) => {
-      const why = isObject(record) ? unsound(record) : 'not a record';
+/** What should be a list of records; anything else is one that is none. */
+const listed = (records: unknown): unknown[] => (records === undefined ? [] : [records].flat());
+
+/** Why a record can't be taken in; undefined when it can. */
+type Fault = (kind: string, record: StoredRecord | Tombstone) => string | undefined;
+
+/** The contents without the records in which `fault` finds one: those are put to the damaged. */
+async function sieve(contents: Contents, damaged: Damaged[], fault: Fault): Promise<Contents> {
+  let looked = 0;
+  const good = async <T extends StoredRecord | Tombstone>(kind: string, records: readonly T[]): Promise<T[]> => {
+    const sound: T[] = [];
+    for (const record of records) {
+      looked += 1;
+      if (looked % 500 === 0) await new Promise((resolve) => setTimeout(resolve));
+      const why = fault(kind, record);
       if (why) damaged.push({ kind, record, why });
-      return !why;
-    });
+      else sound.push(record);
+    }
+    return sound;
   };
-  const kinds = new Map(
-    Object.entries(file.kinds as object).map(([kind, records]) => [kind, sound(kind, records) as StoredRecord[]]),
-  );
-  const removed = sound('removed', file.removed) as unknown[] as Tombstone[];
-  return { contents: { kinds: Object.fromEntries(kinds), removed }, damaged, total };
+  const kinds: [string, StoredRecord[]][] = [];
+  for (const [kind, records] of Object.entries(contents.kinds)) kinds.push([kind, await good(kind, records)]);
+  return { kinds: Object.fromEntries(kinds), removed: await good('removed', contents.removed) };
 }
 
-async function validated(contents: Contents, damaged: Damaged[]): Promise<Contents> {
-  let checked = 0;
-  const sieve = async <T extends { readonly id: string }>(
-    kind: string,
-    schema: Schema | undefined,
-    records: readonly T[],
-    keyOf: (record: T) => string,
-  ): Promise<T[]> => {
-    const good = new Map<string, T>();
-    for (const record of records) {
-      checked += 1;
-      if (checked % 500 === 0) await new Promise((resolve) => setTimeout(resolve));
-      const why = schema ? damage(schema, record) : 'a kind of record that this app does not know';
-      if (why) damaged.push({ kind, record, why });
-      else if (good.has(keyOf(record))) damaged.push({ kind, record, why: 'there twice' });
-      else good.set(keyOf(record), record);
-    }
-    return [...good.values()];
-  };
+const notRecord: Fault = (_, record) => (isObject(record) ? unsound(record) : 'not a record');
 
-  const kinds: [string, StoredRecord[]][] = [];
-  for (const [kind, records] of Object.entries(contents.kinds)) {
-    const schema = Object.hasOwn(schemas, kind) ? schemas[kind as keyof typeof schemas] : undefined;
-    const good = await sieve(kind, schema, records, ({ id }) => id);
-    if (schema) kinds.push([kind, good]);
-  }
-  const removed = await sieve('removed', tombstoneSchema, contents.removed, ({ kind, id }) => `${kind}/${id}`);
-  return { kinds: Object.fromEntries(kinds), removed };
+const known: Readonly<Record<string, Schema>> = { ...schemas, removed: tombstoneSchema };
+
+function notOfThisApp(): Fault {
+  const met = new Set<string>();
+  return (kind, record) => {
+    const schema = Object.hasOwn(known, kind) ? known[kind] : undefined;
+    if (!schema) return 'a kind of record that this app does not know';
+    const why = damage(schema, record);
+    if (why) return why;
+    const key = `${kind}/${kind === 'removed' ? (record as Tombstone).kind : ''}/${record.id}`;
+    if (met.has(key)) return 'there twice';
+    met.add(key);
+    return undefined;
+  };
 }

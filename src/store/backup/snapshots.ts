@@ -1,5 +1,6 @@
 import { type IDBPDatabase, openDB } from 'idb';
 import type { Contents } from '../contents.ts';
+import { entriesOf } from '../hanging.ts';
 import { runTransaction } from '../run-transaction.ts';
 import { backupText } from './backup-text.ts';
 import type { Damaged } from './read-backup.ts';
@@ -94,11 +95,11 @@ export async function keepAutomaticSnapshot(now = Date.now()): Promise<Snapshot 
   const [last] = (await listSnapshots()).filter(({ reason }) => reason === 'automatic');
   if (last && now - last.at < day) return undefined;
   const { contents, schema } = await storedContents();
-  const newest = Math.max(
-    ...Object.values(contents.kinds).map((records) => records.reduce((at, { updated }) => Math.max(at, updated), 0)),
-    contents.removed.reduce((at, { removed }) => Math.max(at, removed), 0),
-  );
-  if (newest <= (last?.at ?? 0)) return undefined;
+  const since = last?.at ?? 0;
+  const changed =
+    entriesOf(contents).some(({ record }) => record.updated > since) ||
+    contents.removed.some(({ removed }) => removed > since);
+  if (!changed) return undefined;
   return keepSnapshot({ contents, schema, reason: 'automatic', at: now });
 }
 
