@@ -26,7 +26,8 @@ async function tryAgain() {
 export function Banners() {
   const [state, setState] = useState<DatabaseState>({ kind: 'closed' });
   const [failed, setFailed] = useState<readonly FailedWrite[]>(failedWrites());
-  useEffect(() => onDatabase(setState), []);
+  // What was erased stays said, though something may read in the meantime: that starts anew.
+  useEffect(() => onDatabase((next) => setState((now) => (now.kind === 'erased' ? now : next))), []);
   useEffect(() => onFailedWrites(setFailed), []);
   const words = databaseWords[state.kind];
   const update = waitingUpdate.value;

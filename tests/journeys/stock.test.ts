@@ -238,15 +238,15 @@ test('a tapered board, the tally of a bundle, and one meter reading for a whole 
   await page.getByText('Kept on 2 boards.').waitFor();
   for (const mark of ['T1', 'T2']) {
     await page.locator('.board-row', { hasText: mark }).click();
-    await section('Moisture').getByText('1 reading', { exact: true }).waitFor();
+    await section('Is it dry enough?').getByText('1 reading', { exact: true }).waitFor();
     // The plan gets what the narrow end leaves.
-    if (mark === 'T1') await section('Defects').getByText('Clear: 96 in by 6 in').waitFor();
+    if (mark === 'T1') await section('What is clear?').getByText('Clear: 96 in by 6 in').waitFor();
     await page.getByRole('link', { name: 'Its delivery' }).click();
     await page.getByRole('heading', { level: 1, name: /Does the invoice agree/ }).waitFor();
   }
   await page.getByRole('button', { name: 'Undo' }).click();
   await page.locator('.board-row', { hasText: 'T2' }).click();
-  await section('Moisture').getByText('No reading yet').waitFor();
+  await section('Is it dry enough?').getByText('No reading yet').waitFor();
   expect(phone.errors).toEqual([]);
 });
 
@@ -257,18 +257,18 @@ test('moisture over weeks: too wet, drying, in the band, ready; a cold reading i
   await page.clock.setFixedTime(start);
   await logOne('K1', '8', '96');
   await openBoard('K1');
-  const moisture = section('Moisture');
+  const moisture = section('Is it dry enough?');
   await moisture.getByText('No reading yet').waitFor();
   const noteReading = async (day: number, reading: string, count: number, degrees = '') => {
     await page.clock.setFixedTime(start + day * dayLong);
-    await sectionBox('Moisture', 'Meter reads').fill(reading);
-    await sectionBox('Moisture', 'Wood temperature').fill(degrees);
+    await sectionBox('Is it dry enough?', 'Meter reads').fill(reading);
+    await sectionBox('Is it dry enough?', 'Wood temperature').fill(degrees);
     await moisture.getByRole('button', { name: 'Keep the reading' }).click();
     await moisture.getByText(count === 1 ? '1 reading' : `${count} readings`, { exact: true }).waitFor();
   };
   // Nothing typed, text, and more than wood can hold: said at the entry.
   await moisture.getByRole('button', { name: 'Keep the reading' }).click();
-  await sectionBox('Moisture', 'Meter reads').fill('wet');
+  await sectionBox('Is it dry enough?', 'Meter reads').fill('wet');
   await moisture.getByText('is not a number').waitFor();
 
   const verdict = moisture.locator('.answer .figure');
@@ -340,7 +340,7 @@ test('the air of the shop is read once: drying, finish and glue go by it, and it
   await openStock();
   await logOne('K1', '8', '96');
   await openBoard('K1');
-  await section('Moisture').getByText(`holds wood at ${air}`).waitFor();
+  await section('Is it dry enough?').getByText(`holds wood at ${air}`).waitFor();
   await phone.page.goto(`${phone.host.address}#/glue/new`);
   const shown = (label: string) => phone.page.getByRole('textbox', { name: new RegExp(`^${label}`) });
   await expect.poll(() => shown('Temperature').inputValue()).toBe('58');
@@ -358,7 +358,7 @@ test('one board: marked with the thumb, warp, set aside, cut, an offcut that kno
   const { page } = phone;
   await logOne('L1', '8', '96');
   await openBoard('L1');
-  const clear = section('Defects');
+  const clear = section('What is clear?');
   await clear.getByText('Clear: 96 in by 8 in').waitFor();
   // A stroke of the thumb across the whole board in its middle parts it in two.
   await clear.locator('svg').scrollIntoViewIfNeeded();
@@ -372,8 +372,8 @@ test('one board: marked with the thumb, warp, set aside, cut, an offcut that kno
   await clear.getByText(/^knot at/).waitFor();
   expect(await clear.locator('li').count()).toBe(2);
   await clear.getByText(/^knot at/).click();
-  await sectionBox('Defects', 'From the near end').fill('40');
-  await sectionBox('Defects', 'Along the board').fill('8');
+  await sectionBox('What is clear?', 'From the near end').fill('40');
+  await sectionBox('What is clear?', 'Along the board').fill('8');
   await clear.getByText('Clear: 40 in by 8 in', { exact: false }).waitFor();
   await clear.getByText('Clear: 48 in by 8 in', { exact: false }).waitFor();
   await clear.getByRole('button', { name: 'Delete the knot' }).click();
@@ -390,7 +390,7 @@ test('one board: marked with the thumb, warp, set aside, cut, an offcut that kno
   await section('Warp').getByRole('alert').waitFor();
   await sectionBox('Warp', 'Cup').fill('');
 
-  const life = section('Life of the board');
+  const life = section('Where is it?');
   await page.keyboard.press('Escape');
   await life.getByRole('radio', { name: 'Cut' }).check();
   await page.getByText('L1: cut.').waitFor();

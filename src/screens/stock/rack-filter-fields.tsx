@@ -33,7 +33,7 @@ export function RackFilterFields({ filter, woods, onChange }: Props) {
     onAccept: (value: number | undefined) => set({ [field]: value }),
   });
   return (
-    <section class="no-print card" aria-label="Find boards">
+    <section class="card" aria-label="Find boards">
       <TextField label="Find" hint="mark, wood or note" value={filter.search} onInput={(search) => set({ search })} />
       <Fold label="Filter and sort">
         <div class="fields">

@@ -7,6 +7,7 @@ import { writeRackCsv } from '../../../core/lumber/write-rack-csv.ts';
 import { boards as store } from '../../../store/boards.ts';
 import type { Board } from '../../../store/records/board.ts';
 import { remove } from '../../../store/remove.ts';
+import { Card } from '../../../ui/card.tsx';
 import { saveFile } from '../../../ui/save-file.ts';
 import { Say } from '../../../ui/say.tsx';
 import { units } from '../../../ui/units.ts';
@@ -62,17 +63,15 @@ export function RackFiles() {
 
   return (
     <StockPart question="Take the list out, or in?">
-      <section class="card no-print" aria-label="Out">
-        <h2>Out</h2>
+      <Card title="Out">
         <p class="soft">{countOf(all)} logged. A spreadsheet reads CSV.</p>
         <div class="buttons">
           <Button onClick={takeOut}>Save as CSV</Button>
           <Button onClick={() => print('list')}>Print the list</Button>
           <Button onClick={() => print('labels')}>Print end labels</Button>
         </div>
-      </section>
-      <section class="card no-print" aria-label="In">
-        <h2>In</h2>
+      </Card>
+      <Card title="In">
         <p class="soft">
           The first line: species, thickness (quarters) or thickness (in), width (in), length (in); if you like, chalk
           mark, far width (in), moisture (%), state, note. Or mm for in.
@@ -101,7 +100,7 @@ export function RackFiles() {
           ) : (
             <ImportPreview found={found} onTake={() => void takeIn(found)} onLeave={() => setFound(undefined)} />
           ))}
-      </section>
+      </Card>
       {sheet && <PrintSheet what={sheet} boards={shown} />}
     </StockPart>
   );
