@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'preact/hooks';
+import { useMemo, useRef, useState } from 'preact/hooks';
 import { useDraft } from '../../app/draft.ts';
 import { useLater } from '../../app/later.ts';
 import { useOne } from '../../app/live.ts';
@@ -15,7 +15,7 @@ import { Screen } from '../../ui/screen.tsx';
 import { units } from '../../ui/units.ts';
 import { questions } from '../questions.ts';
 import { Answer } from './answer.tsx';
-import { checkOf } from './check-of.ts';
+import { type Checked, checkOf } from './check-of.ts';
 import { Entries, focusEntry } from './entries.tsx';
 import { Found } from './found.tsx';
 import { springBackOf } from './habits.ts';
@@ -42,20 +42,22 @@ export default function Check({ id }: { id: string }) {
   const precision = precisionOf(form.way, shop.value.tapePrecision);
   const springBack = springBackOf(shop.value.square);
   const checked = useMemo(
-    () => checkOf(form, unit, precision, springBack, typing),
+    () => ({ form, ...checkOf(form, unit, precision, springBack, typing) }),
     [form, unit, precision, springBack, typing],
   );
+  const latest = useRef(form);
+  latest.current = form;
+  const change = (part: Partial<SquareForm>) => draft.set({ ...latest.current, ...part });
+  // What the answer rests on follows it at the next pause, so that a key is answered within a frame.
   const rests = useLater(checked);
+  const drawing = useMemo(() => <Drawn of={rests} focused={focused} />, [rests, focused, shop.value]);
+  const beneath = useMemo(() => <Beneath of={rests} id={id} onChange={change} />, [rests, id, shop.value]);
   if (!draft.value) return null;
 
-  const change = (part: Partial<SquareForm>) => draft.set({ ...form, ...part });
-  const { values, problems, measured, answer, correction, trouble, suspect } = checked;
+  const { problems, measured, answer, correction, trouble, suspect } = checked;
   const found = answer?.value;
-  const { length, width } = values;
-  const layout = form.situation === 'layout' && length && width ? { length, width } : undefined;
+  const layout = layoutOf(checked);
   const keepable = found?.closing.consistent && found.shape !== 'undetermined';
-  const toolPerMetre =
-    form.way !== 'readings' && form.farEnd === 'square' ? perMetreOf(form.tool, shop.value.references) : 0;
 
   const keep = async () => {
     if (!measured || !answer) return;
@@ -115,17 +117,7 @@ export default function Check({ id }: { id: string }) {
           </div>
         )}
       </div>
-      <Outline
-        outline={correction && found ? found.outline : plainOutline({ values })}
-        say={`The piece, corners A to D.${found ? ` ${sayPhrase(found.say, units.value)}` : ''}`}
-        values={lineValues(form, values, units.value)}
-        arrows={arrowsOf(correction)}
-        lit={readingNames.filter((line) => {
-          const entry = entryOfLine(line, form);
-          return entry !== undefined && [focused, suspect, trouble?.at].includes(entry);
-        })}
-        onLine={(line) => focusEntry(entryOfLine(line, form))}
-      />
+      {drawing}
       <div class="fields">
         <Pick
           label="The work"
@@ -146,15 +138,41 @@ export default function Check({ id }: { id: string }) {
         onFocus={setFocused}
         onTyping={setTyping}
       />
+      {beneath}
+    </Screen>
+  );
+}
+
+type CheckedForm = Checked & { readonly form: SquareForm };
+
+function layoutOf({ form, values: { length, width } }: CheckedForm) {
+  return form.situation === 'layout' && length && width ? { length, width } : undefined;
+}
+
+interface BeneathProps {
+  of: CheckedForm;
+  /** Of the piece. */
+  id: string;
+  onChange(part: Partial<SquareForm>): void;
+}
+
+/** What the answer rests on, and where to go from it. */
+function Beneath({ of, id, onChange }: BeneathProps) {
+  const { form, answer, correction } = of;
+  const layout = layoutOf(of);
+  const toolPerMetre =
+    form.way !== 'readings' && form.farEnd === 'square' ? perMetreOf(form.tool, shop.value.references) : 0;
+  return (
+    <>
       {layout && <Triangles {...layout} />}
       {form.situation === 'clamps' && <SpringBack />}
-      {rests.answer && rests.correction && <Found of={rests.answer} correction={rests.correction} />}
+      {answer && correction && <Found of={answer} correction={correction} />}
       {form.situation !== 'layout' && (
         <Tolerance
-          of={rests.correction && rests.answer?.value}
+          of={correction && answer?.value}
           use={form.use}
           toolPerMetre={toolPerMetre}
-          onUse={(use) => change({ use })}
+          onUse={(use) => onChange({ use })}
         />
       )}
       <button
@@ -162,8 +180,8 @@ export default function Check({ id }: { id: string }) {
         class="button"
         disabled={Object.values(form.texts).every((text) => text.trim() === '')}
         onClick={() => {
-          change({ texts: {} });
-          notify('Readings cleared.', { label: 'Undo', run: () => change({ texts: form.texts }) });
+          onChange({ texts: {} });
+          notify('Readings cleared.', { label: 'Undo', run: () => onChange({ texts: form.texts }) });
         }}
       >
         Clear the readings
@@ -177,6 +195,25 @@ export default function Check({ id }: { id: string }) {
           Test your tools
         </a>
       </div>
-    </Screen>
+    </>
+  );
+}
+
+/** The piece as it was checked, with the lines lit that are being measured or have to be measured again. */
+function Drawn({ of, focused }: { of: CheckedForm; focused: Entry | undefined }) {
+  const { form, values, answer, correction, suspect, trouble } = of;
+  const found = answer?.value;
+  return (
+    <Outline
+      outline={correction && found ? found.outline : plainOutline({ values })}
+      say={`The piece, corners A to D.${found ? ` ${sayPhrase(found.say, units.value)}` : ''}`}
+      values={lineValues(form, values, units.value)}
+      arrows={arrowsOf(correction)}
+      lit={readingNames.filter((line) => {
+        const entry = entryOfLine(line, form);
+        return entry !== undefined && [focused, suspect, trouble?.at].includes(entry);
+      })}
+      onLine={(line) => focusEntry(entryOfLine(line, form))}
+    />
   );
 }
