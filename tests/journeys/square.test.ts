@@ -259,6 +259,7 @@ test('laying out from nothing: the diagonal and triangles in whole numbers', asy
   await answer().getByText('1969.8 mm').first().waitFor();
   // The largest first: 12, 5, 13 a hundred and fifty times; every one in whole centimetres and right-angled (Euclid I.48).
   const rows = phone.page.getByRole('region', { name: 'Triangles' }).getByRole('row');
+  await rows.nth(1).waitFor();
   const triangles = (await rows.allTextContents()).slice(1).map((row) => row.split(' mm').slice(0, 3).map(Number));
   expect(triangles[0]).toEqual([1800, 750, 1950]);
   for (const [along = 0, across = 0, apart = 0] of triangles) {
