@@ -16,6 +16,8 @@ const preactElements = (): Plugin => ({
 export default defineConfig({
   // Relative addresses, so that the built app works under any sub-path of a static host.
   base: './',
+  // The same library without the build for browsers that the app doesn't run in.
+  resolve: { alias: { 'workbox-window': 'workbox-window/build/workbox-window.prod.mjs' } },
   build: {
     target: 'es2022',
     manifest: true,

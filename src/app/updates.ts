@@ -6,22 +6,16 @@ export const waitingUpdate = signal<(() => void) | undefined>(undefined);
 /** Registers the worker that makes the app work offline, and offers a newer version once it waits. Never reloads by itself. */
 export async function followUpdates(): Promise<void> {
   if (!('serviceWorker' in navigator) || !import.meta.env.PROD) return;
-  const { serviceWorker } = navigator;
-  try {
-    const registration = await serviceWorker.register('./sw.js');
-    const offer = () => {
-      const { active, waiting } = registration;
-      // The very first version has none to wait for.
-      if (!active || !waiting) return;
-      waitingUpdate.value = () => {
-        serviceWorker.addEventListener('controllerchange', () => location.reload());
-        waiting.postMessage({ type: 'SKIP_WAITING' });
-      };
+  const { Workbox } = await import('workbox-window');
+  const worker = new Workbox('./sw.js');
+  worker.addEventListener('waiting', () => {
+    waitingUpdate.value = () => {
+      worker.addEventListener('controlling', () => location.reload());
+      worker.messageSkipWaiting();
     };
-    const follow = () => registration.installing?.addEventListener('statechange', offer);
-    offer();
-    follow();
-    registration.addEventListener('updatefound', follow);
+  });
+  try {
+    await worker.register();
   } catch {
     // Without a worker the app still works as long as the network does; there is nothing for the maker to do.
   }
