@@ -70,9 +70,11 @@ function Loaded({ name, id, screens }: { name: string; id: string; screens: Scre
     return () => watch.disconnect();
   }, [name, screens]);
   useEffect(() => {
-    // After a change of screen, a keyboard or a screen reader starts at the new screen's beginning.
+    // After a change of screen, a keyboard or a screen reader starts at the new screen's beginning; an entry that a thumb
+    // was quicker to tap keeps the focus, or what is typed would go nowhere.
     if (!shown) return;
-    if (arrivedBefore) document.getElementById('main')?.focus({ preventScroll: true });
+    const tapped = place.current?.contains(document.activeElement);
+    if (arrivedBefore && !tapped) document.getElementById('main')?.focus({ preventScroll: true });
     arrivedBefore = true;
   }, [shown]);
   const Found = name === '' ? screens.home : others?.[name];

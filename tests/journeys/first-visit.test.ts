@@ -54,6 +54,24 @@ describe('useful within a minute', () => {
     expect(keys).toBeLessThanOrEqual(19);
   });
 
+  test('an entry that is tapped at once keeps the focus: what is typed goes into it', async () => {
+    await page().evaluate(() => {
+      const seen = new MutationObserver(() => {
+        const first = document.querySelector<HTMLInputElement>('main input');
+        if (!first) return;
+        seen.disconnect();
+        first.focus();
+      });
+      seen.observe(document.body, { childList: true, subtree: true });
+    });
+    await tap(link(/^Is it square/));
+    await heading('Is it square?');
+    // Where the app itself moves the focus to a new screen, it has done so by then.
+    await page().waitForTimeout(500);
+    await page().keyboard.type('36');
+    expect(await entry(/^Front edge/).inputValue()).toBe('36');
+  });
+
   test('a glue clock: two taps to a running open time, one more to the clamp time', async () => {
     await tap(link(/^Start a glue clock/));
     await tap(button('Start spreading'));
