@@ -1,6 +1,7 @@
 import type { IDBPTransaction } from 'idb';
 import { announce } from './changes.ts';
 import type { Tombstone } from './contents.ts';
+import { type Reader, reader } from './reader.ts';
 import type { Kind } from './records/kinds.ts';
 import type { StoredRecord } from './records/record.ts';
 import { transact } from './transact.ts';
@@ -15,14 +16,23 @@ export class Stale extends Error {
   override readonly name = 'Stale';
 }
 
+/** Finds out what to change from what is stored. It may run twice: it only reads. */
+export type Decide = (stored: Reader) => Promise<readonly Change[]>;
+
 /**
- * Stores all changes in one transaction, or none. Stamps `updated` with `at`, and a revision above the stored one.
- * A late commit (a retry) leaves alone what was changed after `at`. Gives the records as stored.
+ * Stores changes in one transaction, all or none; what they are is decided within it, so that nothing comes between
+ * reading and writing. Stamps `updated` with `at`, and a revision above the stored one. A late commit (a retry) leaves
+ * alone what was changed after `at`. Gives the records as stored.
  */
-export async function commit(changes: readonly Change[], at: number, late = false): Promise<StoredRecord[]> {
-  if (changes.length === 0) return [];
-  const kinds = [...new Set(changes.map(({ kind }) => kind))];
+export async function commit(
+  kinds: readonly Kind[],
+  decide: Decide,
+  at: number,
+  late = false,
+): Promise<StoredRecord[]> {
+  let changes: readonly Change[] = [];
   const stored = await transact([...kinds, 'removed'], 'readwrite', async (transaction) => {
+    changes = await decide(reader(transaction));
     const results: StoredRecord[] = [];
     for (const change of changes) {
       const record = await apply(transaction, change, at, late);
@@ -31,15 +41,16 @@ export async function commit(changes: readonly Change[], at: number, late = fals
     return results;
   });
   for (const kind of kinds) {
-    announce(
-      kind,
-      changes
-        .filter((change) => change.kind === kind)
-        .map((change) => ('put' in change ? change.put.id : change.remove)),
-    );
+    const ids = changes.flatMap((change) => (change.kind === kind ? idOf(change) : []));
+    if (ids.length > 0) announce(kind, ids);
   }
   return stored;
 }
+
+/** The kinds that these are of, each once. */
+export const kindsOf = (all: readonly { readonly kind: Kind }[]): Kind[] => [...new Set(all.map(({ kind }) => kind))];
+
+const idOf = (change: Change) => ('put' in change ? change.put.id : change.remove);
 
 async function apply(
   transaction: IDBPTransaction<unknown, string[], 'readwrite'>,
@@ -49,7 +60,7 @@ async function apply(
 ): Promise<StoredRecord | undefined> {
   const records = transaction.objectStore(change.kind);
   const tombstones = transaction.objectStore('removed');
-  const id = 'put' in change ? change.put.id : change.remove;
+  const id = idOf(change);
   const before = (await records.get(id)) as StoredRecord | undefined;
   if (late && before && before.updated > at) return before;
 

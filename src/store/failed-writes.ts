@@ -1,5 +1,7 @@
-import { type Change, commit } from './commit.ts';
+import { type Change, commit, kindsOf } from './commit.ts';
 import { DatabaseUnavailable } from './db.ts';
+import type { Kind } from './records/kinds.ts';
+import type { StoredRecord } from './records/record.ts';
 
 /** A write that isn't in the database, kept until it is. */
 export interface FailedWrite {
@@ -24,6 +26,16 @@ const listeners = new Set<(list: readonly FailedWrite[]) => void>();
 if (list.length > 0) retryLater();
 
 export const failedWrites = (): readonly FailedWrite[] => list;
+
+/** A record as the last write of it that failed would have it; undefined when there is none. */
+export const notYetStored = (kind: Kind, id: string): StoredRecord | undefined =>
+  list
+    .flatMap(({ changes, at }) =>
+      changes.flatMap((one) =>
+        'put' in one && one.kind === kind && one.put.id === id ? { ...one.put, updated: at } : [],
+      ),
+    )
+    .at(-1);
 
 /** Calls the listener with the list now and after every change of it. Returns how to stop. */
 export function onFailedWrites(listener: (list: readonly FailedWrite[]) => void): () => void {
@@ -58,7 +70,7 @@ async function retryAll(): Promise<void> {
   for (let first = list[0]; first; first = list[0]) {
     const { id, changes, at } = first;
     try {
-      await commit(changes, at, true);
+      await commit(kindsOf(changes), async () => changes, at, true);
       discardFailedWrite(id);
     } catch (error) {
       become(

@@ -1,11 +1,8 @@
-import { boards } from './boards.ts';
 import type { Change } from './commit.ts';
-import { entriesOf, withHanging } from './hanging.ts';
-import { readContents } from './read-contents.ts';
+import { type Entry, withHanging } from './hanging.ts';
+import type { Board } from './records/board.ts';
 import { kinds } from './records/kinds.ts';
-import type { StoredRecord } from './records/record.ts';
-import { transact } from './transact.ts';
-import { write } from './write.ts';
+import { writeFrom } from './write.ts';
 
 const allButBoards = kinds.filter((kind) => kind !== 'board');
 
@@ -14,20 +11,30 @@ const allButBoards = kinds.filter((kind) => kind !== 'board');
  * back in the rack, all in one transaction. Gives how to bring everything back as it was.
  */
 export async function removePiece(id: string): Promise<() => Promise<void>> {
-  const all = entriesOf(await transact(allButBoards, 'readonly', readContents));
-  const going = withHanging(all, [id]);
-  const removed = all.filter(({ record }) => going.has(record.id));
-  const freed = (await boards.where('pieceId', id)).filter(({ state }) => state === 'setAside');
-  await write([
-    ...removed.map(({ kind, record }): Change => ({ kind, remove: record.id })),
-    ...freed.map(
-      ({ pieceId: _, ...board }): Change => ({ kind: 'board', put: { ...board, state: 'rack' } as StoredRecord }),
-    ),
-  ]);
+  let removed: readonly Entry[] = [];
+  let freed: readonly Board[] = [];
+  await writeFrom(kinds, async (stored) => {
+    const of = async (kind: (typeof kinds)[number]) => (await stored.all(kind)).map((record) => ({ kind, record }));
+    const all = (await Promise.all(allButBoards.map(of))).flat();
+    const going = withHanging(all, [id]);
+    removed = all.filter(({ record }) => going.has(record.id));
+    freed = (await stored.where('board', 'pieceId', id)).filter(({ state }) => state === 'setAside');
+    return [
+      ...removed.map(({ kind, record }): Change => ({ kind, remove: record.id })),
+      ...freed.map(
+        ({ pieceId: _, ...board }): Change => ({ kind: 'board', put: { ...board, state: 'rack' } as Board }),
+      ),
+    ];
+  });
   return async () => {
-    await write(removed.map(({ kind, record }): Change => ({ kind, put: record })));
-    // What has been noted on a board since stays; one that has found another use by now keeps it.
-    for (const board of freed)
-      await boards.change(board.id, (now) => (now.state === 'rack' ? { ...now, pieceId: id, state: 'setAside' } : now));
+    await writeFrom(kinds, async (stored) => {
+      // What has been noted on a board since stays; one that has found another use by now keeps it.
+      const now = await Promise.all(freed.map((board) => stored.get('board', board.id)));
+      const back = now.filter((board) => board?.state === 'rack');
+      return [
+        ...removed.map(({ kind, record }): Change => ({ kind, put: record })),
+        ...back.map((board): Change => ({ kind: 'board', put: { ...board, pieceId: id, state: 'setAside' } as Board })),
+      ];
+    });
   };
 }

@@ -1,10 +1,11 @@
-import { Stale } from './commit.ts';
-import { inTurn } from './in-turn.ts';
+import { notYetStored } from './failed-writes.ts';
+import { type Reader, reader } from './reader.ts';
+import { freshRecord } from './records/fresh-record.ts';
 import type { Indexes, Kind, Kinds } from './records/kinds.ts';
 import type { Fields } from './records/record.ts';
 import { remove, type Undo } from './remove.ts';
 import { transact } from './transact.ts';
-import { write } from './write.ts';
+import { write, writeFrom } from './write.ts';
 
 /** Reads and writes one kind of record. A write has happened when its promise resolves; it rejects with `WriteFailed`. */
 export interface Repository<K extends Kind> {
@@ -19,8 +20,13 @@ export interface Repository<K extends Kind> {
   /** Stores the record as given, over whatever is there. Gives it back as stored: with its new revision. */
   put(record: Kinds[K]): Promise<Kinds[K]>;
   putMany(records: readonly Kinds[K][]): Promise<Kinds[K][]>;
-  /** Edits the record as it is stored now, so that two tabs don't undo each other. Undefined when it is gone. */
-  change(id: string, edit: (record: Kinds[K]) => Kinds[K]): Promise<Kinds[K] | undefined>;
+  /**
+   * Edits the record as it stands now, so that two tabs don't undo each other; `fresh` stands for one that isn't stored
+   * yet. Undefined when it is gone.
+   */
+  change(id: string, edit: (record: Kinds[K]) => Kinds[K], fresh?: () => Kinds[K]): Promise<Kinds[K] | undefined>;
+  /** As `change`, for several records in one transaction. What is gone is passed over. */
+  changeMany(ids: readonly string[], edit: (record: Kinds[K]) => Kinds[K]): Promise<Kinds[K][]>;
   /** As `change`, where nobody waits for it: a write that fails is kept and shown by the shell. */
   edit(id: string, edit: (record: Kinds[K]) => Kinds[K]): void;
   remove(id: string): Promise<Undo>;
@@ -29,8 +35,8 @@ export interface Repository<K extends Kind> {
 export function repository<K extends Kind>(kind: K): Repository<K> {
   type R = Kinds[K];
 
-  const get = (id: string) =>
-    transact([kind], 'readonly', (transaction) => transaction.objectStore(kind).get(id) as Promise<R | undefined>);
+  const read = <T>(work: (stored: Reader) => Promise<T>) =>
+    transact([kind], 'readonly', (transaction) => work(reader(transaction)));
 
   const putMany = (records: readonly R[], now = Date.now()) =>
     write(
@@ -42,49 +48,38 @@ export function repository<K extends Kind>(kind: K): Repository<K> {
   const addMany = (fields: readonly Fields<R>[]) => {
     const now = Date.now();
     return putMany(
-      fields.map(
-        (given) => ({ ...given, id: crypto.randomUUID(), created: now, updated: now, revision: 0 }) as unknown as R,
-      ),
+      fields.map((given) => freshRecord<R>(given, now)),
       now,
     );
   };
 
-  async function editStored(id: string, edit: (record: R) => R): Promise<R | undefined> {
-    for (;;) {
-      const before = await get(id);
-      if (!before) return undefined;
-      try {
-        const [after] = await write([{ kind, put: edit(before), onto: before.revision }]);
-        return after as R;
-      } catch (error) {
-        if (!(error instanceof Stale)) throw error;
-      }
-    }
-  }
+  const changeMany = (ids: readonly string[], edit: (record: R) => R, fresh?: () => R) =>
+    writeFrom([kind], async (stored) => {
+      const found = await Promise.all(ids.map(async (id) => latest(id, await stored.get(kind, id)) ?? fresh?.()));
+      return found.flatMap((record) => (record ? { kind, put: edit(record) } : []));
+    }) as Promise<R[]>;
 
-  // One after the other, so that the last edit of this tab is the one that stays; another tab's is met by trying again.
-  const change = (id: string, edit: (record: R) => R) => inTurn(`${kind}/${id}`, () => editStored(id, edit));
+  /** An edit that the phone did not take yet is not undone by the next one. */
+  const latest = (id: string, stored: R | undefined) => {
+    const kept = notYetStored(kind, id) as R | undefined;
+    return kept && !(stored && stored.updated > kept.updated) ? kept : stored;
+  };
+
+  const change = async (id: string, edit: (record: R) => R, fresh?: () => R) =>
+    (await changeMany([id], edit, fresh))[0];
 
   return {
     kind,
-    get,
+    get: (id) => read((stored) => stored.get(kind, id)),
     put,
     putMany: (records) => putMany(records),
     addMany,
-    all: () => transact([kind], 'readonly', (transaction) => transaction.objectStore(kind).getAll() as Promise<R[]>),
+    all: () => read((stored) => stored.all(kind)),
     count: () => transact([kind], 'readonly', (transaction) => transaction.objectStore(kind).count()),
-    where: (index, value) =>
-      transact(
-        [kind],
-        'readonly',
-        (transaction) =>
-          transaction
-            .objectStore(kind)
-            .index(index)
-            .getAll(value as IDBValidKey | IDBKeyRange) as Promise<R[]>,
-      ),
+    where: (index, value) => read((stored) => stored.where(kind, index, value)),
     add: async (fields) => (await addMany([fields]))[0] as R,
     change,
+    changeMany: (ids, edit) => changeMany(ids, edit),
     edit: (id, edit) => void change(id, edit).catch(() => {}),
     remove: (id) => remove([{ kind, id }]),
   };

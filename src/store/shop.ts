@@ -1,4 +1,3 @@
-import { inTurn } from './in-turn.ts';
 import { defaultShop, type Shop, shopId } from './records/shop.ts';
 import { repository } from './repository.ts';
 
@@ -15,9 +14,7 @@ export async function readShop(): Promise<Shop> {
 }
 
 /** Edits the shop as it is stored now, or the fresh one before it is stored at all. */
-export function changeShop(edit: (shop: Shop) => Shop): Promise<Shop> {
-  return inTurn('fresh shop', async () => (await shops.change(shopId, edit)) ?? shops.put(edit(freshShop())));
-}
+export const changeShop = (edit: (shop: Shop) => Shop) => shops.change(shopId, edit, freshShop) as Promise<Shop>;
 
 /** Edits the shop where nobody waits for it: a write that fails is kept and shown by the shell. */
 export const editShop = (edit: (shop: Shop) => Shop): void => void changeShop(edit).catch(() => {});

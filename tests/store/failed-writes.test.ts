@@ -10,6 +10,7 @@ import {
   onFailedWrites,
   retryFailedWrites,
 } from '../../src/store/failed-writes.ts';
+import { changeShop, readShop } from '../../src/store/shop.ts';
 import { emptyDatabase } from './empty-database.ts';
 import { aBoard } from './samples.ts';
 
@@ -119,6 +120,33 @@ test('two failed edits of one record are stored in their order', async () => {
   full.mockRestore();
   await retryFailedWrites();
   expect(await boards.get(board.id)).toMatchObject({ note: 'third', revision: 3 });
+});
+
+test('an edit that the phone did not take is not undone by the next edit of the record', async () => {
+  const { id } = await boards.add(aBoard({ width: 100 }));
+  const full = fill();
+  await expect(boards.change(id, (board) => ({ ...board, note: 'pitch pocket' }))).rejects.toThrow();
+  full.mockRestore();
+  await boards.change(id, (board) => ({ ...board, width: 99 }));
+  await retryFailedWrites();
+  expect(await boards.get(id)).toMatchObject({ note: 'pitch pocket', width: 99 });
+
+  // The same when neither is taken at first.
+  const again = fill();
+  await expect(boards.change(id, (board) => ({ ...board, note: 'knot' }))).rejects.toThrow();
+  await expect(boards.change(id, (board) => ({ ...board, width: 98 }))).rejects.toThrow();
+  again.mockRestore();
+  await retryFailedWrites();
+  expect(await boards.get(id)).toMatchObject({ note: 'knot', width: 98 });
+});
+
+test('the first two edits of a fresh shop that a full phone did not take both stay', async () => {
+  const full = fill();
+  await expect(changeShop((shop) => ({ ...shop, tapePrecision: 1 }))).rejects.toThrow();
+  await expect(changeShop((shop) => ({ ...shop, hand: 'left' }))).rejects.toThrow();
+  full.mockRestore();
+  await retryFailedWrites();
+  expect(await readShop()).toMatchObject({ tapePrecision: 1, hand: 'left' });
 });
 
 test('what failed goes out with the backup, and alone when nothing can be read', async () => {

@@ -1,5 +1,6 @@
-import { expect, test } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import { boards } from '../../src/store/boards.ts';
+import { retryFailedWrites } from '../../src/store/failed-writes.ts';
 import { glueups } from '../../src/store/glueups.ts';
 import { pieces } from '../../src/store/pieces.ts';
 import { plans } from '../../src/store/plans.ts';
@@ -49,4 +50,38 @@ test('a piece goes with all that hangs on it, its boards return to the rack, and
   expect((await boards.all())[0]?.note).toBe('pitch pocket');
   const after = await contents();
   expect({ ...after, timers: after.timers.sort() }).toEqual({ ...before, timers: before.timers.sort() });
+});
+
+test('what is noted on a board while its piece goes or comes back stays: each is one transaction, read and written', async () => {
+  const tray = await aPiece('tray');
+  const { id } = await boards.add(aBoard({ chalk: 'B', state: 'setAside', pieceId: tray.id }));
+  const transactions = vi.spyOn(IDBDatabase.prototype, 'transaction');
+  const undo = await removePiece(tray.id);
+  await undo();
+  expect(transactions.mock.calls.map(([, mode]) => mode)).toEqual(['readwrite', 'readwrite']);
+  transactions.mockRestore();
+
+  const going = removePiece(tray.id);
+  await boards.change(id, (now) => ({ ...now, note: 'pitch pocket' }));
+  expect(await boards.get(id)).toMatchObject({ note: 'pitch pocket', state: 'rack' });
+  const coming = (await going)();
+  await boards.change(id, (now) => ({ ...now, width: 99 }));
+  await coming;
+  expect(await boards.get(id)).toMatchObject({ note: 'pitch pocket', width: 99, state: 'setAside', pieceId: tray.id });
+});
+
+test('a piece and its boards come back together, or not at all', async () => {
+  const box = await aPiece('box');
+  const { id } = await boards.add(aBoard({ chalk: 'D', state: 'setAside', pieceId: box.id }));
+  const undo = await removePiece(box.id);
+  const real = IDBObjectStore.prototype.put;
+  const full = vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(function (this: IDBObjectStore, ...given) {
+    if (this.name === 'board') throw new DOMException('The phone is full.', 'QuotaExceededError');
+    return real.apply(this, given);
+  });
+  await expect(undo()).rejects.toThrow('The phone is full.');
+  full.mockRestore();
+  expect(await pieces.get(box.id)).toBeUndefined();
+  await retryFailedWrites();
+  expect([await pieces.get(box.id), await boards.get(id)]).toMatchObject([{ name: 'box' }, { state: 'setAside' }]);
 });
