@@ -6,15 +6,10 @@ import type { Kind } from './records/kinds.ts';
 import type { StoredRecord } from './records/record.ts';
 import { transact } from './transact.ts';
 
-/** One record put or removed. `onto` refuses to write over any other revision than that one. */
+/** One record put or removed. */
 export type Change =
-  | { readonly kind: Kind; readonly put: StoredRecord; readonly onto?: number }
+  | { readonly kind: Kind; readonly put: StoredRecord }
   | { readonly kind: Kind; readonly remove: string };
-
-/** The record has been changed since it was read. */
-export class Stale extends Error {
-  override readonly name = 'Stale';
-}
 
 /** Finds out what to change from what is stored. It may run twice: it only reads. */
 export type Decide = (stored: Reader) => Promise<readonly Change[]>;
@@ -72,7 +67,6 @@ async function apply(
     return undefined;
   }
 
-  if (change.onto !== undefined && before?.revision !== change.onto) throw new Stale(`${change.kind} ${id}`);
   const tombstone = before ? undefined : ((await tombstones.get([change.kind, id])) as Tombstone | undefined);
   if (tombstone) {
     if (late && tombstone.removed > at) return undefined;

@@ -1,7 +1,6 @@
 import { type Change, commit, kindsOf } from './commit.ts';
 import { DatabaseUnavailable } from './db.ts';
-import type { Kind } from './records/kinds.ts';
-import type { StoredRecord } from './records/record.ts';
+import type { Kind, Kinds } from './records/kinds.ts';
 
 /** A write that isn't in the database, kept until it is. */
 export interface FailedWrite {
@@ -28,14 +27,14 @@ if (list.length > 0) retryLater();
 export const failedWrites = (): readonly FailedWrite[] => list;
 
 /** A record as the last write of it that failed would have it; undefined when there is none. */
-export const notYetStored = (kind: Kind, id: string): StoredRecord | undefined =>
+export const notYetStored = <K extends Kind>(kind: K, id: string): Kinds[K] | undefined =>
   list
     .flatMap(({ changes, at }) =>
       changes.flatMap((one) =>
         'put' in one && one.kind === kind && one.put.id === id ? { ...one.put, updated: at } : [],
       ),
     )
-    .at(-1);
+    .at(-1) as Kinds[K] | undefined;
 
 /** Calls the listener with the list now and after every change of it. Returns how to stop. */
 export function onFailedWrites(listener: (list: readonly FailedWrite[]) => void): () => void {

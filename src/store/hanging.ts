@@ -1,4 +1,5 @@
 import type { Contents } from './contents.ts';
+import type { Reader } from './reader.ts';
 import type { Kind } from './records/kinds.ts';
 import type { StoredRecord } from './records/record.ts';
 
@@ -26,6 +27,12 @@ export function byKind(
   }
   return Object.fromEntries(kinds);
 }
+
+/** All records of these kinds as they are stored. */
+export const storedEntries = async (stored: Reader, kinds: readonly Kind[]): Promise<Entry[]> =>
+  entriesOf({
+    kinds: Object.fromEntries(await Promise.all(kinds.map(async (kind) => [kind, await stored.all(kind)]))),
+  });
 
 /**
  * These ids, and those of all that means nothing without one of them: a board without the one that it was cut from, a

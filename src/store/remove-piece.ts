@@ -1,5 +1,5 @@
 import type { Change } from './commit.ts';
-import { type Entry, withHanging } from './hanging.ts';
+import { type Entry, storedEntries, withHanging } from './hanging.ts';
 import type { Board } from './records/board.ts';
 import { kinds } from './records/kinds.ts';
 import { writeFrom } from './write.ts';
@@ -14,8 +14,7 @@ export async function removePiece(id: string): Promise<() => Promise<void>> {
   let removed: readonly Entry[] = [];
   let freed: readonly Board[] = [];
   await writeFrom(kinds, async (stored) => {
-    const of = async (kind: (typeof kinds)[number]) => (await stored.all(kind)).map((record) => ({ kind, record }));
-    const all = (await Promise.all(allButBoards.map(of))).flat();
+    const all = await storedEntries(stored, allButBoards);
     const going = withHanging(all, [id]);
     removed = all.filter(({ record }) => going.has(record.id));
     freed = (await stored.where('board', 'pieceId', id)).filter(({ state }) => state === 'setAside');

@@ -1,4 +1,3 @@
-import { notYetStored } from './failed-writes.ts';
 import { type Reader, reader } from './reader.ts';
 import { freshRecord } from './records/fresh-record.ts';
 import type { Indexes, Kind, Kinds } from './records/kinds.ts';
@@ -55,15 +54,9 @@ export function repository<K extends Kind>(kind: K): Repository<K> {
 
   const changeMany = (ids: readonly string[], edit: (record: R) => R, fresh?: () => R) =>
     writeFrom([kind], async (stored) => {
-      const found = await Promise.all(ids.map(async (id) => latest(id, await stored.get(kind, id)) ?? fresh?.()));
+      const found = await Promise.all(ids.map(async (id) => (await stored.get(kind, id)) ?? fresh?.()));
       return found.flatMap((record) => (record ? { kind, put: edit(record) } : []));
     }) as Promise<R[]>;
-
-  /** An edit that the phone did not take yet is not undone by the next one. */
-  const latest = (id: string, stored: R | undefined) => {
-    const kept = notYetStored(kind, id) as R | undefined;
-    return kept && !(stored && stored.updated > kept.updated) ? kept : stored;
-  };
 
   const change = async (id: string, edit: (record: R) => R, fresh?: () => R) =>
     (await changeMany([id], edit, fresh))[0];

@@ -14,7 +14,11 @@ export async function readShop(): Promise<Shop> {
 }
 
 /** Edits the shop as it is stored now, or the fresh one before it is stored at all. */
-export const changeShop = (edit: (shop: Shop) => Shop) => shops.change(shopId, edit, freshShop) as Promise<Shop>;
+export const changeShop = (edit: (shop: Shop) => Shop) =>
+  shops.change(shopId, (now) => own(edit(now)), freshShop) as Promise<Shop>;
+
+/** What the maker has set doesn't go with the demo. */
+const own = ({ demo: _, ...shop }: Shop): Shop => shop;
 
 /** Edits the shop where nobody waits for it: a write that fails is kept and shown by the shell. */
 export const editShop = (edit: (shop: Shop) => Shop): void => void changeShop(edit).catch(() => {});

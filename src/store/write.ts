@@ -1,5 +1,6 @@
-import { type Change, commit, type Decide, kindsOf, Stale } from './commit.ts';
-import { type FailedWrite, keepFailedWrite } from './failed-writes.ts';
+import { type Change, commit, type Decide, kindsOf } from './commit.ts';
+import { type FailedWrite, keepFailedWrite, notYetStored } from './failed-writes.ts';
+import type { Reader } from './reader.ts';
 import type { Kind } from './records/kinds.ts';
 import type { StoredRecord } from './records/record.ts';
 
@@ -22,25 +23,36 @@ export async function write(changes: readonly Change[], now = Date.now()): Promi
   try {
     return await commit(kindsOf(changes), async () => changes, now);
   } catch (error) {
-    throw kept(changes, now, error);
+    throw keep(changes, now, error);
   }
 }
 
-/** As `write`, with changes that follow from what is stored, read in the same transaction: nothing comes between. */
+/**
+ * As `write`, with changes that follow from what is stored, read in the same transaction: nothing comes between. What a
+ * write that failed would have stored is read as if it were: the next edit doesn't undo it.
+ */
 export async function writeFrom(kinds: readonly Kind[], decide: Decide, now = Date.now()): Promise<StoredRecord[]> {
   let changes: readonly Change[] = [];
   const noting: Decide = async (stored) => {
-    changes = await decide(stored);
+    changes = await decide(withKept(stored));
     return changes;
   };
   try {
     return await commit(kinds, noting, now);
   } catch (error) {
     // Where nothing could be read, it isn't known what to keep.
-    throw changes.length > 0 ? kept(changes, now, error) : error;
+    throw changes.length > 0 ? keep(changes, now, error) : error;
   }
 }
 
-function kept(changes: readonly Change[], now: number, error: unknown): unknown {
-  return error instanceof Stale ? error : new WriteFailed(keepFailedWrite(changes, now, error), error);
-}
+const keep = (changes: readonly Change[], now: number, error: unknown) =>
+  new WriteFailed(keepFailedWrite(changes, now, error), error);
+
+const withKept = (stored: Reader): Reader => ({
+  ...stored,
+  async get(kind, id) {
+    const found = await stored.get(kind, id);
+    const kept = notYetStored(kind, id);
+    return kept && !(found && found.updated > kept.updated) ? kept : found;
+  },
+});

@@ -12,6 +12,7 @@ import {
 } from '../../src/store/failed-writes.ts';
 import { changeShop, readShop } from '../../src/store/shop.ts';
 import { emptyDatabase } from './empty-database.ts';
+import { fillPhone } from './fill-phone.ts';
 import { aBoard } from './samples.ts';
 
 beforeEach(emptyDatabase);
@@ -22,19 +23,12 @@ afterEach(() => {
   for (const { id } of failedWrites()) discardFailedWrite(id);
 });
 
-/** The phone is full: every put is refused. */
-function fill() {
-  return vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(() => {
-    throw new DOMException('The phone is full.', 'QuotaExceededError');
-  });
-}
-
 test('a full phone: the write is kept on view, nothing half is stored, and a retry stores it', async () => {
   const [a, b] = await boards.addMany([aBoard({ chalk: 'a' }), aBoard({ chalk: 'b' })]);
   if (!a || !b) throw new Error('nothing added');
   const seen: (readonly FailedWrite[])[] = [];
   const stop = onFailedWrites((list) => seen.push(list));
-  const full = fill();
+  const makeRoom = fillPhone();
   await expect(boards.putMany([{ ...a, width: 1 }, b])).rejects.toMatchObject({
     name: 'WriteFailed',
     write: { reason: 'full', message: 'The phone is full.' },
@@ -44,7 +38,7 @@ test('a full phone: the write is kept on view, nothing half is stored, and a ret
   expect(failedWrites()).toMatchObject([{ attempts: 2, reason: 'full' }]);
   expect(await boards.get(a.id)).toEqual(a);
 
-  full.mockRestore();
+  makeRoom();
   await retryFailedWrites();
   expect(failedWrites()).toEqual([]);
   expect(await boards.get(a.id)).toMatchObject({ width: 1, revision: 2 });
@@ -85,7 +79,7 @@ test('a database that stays closed: kept as unavailable, stored once it opens', 
 
 test('it is tried again by itself, less and less often', async () => {
   vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
-  const full = fill();
+  const makeRoom = fillPhone();
   await expect(boards.add(aBoard({}))).rejects.toThrow();
   const attempts = () => failedWrites()[0]?.attempts;
   await vi.advanceTimersByTimeAsync(2_000);
@@ -94,7 +88,7 @@ test('it is tried again by itself, less and less often', async () => {
   expect(attempts()).toBe(3);
   await vi.advanceTimersByTimeAsync(7_900);
   expect(attempts()).toBe(3);
-  full.mockRestore();
+  makeRoom();
   await vi.advanceTimersByTimeAsync(200);
   await vi.waitFor(() => expect(failedWrites()).toEqual([]));
   expect(await boards.all()).toHaveLength(1);
@@ -102,9 +96,9 @@ test('it is tried again by itself, less and less often', async () => {
 
 test('a late retry leaves a newer edit alone', async () => {
   const board = await boards.add(aBoard({ note: 'first' }));
-  const full = fill();
+  const makeRoom = fillPhone();
   await expect(boards.put({ ...board, note: 'lost' })).rejects.toThrow();
-  full.mockRestore();
+  makeRoom();
   await new Promise((resolve) => setTimeout(resolve, 3));
   await boards.put({ ...board, note: 'newer' });
   await retryFailedWrites();
@@ -114,44 +108,44 @@ test('a late retry leaves a newer edit alone', async () => {
 
 test('two failed edits of one record are stored in their order', async () => {
   const board = await boards.add(aBoard({ note: 'first' }));
-  const full = fill();
+  const makeRoom = fillPhone();
   await expect(boards.put({ ...board, note: 'second' })).rejects.toThrow();
   await expect(boards.put({ ...board, note: 'third' })).rejects.toThrow();
-  full.mockRestore();
+  makeRoom();
   await retryFailedWrites();
   expect(await boards.get(board.id)).toMatchObject({ note: 'third', revision: 3 });
 });
 
 test('an edit that the phone did not take is not undone by the next edit of the record', async () => {
   const { id } = await boards.add(aBoard({ width: 100 }));
-  const full = fill();
+  const makeRoom = fillPhone();
   await expect(boards.change(id, (board) => ({ ...board, note: 'pitch pocket' }))).rejects.toThrow();
-  full.mockRestore();
+  makeRoom();
   await boards.change(id, (board) => ({ ...board, width: 99 }));
   await retryFailedWrites();
   expect(await boards.get(id)).toMatchObject({ note: 'pitch pocket', width: 99 });
 
   // The same when neither is taken at first.
-  const again = fill();
+  const makeRoomAgain = fillPhone();
   await expect(boards.change(id, (board) => ({ ...board, note: 'knot' }))).rejects.toThrow();
   await expect(boards.change(id, (board) => ({ ...board, width: 98 }))).rejects.toThrow();
-  again.mockRestore();
+  makeRoomAgain();
   await retryFailedWrites();
   expect(await boards.get(id)).toMatchObject({ note: 'knot', width: 98 });
 });
 
 test('the first two edits of a fresh shop that a full phone did not take both stay', async () => {
-  const full = fill();
+  const makeRoom = fillPhone();
   await expect(changeShop((shop) => ({ ...shop, tapePrecision: 1 }))).rejects.toThrow();
   await expect(changeShop((shop) => ({ ...shop, hand: 'left' }))).rejects.toThrow();
-  full.mockRestore();
+  makeRoom();
   await retryFailedWrites();
   expect(await readShop()).toMatchObject({ tapePrecision: 1, hand: 'left' });
 });
 
 test('what failed goes out with the backup, and alone when nothing can be read', async () => {
   const board = await boards.add(aBoard({ chalk: 'old' }));
-  const full = fill();
+  const makeRoom = fillPhone();
   await expect(boards.put({ ...board, chalk: 'new' })).rejects.toThrow();
   for (const { text } of [await exportBackup(), await exportFailedWrites()]) {
     expect(await readBackup(text)).toMatchObject({
@@ -160,7 +154,7 @@ test('what failed goes out with the backup, and alone when nothing can be read',
       contents: { kinds: { board: [{ id: board.id, chalk: 'new', revision: 2 }] } },
     });
   }
-  full.mockRestore();
+  makeRoom();
 });
 
 test('a killed tab finds its failed writes again', async () => {
@@ -170,9 +164,9 @@ test('a killed tab finds its failed writes again', async () => {
     setItem: (key: string, value: string) => room.set(key, value),
     removeItem: (key: string) => room.delete(key),
   });
-  const full = fill();
+  const makeRoom = fillPhone();
   await expect(boards.add(aBoard({ chalk: 'typed' }))).rejects.toThrow();
-  full.mockRestore();
+  makeRoom();
   vi.resetModules();
   const again = await import('../../src/store/failed-writes.ts');
   expect(again.failedWrites()).toMatchObject([{ changes: [{ put: { chalk: 'typed' } }] }]);

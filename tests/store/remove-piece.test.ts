@@ -6,6 +6,7 @@ import { pieces } from '../../src/store/pieces.ts';
 import { plans } from '../../src/store/plans.ts';
 import { removePiece } from '../../src/store/remove-piece.ts';
 import { timers } from '../../src/store/timers.ts';
+import { fillPhone } from './fill-phone.ts';
 import { aBoard } from './samples.ts';
 
 const aPiece = (name: string) => pieces.add({ name, parts: [], joints: [], stages: [] });
@@ -74,13 +75,9 @@ test('a piece and its boards come back together, or not at all', async () => {
   const box = await aPiece('box');
   const { id } = await boards.add(aBoard({ chalk: 'D', state: 'setAside', pieceId: box.id }));
   const undo = await removePiece(box.id);
-  const real = IDBObjectStore.prototype.put;
-  const full = vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(function (this: IDBObjectStore, ...given) {
-    if (this.name === 'board') throw new DOMException('The phone is full.', 'QuotaExceededError');
-    return real.apply(this, given);
-  });
+  const makeRoom = fillPhone('board');
   await expect(undo()).rejects.toThrow('The phone is full.');
-  full.mockRestore();
+  makeRoom();
   expect(await pieces.get(box.id)).toBeUndefined();
   await retryFailedWrites();
   expect([await pieces.get(box.id), await boards.get(id)]).toMatchObject([{ name: 'box' }, { state: 'setAside' }]);

@@ -62,7 +62,7 @@ function PlanOf({ piece, rack, kept }: { piece: Piece; rack: Board[]; kept: Plan
 
   const take = (problem: BreakdownProblem, found: BreakdownPlan) => {
     if (plan && samePlan(plan, problem, found)) notify('No better plan was found.');
-    else void keepPlan(piece, kept, problem, found);
+    else void keepPlan(piece, problem, found);
   };
   const start = (effort = 1) => {
     setAsked(next);
@@ -126,7 +126,7 @@ function PlanOf({ piece, rack, kept }: { piece: Piece; rack: Board[]; kept: Plan
           onWishes={draft.set}
           onChoose={(older) => {
             draft.set(solvedProblem(older).wishes ?? {});
-            void choosePlan(kept, older.id);
+            void choosePlan(older);
           }}
           onAgain={start}
         />

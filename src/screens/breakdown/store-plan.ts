@@ -1,41 +1,39 @@
 import { offerUndo } from '../../app/notices.ts';
 import type { BreakdownPlan, BreakdownProblem } from '../../core/breakdown/problem-types.ts';
 import { boards } from '../../store/boards.ts';
+import type { Change } from '../../store/commit.ts';
 import { plans } from '../../store/plans.ts';
+import type { Reader } from '../../store/reader.ts';
 import type { Board } from '../../store/records/board.ts';
+import { freshRecord } from '../../store/records/fresh-record.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import type { Plan } from '../../store/records/plan.ts';
 import type { Json } from '../../store/records/record.ts';
+import { writeFrom } from '../../store/write.ts';
 import { howMany } from '../../ui/how-many.ts';
 import { isCut } from './cut-state.ts';
 
 // The shell keeps and shows what the phone did not take; the screen goes on with what is stored.
 const shownByShell = () => {};
 
-const choice = (kept: readonly Plan[], chosen: Plan['id']) =>
-  kept
+const choice = async (stored: Reader, pieceId: string, chosen: Plan['id']): Promise<Change[]> =>
+  (await stored.where('plan', 'pieceId', pieceId))
     .filter((plan) => (plan.chosen ?? false) !== (plan.id === chosen))
-    .map((plan) => ({ ...plan, chosen: plan.id === chosen }));
+    .map((plan) => ({ kind: 'plan', put: { ...plan, chosen: plan.id === chosen } as Plan }));
 
 /** Keeps a new plan and chooses it; the older ones stay to be compared. */
-export async function keepPlan(
-  piece: Piece,
-  kept: readonly Plan[],
-  problem: BreakdownProblem,
-  found: BreakdownPlan,
-): Promise<void> {
+export async function keepPlan(piece: Piece, problem: BreakdownProblem, found: BreakdownPlan): Promise<void> {
   const fields = { pieceId: piece.id, problem: problem as unknown as Json, ...found };
   const cutDone = problem.boards.map(({ id }) => id).filter((id) => isCut(fields, id));
-  try {
-    const { id } = await plans.add({ ...fields, cutDone, chosen: true });
-    await plans.putMany(choice(kept, id));
-  } catch {
-    shownByShell();
-  }
+  const plan = freshRecord<Plan>({ ...fields, cutDone, chosen: true }, Date.now());
+  await writeFrom(['plan'], async (stored) => [
+    { kind: 'plan', put: plan },
+    ...(await choice(stored, piece.id, plan.id)),
+  ]).catch(shownByShell);
 }
 
-export const choosePlan = (kept: readonly Plan[], id: string): Promise<unknown> =>
-  plans.putMany(choice(kept, id)).catch(shownByShell);
+export const choosePlan = ({ pieceId, id }: Plan): Promise<unknown> =>
+  writeFrom(['plan'], (stored) => choice(stored, pieceId, id)).catch(shownByShell);
 
 export async function removePlan({ id }: Plan): Promise<void> {
   const gone = await plans.remove(id).catch(shownByShell);
@@ -46,24 +44,26 @@ export const changePlan = (id: string, edit: (now: Plan) => Plan): Promise<unkno
   plans.change(id, edit).catch(shownByShell);
 
 /** Ticks a board as cut, in the plan and in the rack, or takes the tick back. */
-export async function tickCut(plan: Plan, boardId: string, cut: boolean): Promise<void> {
-  await changePlan(plan.id, (now) => ({
-    ...now,
-    cutDone: [...(now.cutDone ?? []).filter((id) => id !== boardId), ...(cut ? [boardId] : [])],
-  }));
-  await boards
-    .change(boardId, (board) => ({ ...board, state: cut ? 'cut' : 'setAside', pieceId: plan.pieceId }))
-    .catch(shownByShell);
+export async function tickCut({ id, pieceId }: Plan, boardId: string, cut: boolean): Promise<void> {
+  await writeFrom(['plan', 'board'], async (stored) => {
+    const [plan, board] = await Promise.all([stored.get('plan', id), stored.get('board', boardId)]);
+    const others = (plan?.cutDone ?? []).filter((one) => one !== boardId);
+    const changes: Change[] = [];
+    if (plan) changes.push({ kind: 'plan', put: { ...plan, cutDone: [...others, ...(cut ? [boardId] : [])] } as Plan });
+    if (board) changes.push({ kind: 'board', put: { ...board, state: cut ? 'cut' : 'setAside', pieceId } as Board });
+    return changes;
+  }).catch(shownByShell);
 }
 
 /** Keeps boards of the rack for this piece, so that no other plan takes them. */
 export async function setAside(free: readonly Board[], piece: Piece): Promise<void> {
+  const ids = free.map(({ id }) => id);
   try {
-    await boards.putMany(free.map((board) => ({ ...board, state: 'setAside', pieceId: piece.id })));
+    await boards.changeMany(ids, (board) => ({ ...board, state: 'setAside', pieceId: piece.id }));
   } catch {
     return;
   }
   offerUndo(`${howMany(free.length, 'board')} set aside.`, async () => {
-    for (const { id } of free) await boards.change(id, ({ pieceId: _, ...now }) => ({ ...now, state: 'rack' }));
+    await boards.changeMany(ids, ({ pieceId: _, ...now }) => ({ ...now, state: 'rack' }));
   });
 }

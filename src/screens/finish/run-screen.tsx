@@ -3,19 +3,17 @@ import { askToNotify } from '../../app/ask-to-notify.ts';
 import { useFlow } from '../../app/flow.ts';
 import { useLive } from '../../app/live.ts';
 import { nextPlace } from '../../core/steps/progress.ts';
-import { finishes } from '../../store/finishes.ts';
 import type { Finish } from '../../store/records/finish.ts';
 import type { Piece } from '../../store/records/piece.ts';
-import { withTicks } from '../../store/records/with-ticks.ts';
 import { timers } from '../../store/timers.ts';
 import { finishById } from '../../tables/finishes.ts';
 import type { FlowStep } from '../../ui/steps/flow-step.ts';
 import { type Did, StepFlow, type TicksEdit } from '../../ui/steps/step-flow.tsx';
 import { CoatTakes } from './coat-takes.tsx';
-import { begunBy, overBy, timersOf } from './coat-timers.ts';
 import { flowStep, type KeptStep, stepsOf } from './finish-steps.ts';
 import { FinishTimers } from './finish-timers.tsx';
 import { MixBatches } from './mix-batches.tsx';
+import { storeTick } from './store-tick.ts';
 import { ThisFinish } from './this-finish.tsx';
 
 interface Props {
@@ -35,21 +33,11 @@ export function RunScreen({ finish, pieces, onAgain }: Props) {
   const kept = ({ id }: FlowStep) => steps.find((step) => step.id === id) as KeptStep;
 
   /** A write that fails is kept and shown by the shell. */
-  const keep = async (step: KeptStep, edit: TicksEdit, did: Did) => {
+  const keep = (step: KeptStep, edit: TicksEdit, did: Did) => {
     const now = Date.now();
     // Sound and notices may only be asked for from a tap.
     if (typeof did === 'object' && step.waits.length > 0) void askToNotify();
-    try {
-      if (did === 'back') for (const { id } of begunBy(running, finish.ticks[step.id]?.at)) await timers.remove(id);
-      if (typeof did === 'object') {
-        const names = step.pieces.filter(({ id }) => did.done.includes(id)).map(({ label }) => label);
-        await timers.addMany(timersOf(finish.id, step, names.join(', ') || (piece?.name ?? ''), now));
-        await timers.putMany(overBy(running, finish, step, did.done, now).map((timer) => ({ ...timer, doneAt: now })));
-      }
-      await finishes.change(finish.id, (record) => withTicks(record, edit(record.ticks, now), now));
-    } catch {
-      // Not stored: the shell keeps the change and shows it.
-    }
+    void storeTick(finish.id, step, edit, did, piece?.name ?? '', now).catch(() => {});
   };
 
   return (
@@ -59,7 +47,7 @@ export function RunScreen({ finish, pieces, onAgain }: Props) {
       ticks={finish.ticks}
       at={at}
       onAt={setAt}
-      onTicks={(step, edit, did) => void keep(kept(step), edit, did)}
+      onTicks={(step, edit, did) => keep(kept(step), edit, did)}
       extra={(step) => {
         const { coatLitres, mix } = kept(step);
         return (

@@ -6,7 +6,6 @@ import { routeTo } from '../../app/routes.ts';
 import { useWakeLock } from '../../app/wake-lock.ts';
 import { isProblem } from '../../core/answer/problem.ts';
 import { isHurry } from '../../core/gluing/adhesive.ts';
-import { Stale } from '../../store/commit.ts';
 import type { Glueup } from '../../store/records/glueup.ts';
 import { Button } from '../../ui/button.tsx';
 import { Say } from '../../ui/say.tsx';
@@ -18,7 +17,7 @@ import { glueEvents, phaseOf, runOf, stepOf } from './glue-events.ts';
 import { PhaseList } from './phase-list.tsx';
 import { PhaseNow } from './phase-now.tsx';
 import { RunLog } from './run-log.tsx';
-import { storeEvent } from './write-glue-up.ts';
+import { Stale, storeEvent } from './write-glue-up.ts';
 
 type Told = (typeof glueEvents)[number];
 

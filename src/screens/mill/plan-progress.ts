@@ -4,6 +4,7 @@ import type { MillingInput } from '../../core/milling/milling-input.ts';
 import type { MillingStep } from '../../core/milling/milling-step.ts';
 import { type Ticks, throughOf } from '../../core/steps/progress.ts';
 import type { Plan } from '../../store/records/plan.ts';
+import { withOptional } from '../../store/records/with-optional.ts';
 
 /** The strips that are lost with a piece of a step: the blank's, or the strip itself; none for what is glued. */
 export function stripsOf(input: MillingInput, steps: readonly MillingStep[], pieceId: string): string[] {
@@ -28,27 +29,32 @@ export function boardsCut(input: MillingInput, steps: readonly MillingStep[], ti
     });
 }
 
-/** The plan as far as the run has come: which boards are cut, and which strips came to nothing, so that the rest can be planned again. */
+type Lost = Readonly<Record<string, string>>;
+
+/**
+ * The plan as far as the run has come: which boards are cut, and which strips came to nothing, so that the rest can be
+ * planned again. Those that were lost before and aren't now are good again.
+ */
 export function planAfter(
   plan: Plan,
   input: MillingInput,
   steps: readonly MillingStep[],
   ticks: Ticks,
-  lost: Readonly<Record<string, string>>,
+  lost: Lost,
+  lostBefore: Lost = {},
 ): Plan {
-  const lostAt = layBlanks(input).flatMap(({ board, start, length, strips }) =>
-    strips
-      .filter(({ id }) => lost[id] !== undefined)
-      .map(({ id }) => ({ board: board.id, start, end: start + length, strip: Number(id.split('/').at(-1)) - 1 })),
+  const laid = layBlanks(input).flatMap(({ board, start, length, strips }) =>
+    strips.map(({ id }) => ({ id, board: board.id, start, end: start + length, at: Number(id.split('/').at(-1)) - 1 })),
   );
   const blanks = plan.blanks.map((blank) => ({
     ...blank,
-    strips: blank.strips.map((strip, at) => {
-      const gone = lostAt.some(
-        ({ board, start, end, strip: place }) =>
-          board === blank.board && place === at && blank.start >= start - 0.01 && blank.start < end,
+    strips: blank.strips.map((strip, place) => {
+      const own = laid.filter(
+        ({ board, start, end, at }) =>
+          board === blank.board && at === place && blank.start >= start - 0.01 && blank.start < end,
       );
-      return gone ? { ...strip, spoilt: true } : strip;
+      if (own.some(({ id }) => id in lost)) return { ...strip, spoilt: true };
+      return own.some(({ id }) => id in lostBefore) ? withOptional(strip, 'spoilt', undefined) : strip;
     }),
   }));
   const own = new Set(input.blanks.map(({ board }) => board));

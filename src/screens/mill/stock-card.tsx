@@ -6,6 +6,7 @@ import { Button } from '../../ui/button.tsx';
 import { Length } from '../../ui/length.tsx';
 import { cutBoards } from './cut-boards.ts';
 import { inputOfRun } from './steps-of-run.ts';
+import { storeCut } from './store-cut.ts';
 
 /** Boards that are crosscut leave the rack, and what is left of them comes back, in one tap. */
 export function StockCard({ run }: { run: Milling }) {
@@ -16,12 +17,7 @@ export function StockCard({ run }: { run: Milling }) {
   const marks = cut.map(({ chalk }) => chalk).join(', ');
   const settle = async () => {
     try {
-      await boards.putMany(cut.map((board) => ({ ...board, state: 'cut' as const })));
-      const added = await boards.addMany(offcuts);
-      offerUndo(`${marks} out of the rack.`, async () => {
-        for (const { id } of added) await boards.remove(id);
-        for (const { id, state } of cut) await boards.change(id, (now) => ({ ...now, state }));
-      });
+      offerUndo(`${marks} out of the rack.`, await storeCut({ cut, offcuts }));
     } catch {
       // The shell keeps and shows what the phone did not take.
     }

@@ -24,16 +24,10 @@ export function ReadingEntry({ boards, formKey }: { boards: readonly Board[]; fo
       hint="Temperature only for a pin meter that doesn’t correct by itself."
       onNote={async ({ percent, degrees }, at) => {
         const reading: MoistureReading = { at, percent, ...(degrees !== undefined && { celsius: toCelsius(degrees) }) };
-        // As they are stored now: what another tab changed meanwhile stays.
-        const fresh = await Promise.all(boards.map(({ id }) => store.get(id)));
-        await store.putMany(
-          fresh
-            .filter((board) => board !== undefined)
-            .map((board) => ({ ...board, readings: [...(board.readings ?? []), reading] })),
-        );
+        const ids = boards.map(({ id }) => id);
+        await store.changeMany(ids, (board) => ({ ...board, readings: [...(board.readings ?? []), reading] }));
         offerUndo(boards.length === 1 ? 'Reading kept.' : `Kept on ${boards.length} boards.`, async () => {
-          for (const { id } of boards)
-            await store.change(id, (board) => ({ ...board, readings: without(board.readings, reading) }));
+          await store.changeMany(ids, (board) => ({ ...board, readings: without(board.readings, reading) }));
         });
       }}
     />

@@ -1,12 +1,11 @@
-import { storedContents } from '../backup/stored-contents.ts';
 import { boards } from '../boards.ts';
 import type { Change } from '../commit.ts';
-import { entriesOf, withHanging } from '../hanging.ts';
-import type { Kind } from '../records/kinds.ts';
+import { storedEntries, withHanging } from '../hanging.ts';
+import { type Kind, kinds } from '../records/kinds.ts';
 import type { StoredRecord } from '../records/record.ts';
 import { defaultShop, shopId } from '../records/shop.ts';
 import { readShop } from '../shop.ts';
-import { write } from '../write.ts';
+import { write, writeFrom } from '../write.ts';
 import { demoBoards } from './demo-boards.ts';
 import { demoPieces } from './demo-pieces.ts';
 
@@ -42,19 +41,22 @@ export async function loadDemo(now = Date.now()): Promise<void> {
 
 /** Takes the demo shop out again, with what was made of it: its plans, runs, checks, timers and offcuts. */
 export async function unloadDemo(now = Date.now()): Promise<void> {
-  const all = entriesOf((await storedContents()).contents);
-  const going = withHanging(
-    all,
-    all.filter(({ record }) => record.demo).map(({ record }) => record.id),
-  );
-  await write(
-    all.flatMap(({ kind, record }): Change[] => {
-      if (going.has(record.id)) return [{ kind, remove: record.id }];
-      const { pieceId, ...board } = record as StoredRecord & { pieceId?: string; state?: string };
-      if (kind !== 'board' || pieceId === undefined || !going.has(pieceId)) return [];
-      // The maker's own board, set aside for a demo piece: back to the rack.
-      return [{ kind, put: { ...board, state: board.state === 'setAside' ? 'rack' : board.state } as StoredRecord }];
-    }),
+  await writeFrom(
+    kinds,
+    async (stored) => {
+      const all = await storedEntries(stored, kinds);
+      const going = withHanging(
+        all,
+        all.filter(({ record }) => record.demo).map(({ record }) => record.id),
+      );
+      return all.flatMap(({ kind, record }): Change[] => {
+        if (going.has(record.id)) return [{ kind, remove: record.id }];
+        const { pieceId, ...board } = record as StoredRecord & { pieceId?: string; state?: string };
+        if (kind !== 'board' || pieceId === undefined || !going.has(pieceId)) return [];
+        // The maker's own board, set aside for a demo piece: back to the rack.
+        return [{ kind, put: { ...board, state: board.state === 'setAside' ? 'rack' : board.state } as StoredRecord }];
+      });
+    },
     now,
   );
 }

@@ -1,7 +1,6 @@
 import { expect, test } from 'vitest';
 import { emptySeam } from '../../../src/screens/glue/glue-form.ts';
-import { storeEvent, storeStart } from '../../../src/screens/glue/write-glue-up.ts';
-import { Stale } from '../../../src/store/commit.ts';
+import { Stale, storeEvent, storeStart } from '../../../src/screens/glue/write-glue-up.ts';
 import { glueups } from '../../../src/store/glueups.ts';
 import type { Glueup } from '../../../src/store/records/glueup.ts';
 import { timers } from '../../../src/store/timers.ts';
@@ -24,7 +23,10 @@ test('a glue-up and its timer are stored together, event after event, with a way
   await expect(storeEvent(before, 'clamped', morning + minutes(5))).rejects.toBeInstanceOf(Stale);
   expect(await ofGlueup()).toHaveLength(2);
 
+  await glueups.change(fresh.id, (now) => ({ ...now, log: [{ at: 1, text: 'starved at one end' }] }));
   await undo();
+  // What was noted in between stays.
+  expect((await stored()).log).toEqual([{ at: 1, text: 'starved at one end' }]);
   expect((await running()).map(({ phase }) => phase)).toEqual(['Spread and close']);
   expect((await stored()).phases.map(({ startedAt }) => startedAt)).toEqual([
     morning,

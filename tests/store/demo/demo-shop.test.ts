@@ -49,6 +49,13 @@ test('going in and out leaves the maker’s own records as they were', async () 
   expect(await boards.all()).toEqual([own]);
 });
 
+test('what the maker has set in the demo shop stays when the demo goes', async () => {
+  await loadDemo();
+  await changeShop((shop) => ({ ...shop, tapePrecision: 0.7 }));
+  await unloadDemo();
+  expect(await readShop()).toMatchObject({ tapePrecision: 0.7 });
+});
+
 test('what was made of the demo goes with it; an own board set aside for it comes back', async () => {
   await loadDemo();
   const own = await boards.add(aBoard({ state: 'setAside', pieceId: 'demo-piece-chest' }));

@@ -1,0 +1,29 @@
+import { expect, test, vi } from 'vitest';
+import { cutBoards } from '../../../src/screens/mill/cut-boards.ts';
+import { storeCut } from '../../../src/screens/mill/store-cut.ts';
+import { boards } from '../../../src/store/boards.ts';
+import { plan, rack, sequence } from './records.ts';
+
+test('boards that are cut and what is left of them are stored in one transaction, with a way back', async () => {
+  await boards.putMany(rack);
+  const states = async () =>
+    Object.fromEntries(
+      (await boards.all()).map(({ chalk, state, note }) => [chalk, note ? `${state}, ${note}` : state]),
+    );
+  const seen = cutBoards(sequence(plan('one')).input, await boards.all());
+  // Noted while the card stood on the screen.
+  await boards.change('a1', (board) => ({ ...board, note: 'pitch pocket' }));
+  const transactions = vi.spyOn(IDBDatabase.prototype, 'transaction');
+  const undo = await storeCut(seen);
+  expect(transactions).toHaveBeenCalledTimes(1);
+  transactions.mockRestore();
+  expect(await states()).toEqual({
+    A1: 'cut, pitch pocket',
+    A2: 'cut',
+    A3: 'rack',
+    'A1-1': 'rack',
+    'A2-1': 'rack',
+  });
+  await undo();
+  expect(await states()).toEqual({ A1: 'rack, pitch pocket', A2: 'rack', A3: 'rack' });
+});

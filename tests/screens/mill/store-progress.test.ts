@@ -1,0 +1,35 @@
+import { expect, test, vi } from 'vitest';
+import { changeRun, loseStrips } from '../../../src/screens/mill/store-progress.ts';
+import { millings } from '../../../src/store/millings.ts';
+import { plans } from '../../../src/store/plans.ts';
+import { plan, run } from './records.ts';
+
+test('a run and its plan are told in one transaction, and a strip that is good after all is good in both', async () => {
+  const one = await plans.put(plan('one'));
+  const begun = await millings.put(run(one));
+  const spoilt = async () =>
+    (await plans.get('one'))?.blanks.flatMap(({ strips }) => strips.map((strip) => strip.spoilt === true));
+
+  const transactions = vi.spyOn(IDBDatabase.prototype, 'transaction');
+  await loseStrips(begun, ['a1@953.2/2'], 'split');
+  expect(transactions).toHaveBeenCalledTimes(1);
+  transactions.mockRestore();
+  expect(await spoilt()).toEqual([false, false, false, true, false, false]);
+
+  await loseStrips(begun, ['a1@953.2/2'], undefined);
+  expect((await millings.get('run'))?.lost).toEqual({});
+  expect((await plans.get('one'))?.blanks).toEqual(one.blanks);
+});
+
+test('a strip that the maker called spoilt in the plan itself stays so, whatever the run says of others', async () => {
+  const own = plan('two').blanks.map((blank, at) => ({
+    ...blank,
+    strips: blank.strips.map((strip, n) => (at === 0 && n === 0 ? { ...strip, spoilt: true } : strip)),
+  }));
+  await plans.put({ ...plan('two'), blanks: own });
+  const begun = await millings.put(run(plan('two'), { id: 'second' }));
+  await loseStrips(begun, ['a1@0/2'], 'split');
+  await loseStrips(begun, ['a1@0/2'], undefined);
+  expect((await plans.get('two'))?.blanks).toEqual(own);
+  await changeRun('nobody', (none) => none);
+});
