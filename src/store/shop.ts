@@ -6,7 +6,8 @@ const shops = repository('shop');
 /** Inches where the language of the phone is at home with them. */
 const usualUnit = (): 'in' | 'mm' => (/^en-(US|CA)$/.test(globalThis.navigator?.language ?? '') ? 'in' : 'mm');
 
-const freshShop = () => defaultShop(Date.now(), usualUnit());
+/** The shop before the maker has set anything. */
+export const freshShop = () => defaultShop(Date.now(), usualUnit());
 
 /** The shop as the maker has set it, or the default one (revision 0) before that. */
 export async function readShop(): Promise<Shop> {

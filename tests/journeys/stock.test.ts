@@ -102,6 +102,7 @@ function boardFeetOf(rows: readonly { eighths: number; feet: number }[]): number
 test('thirty boards off a truck: at most four taps a board besides the digits, a killed tab, a wrong invoice', async () => {
   let { page } = phone;
   await page.getByRole('button', { name: 'Add a delivery' }).click();
+  await page.getByRole('heading', { level: 1, name: /Does the invoice agree/ }).waitFor();
   await next().getByLabel('Wood').selectOption({ label: 'black cherry' });
   const rows = Array.from({ length: 30 }, (_, at) => ({ eighths: 40 + ((at * 7) % 41), feet: at % 5 === 4 ? 10 : 8 }));
   let taps = 0;

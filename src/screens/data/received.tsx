@@ -4,6 +4,7 @@ import { applyBackup } from '../../store/backup/apply-backup.ts';
 import type { MergeEntry } from '../../store/backup/merge.ts';
 import { type ApplyMode, type Preview, previewBackup } from '../../store/backup/preview-backup.ts';
 import type { ReadOutcome } from '../../store/backup/read-backup.ts';
+import { ownWoodsIn } from '../../store/backup/woods-of-part.ts';
 import { Button } from '../../ui/button.tsx';
 import { Choice, optionsOf } from '../../ui/fields.tsx';
 import { Changes } from './changes.tsx';
@@ -20,13 +21,14 @@ const keyOf = ({ kind, id }: MergeEntry) => `${kind}/${id}`;
 /** What a file holds, what would change by it, both sides of what doesn't agree; then the maker says how. */
 export function Received({ read, onDone }: Props) {
   const { contents, damaged, altered, madeAt, only } = read;
+  const woods = ownWoodsIn(contents);
   const [mode, setMode] = useState<ApplyMode>('merge');
   const [previews, setPreviews] = useState<Readonly<Record<ApplyMode, Preview>>>();
   const [sides, setSides] = useState<ReadonlyMap<string, 'mine' | 'theirs'>>(new Map());
   const [busy, setBusy] = useState(false);
   const [failed, setFailed] = useState(false);
   useEffect(() => {
-    previewBackup(contents).then(setPreviews, () => setFailed(true));
+    previewBackup(contents, only !== undefined).then(setPreviews, () => setFailed(true));
   }, [contents]);
 
   const conflicts = mode === 'merge' ? (previews?.merge.entries ?? []).filter(isConflict) : [];
@@ -34,7 +36,7 @@ export function Received({ read, onDone }: Props) {
   const apply = async () => {
     setBusy(true);
     const choices = new Map(conflicts.map((entry) => [keyOf(entry), sideOf(entry)]));
-    const outcome = await applyBackup(contents, mode, { damaged, choices });
+    const outcome = await applyBackup(contents, mode, { damaged, choices, part: only !== undefined });
     setBusy(false);
     setFailed(outcome.kind === 'failed');
     if (outcome.kind === 'failed') return;
@@ -49,6 +51,12 @@ export function Received({ read, onDone }: Props) {
         {Object.values(contents.kinds).flat().length} records.
       </p>
       {altered && <p class="trouble">This file was changed after the app made it. Look closely.</p>}
+      {only !== undefined && woods.length > 0 && (
+        <p>
+          With the figures of {woods.map(({ name }) => name).join(', ')}. A wood that you have by the same name stays as
+          it is here.
+        </p>
+      )}
       <DamagedList of={damaged} />
       {only === undefined && (
         <Choice<ApplyMode>

@@ -36,7 +36,7 @@ export function RunScreen({ glueup }: { glueup: Glueup }) {
       const undo = await storeEvent(glueup, event, Date.now());
       offerUndo(`${label}: noted.`, undo);
     } catch (error) {
-      // Told in another tab already: what is stored comes up by itself. A failed write is kept and shown by the shell.
+      // Told already: what is stored comes up by itself. A failed write is kept and shown by the shell.
       if (error instanceof Stale) notify('Noted already.');
     }
   };

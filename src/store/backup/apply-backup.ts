@@ -10,6 +10,7 @@ import type { ApplyMode } from './preview-backup.ts';
 import type { Damaged } from './read-backup.ts';
 import { keepSnapshot, type Snapshot, setAside } from './snapshots.ts';
 import { storedContents } from './stored-contents.ts';
+import { partInto } from './woods-of-part.ts';
 
 export type ApplyOutcome =
   | { readonly kind: 'applied'; readonly snapshot: Snapshot; readonly entries: readonly MergeEntry[] }
@@ -18,7 +19,7 @@ export type ApplyOutcome =
 
 /**
  * Takes contents from `readBackup` in: `replace` puts them in place of everything, `merge` brings them in record by
- * record. A snapshot is kept first; then one transaction does all of it or nothing.
+ * record; of a `part` of a shop the shop itself stays as it is here. A snapshot is kept first; then one transaction does all of it or nothing.
  */
 export async function applyBackup(
   contents: Contents,
@@ -26,8 +27,9 @@ export async function applyBackup(
   {
     choices = new Map(),
     damaged = [],
+    part = false,
     now = Date.now(),
-  }: { choices?: Choices; damaged?: readonly Damaged[]; now?: number } = {},
+  }: { choices?: Choices; damaged?: readonly Damaged[]; part?: boolean; now?: number } = {},
 ): Promise<ApplyOutcome> {
   try {
     const reason = mode === 'merge' ? 'merge' : 'restore';
@@ -35,7 +37,9 @@ export async function applyBackup(
     const snapshot = await keepSnapshot({ contents: before, schema: schemaVersion, reason, at: now });
     await setAside(damaged, now);
     const entries = await transact([...kinds, 'removed'], 'readwrite', async (transaction) => {
-      const { merged, entries } = mergeContents(await readContents(transaction), contents, choices, now);
+      const mine = await readContents(transaction);
+      const theirs = part ? partInto(mine, contents, now) : contents;
+      const { merged, entries } = mergeContents(mine, theirs, choices, now);
       const after = mode === 'replace' ? contents : merged;
       await Promise.all([
         refill(transaction.objectStore('removed'), after.removed),

@@ -1,6 +1,7 @@
 import type { Contents } from '../contents.ts';
 import { entriesOf, withHanging } from '../hanging.ts';
 import type { Kind, Kinds } from '../records/kinds.ts';
+import { withWoodsUsed } from './woods-of-part.ts';
 
 /** What can be sent by itself. */
 export type Extract = { readonly kind: 'piece' | 'delivery'; readonly id: string };
@@ -8,7 +9,8 @@ export type Extract = { readonly kind: 'piece' | 'delivery'; readonly id: string
 /**
  * The part of a shop's contents that one piece or one delivery needs to be whole on another phone: a piece with its
  * plans, runs, checks, glue-ups, finishes and timers, the boards set aside for it or planned for it, and their
- * deliveries; a delivery with its boards and what was cut from them.
+ * deliveries; a delivery with its boards and what was cut from them; either with the figures of the shop's own woods that
+ * it uses.
  */
 export function extractContents({ kinds }: Contents, { kind, id }: Extract): Contents {
   const all = <K extends Kind>(name: K) => (kinds[name] ?? []) as unknown as readonly Kinds[K][];
@@ -30,10 +32,8 @@ export function extractContents({ kinds }: Contents, { kind, id }: Extract): Con
     const delivered = boards.filter(({ deliveryId }) => deliveryId === id).map((board) => board.id);
     for (const board of withHanging(entriesOf({ kinds }), delivered)) needed.add(board);
   }
-  return {
-    kinds: Object.fromEntries(
-      Object.entries(kinds).map(([name, records]) => [name, records.filter((record) => needed.has(record.id))]),
-    ),
-    removed: [],
-  };
+  const part = Object.fromEntries(
+    Object.entries(kinds).map(([name, records]) => [name, records.filter((record) => needed.has(record.id))]),
+  );
+  return { kinds: withWoodsUsed(part, { kinds }), removed: [] };
 }

@@ -1,6 +1,7 @@
 import type { Contents } from '../contents.ts';
 import { type MergeEntry, mergeContents } from './merge.ts';
 import { storedContents } from './stored-contents.ts';
+import { partInto } from './woods-of-part.ts';
 
 export type ApplyMode = 'merge' | 'replace';
 
@@ -10,9 +11,14 @@ export interface Preview {
   readonly counts: Readonly<Record<MergeEntry['difference'], number>>;
 }
 
-/** What would change if these contents were applied, in either mode. */
-export async function previewBackup(theirs: Contents): Promise<Readonly<Record<ApplyMode, Preview>>> {
+/** What would change if these contents, a whole shop or a part of one, were applied, in either mode. */
+export async function previewBackup(
+  contents: Contents,
+  part = false,
+  now = Date.now(),
+): Promise<Readonly<Record<ApplyMode, Preview>>> {
   const { contents: mine } = await storedContents();
+  const theirs = part ? partInto(mine, contents, now) : contents;
   return { merge: counted(mergeContents(mine, theirs).entries), replace: counted(replacing(mine, theirs)) };
 }
 

@@ -23,15 +23,33 @@ test('a glue-up and its timer are stored together, event after event, with a way
   await expect(storeEvent(before, 'clamped', morning + minutes(5))).rejects.toBeInstanceOf(Stale);
   expect(await ofGlueup()).toHaveLength(2);
 
-  await glueups.change(fresh.id, (now) => ({ ...now, log: [{ at: 1, text: 'starved at one end' }] }));
+  const note = { at: morning + minutes(4), text: 'starved at one end' };
+  await glueups.change(fresh.id, (now) => ({ ...now, log: [...(now.log ?? []), note] }));
   await undo();
-  // What was noted in between stays.
-  expect((await stored()).log).toEqual([{ at: 1, text: 'starved at one end' }]);
+  // What was noted in between stays; what the glue-up itself had written of it goes.
+  expect((await stored()).log).toEqual([...(before.log ?? []), note]);
   expect((await running()).map(({ phase }) => phase)).toEqual(['Spread and close']);
   expect((await stored()).phases.map(({ startedAt }) => startedAt)).toEqual([
     morning,
     undefined,
     undefined,
+    undefined,
+    undefined,
+  ]);
+});
+
+test('two taps before the screen has followed are both noted', async () => {
+  const fresh = { ...started(), id: 'quick' };
+  await storeStart(fresh);
+  const seen = (await glueups.get('quick')) as Glueup;
+  await Promise.all([
+    storeEvent(seen, 'closed', morning + minutes(3)),
+    storeEvent(seen, 'clamped', morning + minutes(3)),
+  ]);
+  expect((await glueups.get('quick'))?.phases.map(({ startedAt }) => startedAt)).toEqual([
+    morning,
+    morning + minutes(3),
+    morning + minutes(3),
     undefined,
     undefined,
   ]);

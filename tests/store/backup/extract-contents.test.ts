@@ -1,9 +1,15 @@
-import { expect, test } from 'vitest';
+import { beforeEach, describe, expect, test } from 'vitest';
+import { applyBackup } from '../../../src/store/backup/apply-backup.ts';
 import { backupText } from '../../../src/store/backup/backup-text.ts';
 import { extractContents } from '../../../src/store/backup/extract-contents.ts';
+import { previewBackup } from '../../../src/store/backup/preview-backup.ts';
 import { readBackup } from '../../../src/store/backup/read-backup.ts';
+import { loadDemo, unloadDemo } from '../../../src/store/demo/demo-shop.ts';
 import { schemaVersion } from '../../../src/store/migrations/list.ts';
 import type { Kind, Kinds } from '../../../src/store/records/kinds.ts';
+import { defaultShop } from '../../../src/store/records/shop.ts';
+import { changeShop, readShop } from '../../../src/store/shop.ts';
+import { emptyDatabase } from '../empty-database.ts';
 import { oneOfEach } from '../samples.ts';
 
 const stored = { created: 1, updated: 1, revision: 1 };
@@ -43,6 +49,9 @@ const shop = {
   removed: [{ kind: 'board', id: 'gone', revision: 2, removed: 1 }],
 };
 
+const chest = { kind: 'piece', id: 'chest' } as const;
+const spring = { kind: 'delivery', id: 'spring' } as const;
+
 const idsOf = ({ kinds }: { kinds: { [kind: string]: readonly { id: string }[] } }) =>
   Object.fromEntries(
     Object.entries(kinds)
@@ -51,7 +60,7 @@ const idsOf = ({ kinds }: { kinds: { [kind: string]: readonly { id: string }[] }
   );
 
 test('a piece goes with its work and the boards it needs, and with nothing of another piece or the shop', () => {
-  const sent = extractContents(shop, { kind: 'piece', id: 'chest' });
+  const sent = extractContents(shop, chest);
   expect(idsOf(sent)).toEqual({
     piece: ['chest'],
     plan: ['plan'],
@@ -64,14 +73,64 @@ test('a piece goes with its work and the boards it needs, and with nothing of an
 });
 
 test('a delivery goes with its boards and all that was cut from them', () => {
-  expect(idsOf(extractContents(shop, { kind: 'delivery', id: 'spring' }))).toEqual({
+  expect(idsOf(extractContents(shop, spring))).toEqual({
     delivery: ['spring'],
     board: ['offcut', 'offcut-of-offcut', 'planned'],
   });
 });
 
+test('the own woods that it uses go along, with nothing else of the shop', () => {
+  const { shop: mine } = oneOfEach;
+  const plum = { name: 'plum', tangential: 9.1 };
+  const other = { name: 'pear', tangential: 8 };
+  const own = { ...mine, woods: [plum, other] };
+  const [part] = oneOfEach.piece.parts;
+  if (!part) throw new Error('no part');
+  const ofPlum = as('piece', 'chest', { parts: [{ ...part, species: 'plum' }] });
+  const sent = extractContents({ ...shop, kinds: { ...shop.kinds, shop: [own], piece: [ofPlum] } }, chest);
+  expect(sent.kinds.shop).toEqual([{ ...defaultShop(0), revision: 1, woods: [plum] }]);
+
+  const boards = shop.kinds.board.map((board) => ({ ...board, species: board.id === 'planned' ? 'pear' : 'oak-red' }));
+  const delivered = extractContents({ ...shop, kinds: { ...shop.kinds, shop: [own], board: boards } }, spring);
+  expect(delivered.kinds.shop).toMatchObject([{ woods: [other] }]);
+});
+
+describe('a part of another shop comes in', () => {
+  beforeEach(emptyDatabase);
+  const [plum, pear] = [
+    { name: 'plum', tangential: 9.1 },
+    { name: 'pear', tangential: 8 },
+  ] as const;
+  const part = {
+    kinds: { shop: [{ ...defaultShop(0), revision: 1, woods: [plum, pear] }], piece: [as('piece', 'chest', {})] },
+    removed: [],
+  };
+
+  test('its woods join those here; the shop stays, and a wood that is known here stays as it is', async () => {
+    const mine = { name: 'pear', tangential: 7.5 };
+    await changeShop((now) => ({ ...now, tapePrecision: 0.7, woods: [mine] }));
+    const { merge } = await previewBackup(part, true);
+    expect(merge.counts).toMatchObject({ new: 1, newer: 1, conflict: 0 });
+    await applyBackup(part, 'merge', { part: true });
+    expect(await readShop()).toMatchObject({ tapePrecision: 0.7, woods: [mine, plum], revision: 2 });
+    // Again: nothing changes.
+    await applyBackup(part, 'merge', { part: true });
+    expect(await readShop()).toMatchObject({ woods: [mine, plum], revision: 2 });
+  });
+
+  test('also where no shop is set yet, and where a demo shop has gone', async () => {
+    await applyBackup(part, 'merge', { part: true });
+    expect(await readShop()).toMatchObject({ woods: [plum, pear] });
+    await emptyDatabase();
+    await loadDemo();
+    await unloadDemo();
+    await applyBackup(part, 'merge', { part: true });
+    expect(await readShop()).toMatchObject({ woods: [plum, pear] });
+  });
+});
+
 test('the file says that it is a part, so that nobody replaces a shop with it', async () => {
-  const sent = extractContents(shop, { kind: 'piece', id: 'chest' });
+  const sent = extractContents(shop, chest);
   const outcome = await readBackup(await backupText(sent, schemaVersion, 5, 'Chest'));
   expect(outcome).toMatchObject({ kind: 'read', only: 'Chest', altered: false, damaged: [] });
 });
