@@ -13,9 +13,15 @@ const inUnit =
   (value) =>
     `${formatSignificant(value / size)} ${sign}`;
 
+const inBoardFeet: Writer = (value) => {
+  const text = formatSignificant(value);
+  return `${text} board ${text === '1' ? 'foot' : 'feet'}`;
+};
+
 const metricWriters: Partial<Record<Unit, Writer>> = {
   mm2: inUnit('mm²'),
   m2: inUnit('m²'),
+  woodM3: inUnit('m³'),
   litres: (value) => (Math.abs(value) < 0.9995 ? inUnit('ml', 0.001)(value) : inUnit('L')(value)),
   litresPerM2: inUnit('L/m²'),
   m2PerLitre: inUnit('m²/L'),
@@ -32,6 +38,7 @@ const metricWriters: Partial<Record<Unit, Writer>> = {
 const usWriters: Partial<Record<Unit, Writer>> = {
   mm2: inUnit('in²', us.mm2PerSquareInch),
   m2: inUnit('ft²', us.m2PerSquareFoot),
+  woodM3: (value) => inBoardFeet(value / us.m3PerBoardFoot),
   litres: usVolume,
   litresPerM2: inUnit('fl oz/ft²', us.litresPerFluidOunce / us.m2PerSquareFoot),
   m2PerLitre: inUnit('ft²/gal', us.m2PerSquareFoot / us.litresPerGallon),
@@ -43,14 +50,14 @@ const usWriters: Partial<Record<Unit, Writer>> = {
   kilograms: inUnit('lb', us.kilogramsPerPound),
   kgPerM3: inUnit('lb/ft³', us.kilogramsPerPound / us.m3PerCubicFoot),
   celsius: (value) => `${formatDecimals(value * 1.8 + 32, 0)} °F`,
-  newtons: inUnit('lbf', us.newtonsPerPoundForce),
+  newtons: inUnit('pounds of force', us.newtonsPerPoundForce),
   kilopascals: inUnit('psi', us.kilopascalsPerPsi),
   micrometres: inUnit('mil', us.micrometresPerMil),
 };
 
 const writers: Partial<Record<Unit, Writer>> = {
   m3: inUnit('m³'),
-  boardFeet: (value) => `${formatSignificant(value)} board ${formatSignificant(value) === '1' ? 'foot' : 'feet'}`,
+  boardFeet: inBoardFeet,
   seconds: formatDuration,
   percent: (value) => `${Math.abs(value) < 1 ? formatSignificant(value, 2) : formatDecimals(value, 1)}%`,
   degrees: (value) => `${formatDecimals(value, 2)}°`,
@@ -66,8 +73,8 @@ const writers: Partial<Record<Unit, Writer>> = {
  *
  * @param q the quantity, in one of the core's units; a temperature is a reading, not a difference
  * @param units the maker's length units: inches bring the other US units along (ft², US fl oz, qt, gal, oz, lb, °F,
- *   psi, lbf, mil), millimetres the metric ones; board feet, m³, time, percent, degrees, money and counts are the same
- *   in both
+ *   psi, pounds of force, mil) and wood in board feet, millimetres the metric ones; board feet, m³, time, percent,
+ *   degrees, money and counts are the same in both
  * @returns text with about three significant digits; lengths to the finest fraction or 0.1 mm; money with two decimals
  *   and no currency, since that is the maker's own
  * @valid any finite value; one that is not finite is shown as –

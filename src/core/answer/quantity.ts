@@ -4,6 +4,7 @@ export type Unit =
   | 'mm2'
   | 'm2'
   | 'm3'
+  | 'woodM3'
   | 'boardFeet'
   | 'litres'
   | 'litresPerM2'
@@ -36,6 +37,8 @@ const of =
 export const mm = of('mm');
 export const m2 = of('m2');
 export const m3 = of('m3');
+/** Cubic metres of wood, shown in what a maker buys it by: board feet beside inches. */
+export const wood = of('woodM3');
 export const boardFeet = of('boardFeet');
 export const litres = of('litres');
 export const grams = of('grams');

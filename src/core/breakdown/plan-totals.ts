@@ -3,7 +3,7 @@ import { phrase } from '../answer/phrase.ts';
 import { m2, percent } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
 import { clearOf, clearStretches } from './clear-stretches.ts';
-import { consumed } from './consumed.ts';
+import { consumed, consumedWood } from './consumed.ts';
 import { unitCover } from './plan-validity.ts';
 import type { Blank, BreakdownPlan, BreakdownProblem, RoughBoard } from './problem-types.ts';
 
@@ -28,6 +28,8 @@ export interface WoodUse {
 export interface PlanTotals {
   /** Board width by blank length and kerf, summed, m2. */
   readonly consumed: number;
+  /** The wood that was bought for it, m3. */
+  readonly volume: number;
   /** Finished area over consumed area, percent. */
   readonly yield: Worked;
   readonly wood: WoodUse;
@@ -41,10 +43,10 @@ export interface PlanTotals {
  *
  * @param asked boards, parts and shop, mm
  * @param plan blanks, mm
- * @returns areas in m2, the yield in percent with its working, and counts
+ * @returns areas in m2, the wood consumed in m3 too, the yield in percent with its working, and counts
  * @valid a plan without breaches. The yield counts what is covered of panels that are short too. Area only: what is
  *   planed off the faces is not counted
- * @example planTotals(oneRail, lastPlan(oneRail)) // => { consumed: 0.08, yield: { value: 50.0 }, strips: 1 }
+ * @example planTotals(oneRail, lastPlan(oneRail)) // => { consumed: 0.08, volume: 0.00216, strips: 1 }
  * @source geometry
  */
 export function planTotals(asked: BreakdownProblem, plan: BreakdownPlan): PlanTotals {
@@ -66,6 +68,7 @@ export function planTotals(asked: BreakdownProblem, plan: BreakdownPlan): PlanTo
   const leftovers = sum(started, (board) => board.width * board.length) / perSquareMetre - gone;
   return {
     consumed: used,
+    volume: consumedWood(asked, plan),
     yield: yieldOf(finished, used),
     wood: { ...wood, leftovers },
     strips: plan.blanks.reduce((total, blank) => total + blank.strips.length, 0),

@@ -1,6 +1,6 @@
 import { type Phrase, phrase } from '../answer/phrase.ts';
 import { boardFeet, mm } from '../answer/quantity.ts';
-import { cubicMetresPerBoardFoot } from '../lumber/exact-volume.ts';
+import { m3PerBoardFoot } from '../answer/us-units.ts';
 import { fewestRips } from './fewest-rips.ts';
 import type { BreakdownPlan, BreakdownProblem, Part } from './problem-types.ts';
 import { freeRuns, type Run } from './rack.ts';
@@ -97,7 +97,7 @@ function purchase(asked: BreakdownProblem, part: Part, units: number, missing: n
   if (gives <= 0) return undefined;
   const blanks = Math.ceil((part.panel ? missing : units) / gives);
   const length = blanks * blank + (blanks - 1) * shop.crosscutKerf;
-  const feet = (length * width * thickness * 1e-9) / cubicMetresPerBoardFoot;
+  const feet = (length * width * thickness * 1e-9) / m3PerBoardFoot;
   return { species: part.species, thickness, width, length, shortest: blank, boardFeet: feet };
 }
 

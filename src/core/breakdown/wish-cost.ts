@@ -1,4 +1,4 @@
-import { consumed } from './consumed.ts';
+import { consumed, consumedWood } from './consumed.ts';
 import { lastPlan } from './plan-breakdown.ts';
 import type { BreakdownPlan, BreakdownProblem, Wishes } from './problem-types.ts';
 
@@ -9,6 +9,8 @@ export interface WishCost {
   readonly index: number;
   /** Wood that is consumed with the wish and not without it, m2. */
   readonly wood: number;
+  /** The same as it was bought, m3. */
+  readonly volume: number;
   readonly short: number;
 }
 
@@ -20,17 +22,18 @@ export interface WishCost {
  *
  * @param asked a problem with its wishes that `checkProblem` let pass, mm
  * @param plan the best plan for it
- * @returns one cost per wish, m2 and units; each alone, so that they need not add up
+ * @returns one cost per wish, m2, m3 and units; each alone, so that they need not add up
  * @valid problems that `checkProblem` let pass
  * @example wishCosts({ ...oneRail, wishes: { keepOut: ['B1'] } }, lastPlan({ ...oneRail, wishes: { keepOut: ['B1'] } }))
- *   // => [{ wish: 'keepOut', index: 0, wood: -0.08, short: 1 }]
+ *   // => [{ wish: 'keepOut', index: 0, wood: -0.08, volume: -0.00216, short: 1 }]
  * @source difference of two plans
  */
 export function wishCosts(asked: BreakdownProblem, plan: BreakdownPlan): WishCost[] {
   return eachDropped(asked.wishes ?? {}).map(({ wish, index, without }) => {
     const free = lastPlan({ ...asked, wishes: without }, { startFrom: plan });
     const wood = consumed(asked, plan) - consumed(asked, free);
-    return { wish, index, wood, short: plan.short.length - free.short.length };
+    const volume = consumedWood(asked, plan) - consumedWood(asked, free);
+    return { wish, index, wood, volume, short: plan.short.length - free.short.length };
   });
 }
 

@@ -2,8 +2,8 @@ import { oneStep } from '../answer/one-step.ts';
 import { phrase } from '../answer/phrase.ts';
 import { boardFeet, count, m3, type Quantity } from '../answer/quantity.ts';
 import type { SourceId } from '../answer/source-id.ts';
+import { m3PerBoardFoot } from '../answer/us-units.ts';
 import type { Worked } from '../answer/worked.ts';
-import { cubicMetresPerBoardFoot } from './exact-volume.ts';
 
 /** What one board holds. */
 export interface BoardFigures {
@@ -48,7 +48,7 @@ export function addedUp(boards: readonly BoardFigures[]): Sums {
   return {
     surfaceMeasure: sum('surface measure', 'surfaceMeasure', count, ['nhla']),
     boardFeet: sum('board feet', 'boardFeet', boardFeet, ['nhla']),
-    exactBoardFeet: sum('exact board feet', 'cubicMetres', boardFeet, exact, cubicMetresPerBoardFoot),
+    exactBoardFeet: sum('exact board feet', 'cubicMetres', boardFeet, exact, m3PerBoardFoot),
     cubicMetres: sum('volume', 'cubicMetres', m3, ['geometry']),
   };
 }

@@ -1,14 +1,12 @@
 import { phrase } from '../answer/phrase.ts';
 import type { Outcome } from '../answer/problem.ts';
 import { boardFeet, m3, mm } from '../answer/quantity.ts';
+import { m3PerBoardFoot } from '../answer/us-units.ts';
 import type { Worked } from '../answer/worked.ts';
 import type { Board } from './board.ts';
 import { meanWidth } from './board-width.ts';
 import { checkBoard } from './check-board.ts';
 import { roughThickness } from './quarters.ts';
-
-/** One board foot is 144 cubic inches, 2.359737E-03 m3 in NIST SP 811. */
-export const cubicMetresPerBoardFoot = 0.0254 ** 3 * 144;
 
 /** A board's volume as it is, in m3: thickness × mean width × length. */
 export const cubicMetresOf = (board: Board): number =>
@@ -33,7 +31,7 @@ export function exactVolume(board: Board): Outcome<ExactVolume> {
   const [bad] = checkBoard(board);
   if (bad) return bad;
   const cubicMetres = cubicMetresOf(board);
-  const inBoardFeet = cubicMetres / cubicMetresPerBoardFoot;
+  const inBoardFeet = cubicMetres / m3PerBoardFoot;
   const step = {
     finds: 'volume',
     by: phrase(

@@ -3,9 +3,9 @@ import { oneStep } from '../answer/one-step.ts';
 import { phrase } from '../answer/phrase.ts';
 import type { Outcome } from '../answer/problem.ts';
 import { boardFeet, count, m3, money } from '../answer/quantity.ts';
+import { m3PerBoardFoot } from '../answer/us-units.ts';
 import type { Worked } from '../answer/worked.ts';
 import type { Board } from './board.ts';
-import { cubicMetresPerBoardFoot } from './exact-volume.ts';
 import { countedInches } from './quarters.ts';
 
 export interface Invoice {
@@ -55,7 +55,7 @@ export function invoiceDifference(invoice: Invoice, boards: readonly Board[]): O
   const volumeOf = unit === 'm3' ? m3 : boardFeet;
   const difference = invoiced - tallied;
   const boundInBoardFeet = boards.reduce((sum, board) => sum + countedInches(board.thickness) / 2, 0);
-  const bound = unit === 'm3' ? boundInBoardFeet * cubicMetresPerBoardFoot : boundInBoardFeet;
+  const bound = unit === 'm3' ? boundInBoardFeet * m3PerBoardFoot : boundInBoardFeet;
   return {
     volume: oneStep(
       'difference',

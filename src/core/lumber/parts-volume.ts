@@ -1,8 +1,8 @@
 import { phrase } from '../answer/phrase.ts';
 import { boardFeet, count, m3, mm } from '../answer/quantity.ts';
+import { m3PerBoardFoot } from '../answer/us-units.ts';
 import type { Worked, WorkingStep } from '../answer/worked.ts';
 import type { PartSizes } from './check-part.ts';
-import { cubicMetresPerBoardFoot } from './exact-volume.ts';
 
 /**
  * How much wood the finished parts hold, before any kerf, jointing, planing or waste.
@@ -28,7 +28,7 @@ export function partsVolume(parts: readonly PartSizes[]): { readonly cubicMetres
     }),
   );
   const total = each.reduce((sum, { gives }) => sum + gives.value, 0);
-  const inBoardFeet = total / cubicMetresPerBoardFoot;
+  const inBoardFeet = total / m3PerBoardFoot;
   const steps: WorkingStep[] = [
     ...each,
     { finds: 'volume of the parts', by: phrase('all of these together'), gives: m3(total) },

@@ -37,7 +37,7 @@ export function ChangeView({ asked, next, plan, kept, wishes, names, running, on
   }, [plan.id]);
   const planned = {
     wishes: asked.wishes ?? {},
-    consumed: planTotals(asked, plan).consumed,
+    volume: planTotals(asked, plan).volume,
     costs,
     plainOf: (part: string) => plainStrips(asked, plan, part),
   };

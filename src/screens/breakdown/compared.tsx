@@ -1,6 +1,6 @@
 import { oneStep } from '../../core/answer/one-step.ts';
 import { phrase } from '../../core/answer/phrase.ts';
-import { m2 } from '../../core/answer/quantity.ts';
+import { wood } from '../../core/answer/quantity.ts';
 import type { PlanTotals } from '../../core/breakdown/plan-totals.ts';
 import { Amount } from '../../ui/amount.tsx';
 import { howMany } from '../../ui/how-many.ts';
@@ -14,13 +14,13 @@ interface Props {
 
 /** A plan beside the one in hand: wood, boards, strips, and what is short. */
 export function Compared({ label, totals, now }: Props) {
-  const saved = now.consumed - totals.consumed;
+  const saved = now.volume - totals.volume;
   const { working } = oneStep(
     'difference in wood',
-    phrase('{before} now, {after} then', { before: m2(now.consumed), after: m2(totals.consumed) }),
-    m2(Math.abs(saved)),
+    phrase('{before} now, {after} then', { before: wood(now.volume), after: wood(totals.volume) }),
+    wood(Math.abs(saved)),
     ['geometry'],
-    phrase('The best plans found, by area of the face.'),
+    phrase('The best plans found.'),
   );
   return (
     <div class="answer">
@@ -29,12 +29,12 @@ export function Compared({ label, totals, now }: Props) {
       </p>
       {totals.short > 0 && <p>{howMany(totals.short, 'piece')} short.</p>}
       {totals.short === 0 && now.short > 0 && <p>Nothing is short.</p>}
-      {/* Less than a square centimetre is the same plan. */}
-      {Math.abs(saved) < 1e-4 ? (
+      {/* Less than two cubic centimetres is the same plan. */}
+      {Math.abs(saved) < 2e-6 ? (
         <p>As much wood as now.</p>
       ) : (
         <p>
-          <Amount of={m2(Math.abs(saved))} /> {saved > 0 ? 'less' : 'more'} wood than now.
+          <Amount of={wood(Math.abs(saved))} /> {saved > 0 ? 'less' : 'more'} wood than now.
         </p>
       )}
       <ShowWorking of={working} />

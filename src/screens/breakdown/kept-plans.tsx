@@ -1,4 +1,4 @@
-import { m2, percent } from '../../core/answer/quantity.ts';
+import { percent, wood } from '../../core/answer/quantity.ts';
 import { planTotals } from '../../core/breakdown/plan-totals.ts';
 import type { Plan } from '../../store/records/plan.ts';
 import { Amount } from '../../ui/amount.tsx';
@@ -31,7 +31,7 @@ export function KeptPlans({ kept, chosen, onChoose }: Props) {
                 </p>
                 <p class="soft small">
                   {howMany(totals.boards, 'board')}, {howMany(totals.strips, 'strip')},{' '}
-                  <Amount of={m2(totals.consumed)} />, yield <Amount of={percent(totals.yield.value)} />
+                  <Amount of={wood(totals.volume)} />, yield <Amount of={percent(totals.yield.value)} />
                   {totals.short > 0 && `, ${totals.short} short`}
                   {(plan.cutDone?.length ?? 0) > 0 && `, ${plan.cutDone?.length} cut`}
                 </p>

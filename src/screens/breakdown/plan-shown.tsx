@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { m2 } from '../../core/answer/quantity.ts';
+import { wood } from '../../core/answer/quantity.ts';
 import { planTotals } from '../../core/breakdown/plan-totals.ts';
 import type { BreakdownProblem, Wishes } from '../../core/breakdown/problem-types.ts';
 import type { Board } from '../../store/records/board.ts';
@@ -55,9 +55,9 @@ export function PlanShown(props: Props) {
         </p>
         {short && <ShortageList {...{ asked, plan, names }} />}
         <p>
-          <Amount of={m2(totals.consumed)} /> of board goes into it{cut > 0 && `; ${cut} of ${totals.boards} cut`}.
+          <Amount of={wood(totals.volume)} /> goes into it{cut > 0 && `; ${cut} of ${totals.boards} cut`}.
         </p>
-        <ShowWorking of={consumedWorking(plan, totals.consumed)} />
+        <ShowWorking of={consumedWorking(plan, totals.volume)} />
       </div>
       {changes.length > 0 && (
         <div class="answer now">

@@ -1,6 +1,6 @@
 import { isProblem, type Outcome } from '../../core/answer/problem.ts';
+import { m3PerBoardFoot } from '../../core/answer/us-units.ts';
 import { type BoardCost, boardCost } from '../../core/lumber/board-cost.ts';
-import { cubicMetresPerBoardFoot } from '../../core/lumber/exact-volume.ts';
 import { tally } from '../../core/lumber/tally.ts';
 import type { Board } from '../../store/records/board.ts';
 import type { Delivery } from '../../store/records/delivery.ts';
@@ -21,7 +21,7 @@ export function costInDelivery(
   return boardCost({
     boardFeet: sums.boards[boards.findIndex((board) => board.id === id)]?.[figure].value ?? 0,
     deliveryBoardFeet: sums[figure].value,
-    pricePerBoardFoot: delivery.price.amount * (figure === 'boardFeet' ? 1 : cubicMetresPerBoardFoot),
+    pricePerBoardFoot: delivery.price.amount * (figure === 'boardFeet' ? 1 : m3PerBoardFoot),
     freight: delivery.freight,
     ...(usableBoardFeet > 0 && { usableBoardFeet }),
   });

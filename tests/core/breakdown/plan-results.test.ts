@@ -29,9 +29,11 @@ const solve = (seed: number) => {
 
 describe('planTotals', () => {
   it('adds up what becomes of the wood, by hand', () => {
-    const { consumed, wood, yield: share, strips, boards } = planTotals(smallProblem, byHand);
+    const { consumed, volume, wood, yield: share, strips, boards } = planTotals(smallProblem, byHand);
     // To 1e-9 m2, a thousandth of a square millimetre: sums of doubles.
     expect(consumed).toBeCloseTo((210 * 1033 * 2 + 180 * 503 * 2) / 1e6, 9);
+    // All three boards are 27 thick.
+    expect(volume).toBeCloseTo((consumed * 27) / 1000, 12);
     expect(wood.parts).toBeCloseTo((360 * 980 + 4 * 76 * 450) / 1e6, 9);
     expect(wood.edges).toBeCloseTo((4 * 4 * 980 + 4 * 4 * 450) / 1e6, 9);
     expect(wood.ends).toBeCloseTo((4 * 103.5 * 50 + 4 * 80 * 50) / 1e6, 9);

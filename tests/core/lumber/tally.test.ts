@@ -3,7 +3,7 @@ import { unit } from 'mathjs';
 import { describe, expect, it } from 'vitest';
 import { isProblem, type Outcome } from '../../../src/core/answer/problem.ts';
 import { boardFeetByRule } from '../../../src/core/lumber/board-feet.ts';
-import { cubicMetresPerBoardFoot, exactVolume } from '../../../src/core/lumber/exact-volume.ts';
+import { exactVolume } from '../../../src/core/lumber/exact-volume.ts';
 import { tally } from '../../../src/core/lumber/tally.ts';
 import { outside } from '../../setup/outside.ts';
 import { anyBoard, board } from './boards.ts';
@@ -37,7 +37,7 @@ describe('boardFeetByRule', () => {
 
 describe('exactVolume', () => {
   it('knows the board foot', () => {
-    const board = { what: '1 board foot, m3', got: cubicMetresPerBoardFoot };
+    const board = { what: '1 board foot, m3', got: m3PerBoardFoot };
     // Both give seven digits.
     outside({ ...board, source: 'nist-sp811', at: 'appendix B', expected: 2.359737e-3, tolerance: 5e-10 });
     const expected = 144 * unit('1 cuin').toNumber('m^3');
