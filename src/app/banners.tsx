@@ -31,7 +31,8 @@ export function Banners() {
   useEffect(() => onFailedWrites(setFailed), []);
   const words = databaseWords[state.kind];
   const update = waitingUpdate.value;
-  return (
+  const past = notice.value?.past;
+  const banners = (
     <div class="notices" aria-live="polite">
       {words && (
         <div class="notice">
@@ -64,8 +65,18 @@ export function Banners() {
           <Button onClick={update}>Use it now</Button>
         </div>
       )}
-      <LatestNotice />
+      {!past && <LatestNotice />}
     </div>
+  );
+  return (
+    <>
+      {banners}
+      {past && (
+        <div class="notices past">
+          <LatestNotice />
+        </div>
+      )}
+    </>
   );
 }
 

@@ -3,14 +3,16 @@ import { signal } from '../ui/signal.ts';
 export interface Notice {
   readonly text: string;
   readonly action?: { readonly label: string; run(): void | Promise<void> };
+  /** Whether the maker has gone on since: it then stands below what is on the screen, in nobody's way. */
+  readonly past?: boolean;
 }
 
 /** The latest thing worth saying. It stays until dismissed, acted on or followed by the next: nothing is timed away. */
 export const notice = signal<Notice | undefined>(undefined);
 
-/** What only informs is over once the maker goes on to another screen; a way back stays. */
+/** What only informs is over once the maker goes on to another screen or step; a way back stays, out of the way. */
 export function leaveNotices(): void {
-  if (!notice.value?.action) notice.value = undefined;
+  if (notice.value) notice.value = notice.value.action && { ...notice.value, past: true };
 }
 
 export function notify(text: string, action?: Notice['action']): void {

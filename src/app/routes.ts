@@ -30,14 +30,20 @@ export function routeTo(screen: string, id = ''): string {
 
 export const route = signal<Route>(readRoute(''));
 
+let sent = false;
+
+/** Sends the maker on, after what was done: what is said of that stays in sight. */
 export function go(screen: string, id = ''): void {
+  const before = location.hash;
   location.hash = routeTo(screen, id);
+  sent = location.hash !== before;
 }
 
 export function followRoute(): void {
   const read = () => {
     route.value = readRoute(location.hash);
-    leaveNotices();
+    if (!sent) leaveNotices();
+    sent = false;
   };
   addEventListener('hashchange', read);
   // A tap on a link is answered at once; the browser would say so only after what else is waiting.

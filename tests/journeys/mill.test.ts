@@ -108,7 +108,7 @@ describe('from the plan to milled parts', () => {
   });
 
   test('before the first cut: the thickness is in every blank, and the numbers show their working', async () => {
-    await page().getByText('All thick enough').waitFor();
+    await page().getByText('Likely thick enough').waitFor();
     await page().getByText('Thickness still in each blank').click();
     await page().getByText('How this is worked out').first().click();
     await page().getByText('lost to cup').first().waitFor();

@@ -73,28 +73,28 @@ const crosscut = (blank: number, at: number, text: string): Cut => ({
   say: phrase(text, { at: mm(at) }),
 });
 
-/** Rips of a blank, equal ones together; the last strip needs none when nothing is left beside it. */
+/** Rips of a blank, equal ones together; the last strip needs none when nothing worth a rip is left beside it. */
 function rips(blank: Blank, at: number, width: number, kerf: number): Cut[] {
   const byWidth = new Map<number, number>();
   for (const strip of [...blank.strips].sort((a, b) => b.width - a.width))
     byWidth.set(strip.width, (byWidth.get(strip.width) ?? 0) + 1);
   const used = blank.strips.reduce((sum, strip) => sum + strip.width, kerf * (blank.strips.length - 1));
   const settings = [...byWidth].map(([fence, times]) => ({ fence, times }));
-  // A thousandth of a millimetre can't be ripped off.
+  // A sliver thinner than half the kerf can't be ripped off: the blade would wander out of the wood.
   const last = settings.at(-1);
-  if (last && width - used < 1e-3) last.times--;
+  const lastIsLeft = width - used < Math.max(kerf / 2, 1e-3);
+  if (last && lastIsLeft) last.times--;
   return settings
     .filter(({ times }) => times > 0)
-    .map(({ fence, times }) => ({
-      kind: 'rip',
-      blank: at,
-      at: fence,
-      times,
-      say: phrase(
-        times === 1 ? 'Rip one strip with the fence at {fence}.' : `Rip ${times} strips with the fence at {fence}.`,
-        {
-          fence: mm(fence),
-        },
-      ),
-    }));
+    .map(({ fence, times }, place, all) => {
+      const strips = times === 1 ? 'one strip' : `${times} strips`;
+      const rest = lastIsLeft && place === all.length - 1 ? '; what is left is the last strip' : '';
+      return {
+        kind: 'rip',
+        blank: at,
+        at: fence,
+        times,
+        say: phrase(`Rip ${strips} with the fence at {fence}${rest}.`, { fence: mm(fence) }),
+      };
+    });
 }

@@ -3,6 +3,7 @@ import { phrase } from '../answer/phrase.ts';
 import { type Outcome, type Problem, problem } from '../answer/problem.ts';
 import { celsius as degreesCelsius, factor, seconds } from '../answer/quantity.ts';
 import { likely, scaled } from '../answer/range.ts';
+import { roughDuration } from '../answer/rough-duration.ts';
 import type { SourceId } from '../answer/source-id.ts';
 import type { Worked, WorkingStep } from '../answer/worked.ts';
 import {
@@ -115,7 +116,7 @@ export function adhesiveTimes(
           now: said.now,
         },
       ),
-      gives: seconds(likely(shifted)),
+      gives: seconds(roughDuration(likely(shifted))),
     });
     return shifted;
   };

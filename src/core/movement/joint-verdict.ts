@@ -87,7 +87,7 @@ export function jointVerdict({ sides, length, breadth = 0, seasons }: JointInput
     value: {
       ...alongSeam.value,
       advice,
-      reason: phrase(reason, { length: mm(length), worst: mm(worst), limit: mm(limit), stretch: mm(glueStretch) }),
+      reason: phrase(reason, { length: mm(length), worst: mm(worst), stretch: mm(glueStretch) }),
       worst,
       moves: worst > limit,
       glueStretch,
@@ -119,9 +119,9 @@ function adviceFor(
 ): readonly [JointAdvice, string] {
   const crossing = first.grain !== second.grain;
   const alike = crossing
-    ? 'The grain crosses, but they move only {worst} apart, within {limit}.'
-    : 'Long grain to long grain: they move alike, within {worst}.';
-  const apart = `${crossing ? 'The grain crosses: over {length} they would move' : "They run the same way but don't move alike:"} {worst} apart, above {limit}.`;
+    ? 'The grain crosses, but they move only {worst} apart, which a glue line bears.'
+    : 'Long grain to long grain: they move alike.';
+  const apart = `${crossing ? 'The grain crosses: over {length} they would move' : "They run the same way but don't move alike:"} {worst} apart, more than a glue line bears.`;
   if (first.surface === 'mitre') {
     if (crossing) {
       const [runsOn, crosses] = first.grain === 'across' ? [first, second] : [second, first];
@@ -134,7 +134,7 @@ function adviceFor(
     return [
       'glue',
       first.grain === 'across'
-        ? 'The grain runs on around the mitre, so they move alike, within {worst}. Mitred ends are weak: add a spline or loose tenons.'
+        ? 'The grain runs on around the mitre, so they move alike. Mitred ends are weak: add a spline or loose tenons.'
         : alike,
     ];
   }
@@ -144,8 +144,8 @@ function adviceFor(
       'mechanical',
       `End grain to ${ends === 2 ? 'end' : 'long'} grain: glue alone doesn't hold. Use a mechanical joint${
         moves
-          ? ', and let it move: {worst} apart, above {limit}.'
-          : ': tenon, dovetails, dowels or screws. They move {worst} apart, within {limit}.'
+          ? ', and let it move: {worst} apart.'
+          : ': tenon, dovetails, dowels or screws. They move too little to matter.'
       }`,
     ];
   if (!moves) return ['glue', alike];

@@ -5,6 +5,7 @@ import { seconds } from '../../core/answer/quantity.ts';
 import { writeDraft } from '../../store/drafts.ts';
 import { Amount } from '../../ui/amount.tsx';
 import { clockTime } from '../../ui/clock-time.ts';
+import { day } from '../../ui/day.ts';
 import { Say } from '../../ui/say.tsx';
 import { placeKey } from '../mill/place-key.ts';
 import type { BenchRead } from './read-bench.ts';
@@ -101,5 +102,3 @@ function Where({ of: { machine, ready, until, by, about }, now }: { of: Answer; 
     </>
   );
 }
-
-const day = (at: number) => new Date(at).toLocaleDateString(undefined, { day: 'numeric', month: 'short' });

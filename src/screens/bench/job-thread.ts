@@ -2,9 +2,11 @@ import { type Step, settledCount } from '../../core/steps/progress.ts';
 import type { Finish } from '../../store/records/finish.ts';
 import type { Glueup } from '../../store/records/glueup.ts';
 import type { Milling } from '../../store/records/milling.ts';
+import { partCount } from '../../store/records/part-count.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import type { Plan } from '../../store/records/plan.ts';
 import type { Square } from '../../store/records/square.ts';
+import { howMany } from '../../ui/how-many.ts';
 
 export type StageName = 'stock' | 'piece' | 'breakdown' | 'mill' | 'square' | 'glue' | 'finish';
 export type StageState = 'open' | 'begun' | 'done';
@@ -44,16 +46,13 @@ export function jobThread({ piece, plan, milling, finish, squares, glueups }: Pi
     {
       name: 'stock',
       state: has(boards > 0),
-      next: boards > 0 ? `${boards} ${boards === 1 ? 'board' : 'boards'} logged` : 'Log the boards you have',
+      next: boards > 0 ? `${howMany(boards, 'board')} logged` : 'Log the boards you have',
       id: '',
     },
     {
       name: 'piece',
       state: has(piece.parts.length > 0),
-      next:
-        piece.parts.length > 0
-          ? `${piece.parts.length} ${piece.parts.length === 1 ? 'part' : 'parts'}`
-          : 'List its parts',
+      next: piece.parts.length > 0 ? howMany(partCount(piece), 'part') : 'List its parts',
       id: piece.id,
     },
     {

@@ -36,7 +36,8 @@ export function BlankCuts({ one, sheet: { board }, asked, plan, names }: Props) 
       />
       {clear && clear.offset > 0 && !off && (
         <p>
-          First rip <Length mm={clear.offset} /> off the left edge, seen from the chalked end.
+          First {clear.offset <= asked.shop.ripKerf ? 'joint' : 'rip'} <Length mm={clear.offset} /> off the left edge,
+          seen from the chalked end; that edge then runs along the fence.
         </p>
       )}
       {rips.length === 0 && !off && <p>No rip.</p>}

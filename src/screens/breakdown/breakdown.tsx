@@ -10,6 +10,7 @@ import { boards } from '../../store/boards.ts';
 import { pieces } from '../../store/pieces.ts';
 import { plans } from '../../store/plans.ts';
 import type { Board } from '../../store/records/board.ts';
+import { partCount } from '../../store/records/part-count.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import type { Plan } from '../../store/records/plan.ts';
 import { Amount } from '../../ui/amount.tsx';
@@ -114,8 +115,8 @@ function PlanOf({ piece, rack, kept }: { piece: Piece; rack: Board[]; kept: Plan
         )}
         {!plan && !running && !planner.trouble && (
           <p>
-            {howMany(next.boards.length, 'board')} in the rack, {howMany(piece.parts.length, 'part')} to make, within
-            the limits of your <a href={routeTo('shop')}>shop</a>.
+            {howMany(next.boards.length, 'board')} in the rack, {howMany(partCount(piece), 'part')} to make, within the
+            limits of your <a href={routeTo('shop')}>shop</a>.
           </p>
         )}
       </div>

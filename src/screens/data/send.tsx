@@ -5,6 +5,7 @@ import { exportExtract } from '../../store/backup/export-backup.ts';
 import { deliveries } from '../../store/deliveries.ts';
 import { pieces } from '../../store/pieces.ts';
 import { Button } from '../../ui/button.tsx';
+import { day } from '../../ui/day.ts';
 import { Pick } from '../../ui/fields.tsx';
 import { saveFile } from '../../ui/save-file.ts';
 
@@ -13,7 +14,7 @@ const readChoices = async () => [
   ...(await deliveries.all()).map(({ id, supplier, date }) => ({
     kind: 'delivery' as const,
     value: id,
-    label: `Delivery: ${supplier}, ${date}`,
+    label: `Delivery: ${supplier}, ${day(date)}`,
   })),
 ];
 

@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { askToNotify } from '../../app/ask-to-notify.ts';
 import { useFlow } from '../../app/flow.ts';
 import { useLive } from '../../app/live.ts';
+import { leaveNotices } from '../../app/notices.ts';
 import { nextPlace } from '../../core/steps/progress.ts';
 import type { Finish } from '../../store/records/finish.ts';
 import type { Piece } from '../../store/records/piece.ts';
@@ -46,7 +47,10 @@ export function RunScreen({ finish, pieces, onAgain }: Props) {
       steps={steps.map(flowStep)}
       ticks={finish.ticks}
       at={at}
-      onAt={setAt}
+      onAt={(next) => {
+        setAt(next);
+        leaveNotices();
+      }}
       onTicks={(step, edit, did) => keep(kept(step), edit, did)}
       extra={(step) => {
         const { coatLitres, mix } = kept(step);

@@ -1,6 +1,6 @@
 import { isProblem } from '../../core/answer/problem.ts';
 import { count, m2, mm, seconds } from '../../core/answer/quantity.ts';
-import type { Range } from '../../core/answer/range.ts';
+import { type Range, range } from '../../core/answer/range.ts';
 import { Amount } from '../../ui/amount.tsx';
 import { Facts } from '../../ui/facts.tsx';
 import { Say } from '../../ui/say.tsx';
@@ -30,7 +30,7 @@ export function PlanAnswer({ plan: { times, amount, clamps, time } }: { plan: Gl
     return (
       <div class="answer" aria-live="polite">
         <p class="figure words">
-          <Amount of={seconds(open.least)} /> open
+          <TimeRange of={range(open.least)} /> open
         </p>
         <p>Start the clock as it is, or type in the seams.</p>
       </div>

@@ -11,6 +11,7 @@ import type { Piece } from '../../store/records/piece.ts';
 import type { Plan } from '../../store/records/plan.ts';
 import type { Json } from '../../store/records/record.ts';
 import { Button } from '../../ui/button.tsx';
+import { howMany } from '../../ui/how-many.ts';
 import { Screen } from '../../ui/screen.tsx';
 import { Cautions } from '../../ui/steps/cautions.tsx';
 import { questions } from '../questions.ts';
@@ -25,6 +26,10 @@ export function Begin({ piece, plan, onBegun }: { piece: Piece; plan: Plan; onBe
   if (!rack) return null;
   const input = millingInput(plan, piece, rack, shop.value);
   const budgets = isProblem(input) ? input : thicknessBudget(input);
+  const assumed = rack.filter(
+    ({ id, warp }) =>
+      (warp?.cup === undefined || warp.bow === undefined) && plan.blanks.some(({ board }) => board === id),
+  );
   const begin = async () => {
     const steps = isProblem(input) ? input : millingSequence(input);
     // Why it can't begin stands where the budgets would.
@@ -52,10 +57,10 @@ export function Begin({ piece, plan, onBegun }: { piece: Piece; plan: Plan; onBe
         </Button>
       }
     >
-      <BudgetAnswer of={budgets} />
+      <BudgetAnswer of={budgets} assumed={assumed} />
       <p>
-        {plan.blanks.length} {plan.blanks.length === 1 ? 'blank' : 'blanks'}, with the machines of your{' '}
-        <a href={routeTo('shop')}>shop</a> as they are now.
+        {howMany(plan.blanks.length, 'blank')}, with the machines of your <a href={routeTo('shop')}>shop</a> as they are
+        now.
       </p>
       <AssumedShop />
       <Cautions of={[manualFirst]} />

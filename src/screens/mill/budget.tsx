@@ -1,5 +1,7 @@
+import { routeTo } from '../../app/routes.ts';
 import { isProblem, type Outcome } from '../../core/answer/problem.ts';
 import type { ThicknessBudget } from '../../core/milling/thickness-budget.ts';
+import type { Board } from '../../store/records/board.ts';
 import { Length } from '../../ui/length.tsx';
 import { Say } from '../../ui/say.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
@@ -10,8 +12,14 @@ const worthSaying = 0.5;
 
 const bySpare = (budgets: readonly ThicknessBudget[]) => [...budgets].sort((a, b) => a.spare - b.spare);
 
+interface Props {
+  of: Outcome<readonly ThicknessBudget[]>;
+  /** Boards whose cup or bow nobody has measured. */
+  assumed: readonly Board[];
+}
+
 /** Whether the thickness is in the boards: the answer large, then blank by blank, the scarcest first. */
-export function BudgetAnswer({ of }: { of: Outcome<readonly ThicknessBudget[]> }) {
+export function BudgetAnswer({ of, assumed }: Props) {
   if (isProblem(of))
     return (
       <div class="answer now">
@@ -21,13 +29,26 @@ export function BudgetAnswer({ of }: { of: Outcome<readonly ThicknessBudget[]> }
   const [scarcest] = bySpare(of);
   if (!scarcest) return null;
   const thin = of.filter(({ spare }) => spare < 0).length;
+  const enough = assumed.length > 0 ? 'Likely thick enough' : 'All thick enough';
   return (
     <>
       <div class={thin > 0 ? 'answer now' : 'answer'}>
-        <p class="figure words">{thin > 0 ? `${thin} of ${of.length} too thin` : 'All thick enough'}</p>
+        <p class="figure words">{thin > 0 ? `${thin} of ${of.length} too thin` : enough}</p>
         <p>
           Scarcest: {scarcest.label}, <Spare mm={scarcest.spare} />.
         </p>
+        {assumed.length > 0 && (
+          <p>
+            Warp is assumed, not measured, of{' '}
+            {assumed.map(({ id, chalk }, at) => (
+              <>
+                {at > 0 && ', '}
+                <a href={routeTo('stock', id)}>{chalk}</a>
+              </>
+            ))}
+            .
+          </p>
+        )}
       </div>
       <Budgets of={of} open={thin > 0} />
     </>

@@ -2,6 +2,7 @@ import { useMemo } from 'preact/hooks';
 import { useDraft } from '../../app/draft.ts';
 import { useFlow } from '../../app/flow.ts';
 import { useLive } from '../../app/live.ts';
+import { leaveNotices } from '../../app/notices.ts';
 import { routeTo } from '../../app/routes.ts';
 import { isProblem } from '../../core/answer/problem.ts';
 import type { MillingStep } from '../../core/milling/milling-step.ts';
@@ -58,7 +59,10 @@ export function MillingRun({ run, piece, plan, onFinished }: Props) {
     if (isSettled(edit(run.ticks, now), step)) endWaits(waits, step.id);
   };
   const millingStep = ({ id }: FlowStep) => steps.find((step) => step.id === id) as MillingStep;
-  const goTo = (next: number) => place.set(steps[next]?.id ?? '');
+  const goTo = (next: number) => {
+    place.set(steps[next]?.id ?? '');
+    leaveNotices();
+  };
 
   return (
     <StepFlow

@@ -6,6 +6,7 @@ import type { Seasons } from '../../core/movement/seasons.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import type { Shop } from '../../store/records/shop.ts';
 import { interiorTargets } from '../../tables/interior-targets.ts';
+import { day } from '../../ui/day.ts';
 import { climateOf } from './climate-of.ts';
 import type { StockReading } from './stock-reading.ts';
 
@@ -41,5 +42,3 @@ export function seasonsOfPiece(
     working: { ...working, steps: [...today, ...working.steps], sources: air.working.sources },
   };
 }
-
-const day = (at: number): string => new Date(at).toLocaleDateString([], { day: 'numeric', month: 'short' });

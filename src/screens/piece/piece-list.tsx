@@ -1,6 +1,8 @@
 import { useAll } from '../../app/live.ts';
 import { routeTo } from '../../app/routes.ts';
 import { pieces } from '../../store/pieces.ts';
+import { partCount } from '../../store/records/part-count.ts';
+import { howMany } from '../../ui/how-many.ts';
 import { Screen } from '../../ui/screen.tsx';
 
 /** All pieces, the one worked on last on top, finished ones last; for the screen that needs one. */
@@ -26,7 +28,7 @@ export function PieceList({ screen = 'piece', kicker = 'Pieces' }: { screen?: st
           <li>
             <a href={routeTo(screen, id)}>{name}</a>
             <span class="soft small">
-              {finishedAt === undefined ? `${parts.length} ${parts.length === 1 ? 'part' : 'parts'}` : 'finished'}
+              {finishedAt === undefined ? howMany(partCount({ parts }), 'part') : 'finished'}
             </span>
           </li>
         ))}

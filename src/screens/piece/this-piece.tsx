@@ -5,6 +5,7 @@ import type { Piece } from '../../store/records/piece.ts';
 import { withOptional } from '../../store/records/with-optional.ts';
 import { removePiece } from '../../store/remove-piece.ts';
 import { Button } from '../../ui/button.tsx';
+import { day } from '../../ui/day.ts';
 import { SettledText } from './settled-text.tsx';
 
 /** The piece as a whole: its name, whether it is finished, and the way to be rid of it. */
@@ -28,7 +29,7 @@ export function ThisPiece({ piece }: { piece: Piece }) {
         value={piece.name}
         onAccept={(name) => edit((now) => ({ ...now, name }))}
       />
-      {finishedAt && <p>Finished on {new Date(finishedAt).toLocaleDateString()}.</p>}
+      {finishedAt && <p>Finished on {day(finishedAt)}.</p>}
       <div class="buttons">
         <Button onClick={() => edit((now) => withOptional(now, 'finishedAt', finishedAt ? undefined : Date.now()))}>
           {finishedAt ? 'Not finished after all' : 'It is finished'}

@@ -75,12 +75,15 @@ export default function ShopScreen() {
       <p class="soft">Kept as you type. Plans and milling steps stay within these limits.</p>
       <Choice label="Units" value={units.unit} options={unitNames} onInput={(unit) => change('units', { unit })} />
       {units.unit === 'in' && (
-        <Choice
-          label="Finest fraction"
-          value={`${units.nearest}`}
-          options={fractions}
-          onInput={(nearest) => change('units', { nearest: Number(nearest) })}
-        />
+        <>
+          <Choice
+            label="Finest fraction"
+            value={`${units.nearest}`}
+            options={fractions}
+            onInput={(nearest) => change('units', { nearest: Number(nearest) })}
+          />
+          <p class="soft small">What is less stands in 1/64, and below that in thousandths, as a gauge reads it.</p>
+        </>
       )}
 
       <h2>Machines</h2>

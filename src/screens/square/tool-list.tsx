@@ -3,6 +3,7 @@ import { phrase } from '../../core/answer/phrase.ts';
 import { degrees, mm } from '../../core/answer/quantity.ts';
 import type { Reference } from '../../store/records/shop.ts';
 import { changeShop } from '../../store/shop.ts';
+import { day } from '../../ui/day.ts';
 import { Say } from '../../ui/say.tsx';
 
 function errorOf({ kind, error, length }: Reference) {
@@ -40,7 +41,7 @@ export function ToolList({ references }: { references: readonly Reference[] }) {
             <span>
               <b>{reference.tool}</b>: <Say phrase={errorOf(reference)} />
               <br />
-              <span class="soft small">{new Date(reference.at).toLocaleDateString([], { dateStyle: 'medium' })}</span>
+              <span class="soft small">{day(reference.at)}</span>
             </span>
             <button
               type="button"

@@ -4,6 +4,7 @@ import { deliveries } from '../../store/deliveries.ts';
 import type { Delivery } from '../../store/records/delivery.ts';
 import { Button } from '../../ui/button.tsx';
 import { Card } from '../../ui/card.tsx';
+import { day } from '../../ui/day.ts';
 import { Fold } from '../../ui/fold.tsx';
 import { today } from './today.ts';
 
@@ -50,7 +51,7 @@ function Rows({ of }: { of: readonly Delivery[] }) {
       {of.map(({ id, supplier, date }) => (
         <li>
           <a href={routeTo('stock', id)}>{supplier === '' ? 'No supplier' : supplier}</a>
-          <span class="soft small">{date}</span>
+          <span class="soft small">{day(date)}</span>
         </li>
       ))}
     </ul>

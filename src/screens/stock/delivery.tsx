@@ -4,6 +4,7 @@ import { quickTally } from '../../core/lumber/quick-tally.ts';
 import type { Board } from '../../store/records/board.ts';
 import type { Delivery } from '../../store/records/delivery.ts';
 import { Amount } from '../../ui/amount.tsx';
+import { day } from '../../ui/day.ts';
 import { Screen } from '../../ui/screen.tsx';
 import { BoardEntryFields, LogButton } from './board-entry.tsx';
 import { DeliveryMore } from './delivery-more.tsx';
@@ -28,7 +29,7 @@ function Boards({ delivery, all }: { delivery: Delivery; all: readonly Board[] }
   return (
     <Screen
       question="Does the invoice agree?"
-      kicker={`Delivery of ${delivery.date}${delivery.supplier === '' ? '' : `, ${delivery.supplier}`}`}
+      kicker={`Delivery of ${day(delivery.date)}${delivery.supplier === '' ? '' : `, ${delivery.supplier}`}`}
       action={<LogButton entry={entry} />}
     >
       {own.length > 0 ? (

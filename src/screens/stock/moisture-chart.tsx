@@ -1,5 +1,6 @@
 import { formatDecimals } from '../../core/answer/format-number.ts';
 import type { Range } from '../../core/answer/range.ts';
+import { day as dayOf } from '../../ui/day.ts';
 import { Drawing } from '../../ui/drawing/drawing.tsx';
 
 interface Props {
@@ -26,9 +27,8 @@ export function MoistureChart({ readings, band, expectedAt }: Props) {
     ({ at, percent }, n) => `${n === 0 ? 'M' : 'L'}${x(at).toFixed(1)} ${y(percent).toFixed(1)}`,
   );
   const edge = latest.percent > band.most ? band.most : band.least;
-  const date = (at: number) => new Date(at).toLocaleDateString(undefined, { day: 'numeric', month: 'short' });
   const say = (percent: number) => `${formatDecimals(percent, 1)}%`;
-  const alternative = `Moisture from ${date(first)} to ${date(latest.at)}: ${readings
+  const alternative = `Moisture from ${dayOf(first)} to ${dayOf(latest.at)}: ${readings
     .map(({ percent }) => say(percent))
     .join(', ')}. The band is ${say(band.least)} to ${say(band.most)}.`;
   return (
@@ -62,10 +62,10 @@ export function MoistureChart({ readings, band, expectedAt }: Props) {
               <circle cx={x(at)} cy={y(percent)} r="4.5" fill="var(--ink)" />
             ))}
             <text x={inside.left} y={size.height - 8} font-size="12">
-              {date(first)}
+              {dayOf(first)}
             </text>
             <text x={inside.right} y={size.height - 8} font-size="12" text-anchor="end">
-              {date(end)}
+              {dayOf(end)}
             </text>
           </>
         )}

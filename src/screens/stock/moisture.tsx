@@ -9,6 +9,7 @@ import type { Board } from '../../store/records/board.ts';
 import { editShop } from '../../store/shop.ts';
 import { Amount } from '../../ui/amount.tsx';
 import { Card } from '../../ui/card.tsx';
+import { day } from '../../ui/day.ts';
 import { Pick } from '../../ui/fields.tsx';
 import { Reason } from '../../ui/reason.tsx';
 import { Say } from '../../ui/say.tsx';
@@ -94,6 +95,3 @@ export function Moisture({ board }: { board: Board }) {
     </Card>
   );
 }
-
-const day = (at: number) =>
-  new Date(at).toLocaleDateString(undefined, { day: 'numeric', month: 'short', year: 'numeric' });

@@ -1,7 +1,9 @@
 import type { ComponentChildren } from 'preact';
 import { offerUndo } from '../../app/notices.ts';
 import { Button } from '../../ui/button.tsx';
+import { day } from '../../ui/day.ts';
 import { Fold } from '../../ui/fold.tsx';
+import { howMany } from '../../ui/how-many.ts';
 
 interface Reading {
   readonly at: number;
@@ -23,20 +25,14 @@ export function without<R extends Reading>(readings: readonly R[] = [], gone: R)
 export function ReadingList<R extends Reading>({ readings = [], edit, children }: Props<R>) {
   if (readings.length === 0) return null;
   return (
-    <Fold
-      label={
-        <>
-          {readings.length} {readings.length === 1 ? 'reading' : 'readings'}
-        </>
-      }
-    >
+    <Fold label={howMany(readings.length, 'reading')}>
       <ul class="rows">
         {readings
           .toSorted((a, b) => b.at - a.at)
           .map((reading) => (
             <li>
               <span>
-                {children(reading)} <span class="soft small">{new Date(reading.at).toLocaleDateString()}</span>
+                {children(reading)} <span class="soft small">{day(reading.at)}</span>
               </span>
               <Button
                 onClick={() => {

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { unit } from 'mathjs';
 import { describe, expect, it } from 'vitest';
 import { isProblem, type Outcome } from '../../../src/core/answer/problem.ts';
+import { m3PerBoardFoot } from '../../../src/core/answer/us-units.ts';
 import { boardFeetByRule } from '../../../src/core/lumber/board-feet.ts';
 import { exactVolume } from '../../../src/core/lumber/exact-volume.ts';
 import { tally } from '../../../src/core/lumber/tally.ts';
