@@ -1,13 +1,19 @@
+import { formatSignificant } from '../../core/answer/format-number.ts';
 import { formatQuantity } from '../../core/answer/format-quantity.ts';
 import { quantity, type Unit } from '../../core/answer/quantity.ts';
 import type { Range } from '../../core/answer/range.ts';
 import { units } from '../../ui/units.ts';
 
-/** A range in the maker's units, the unit said once where both ends share it: `10 to 14 m²/L`, `30 min to 2 h`. */
+/**
+ * A range in the maker's units, the unit said once: `10 to 14 m²/L`, and `0.91 to 1.27 qt` although less than a quart
+ * would stand in fluid ounces. Times keep their own: `30 min to 2 h`.
+ */
 export function usualRange({ least, most }: Range, unit: Unit): string {
   const from = formatQuantity(quantity(least, unit), units.value);
   const to = formatQuantity(quantity(most, unit), units.value);
   if (from === to) return to;
   const [number = '', name] = from.split(' ');
-  return `${to.split(' ').slice(1).join(' ') === name ? number : from} to ${to}`;
+  const [toNumber, ...toName] = to.split(' ');
+  if (toName.join(' ') === name) return `${number} to ${to}`;
+  return `${unit === 'seconds' ? from : formatSignificant((Number(toNumber) * least) / most)} to ${to}`;
 }

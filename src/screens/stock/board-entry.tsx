@@ -61,7 +61,7 @@ export function BoardEntryFields({ entry, last, children }: Props) {
         <LengthField
           label="Length"
           {...field('length')}
-          hint={form.lastLength && `${units.value.unit}, else ${form.lastLength}`}
+          hint={form.lastLength ? `${units.value.unit}, else ${form.lastLength}` : undefined}
           done={{ label: entry.logs, run: entry.log }}
         />
       </div>

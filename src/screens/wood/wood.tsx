@@ -57,6 +57,7 @@ export default function WoodScreen() {
   return (
     <Screen
       question={questions.wood}
+      kicker="Woods"
       action={
         <Button look="big" onClick={() => history.back()}>
           Go back

@@ -67,6 +67,7 @@ test('grits too far apart keep it from starting', () => {
 
 test('a range says its unit once', () => {
   expect(usualRange({ least: 10, most: 14 }, 'm2PerLitre')).toBe('10 to 14 m²/L');
+  expect(usualRange({ least: 0.35, most: 1.2 }, 'litres')).toBe('0.35 to 1.2 L');
   expect(usualRange({ least: 1800, most: 7200 }, 'seconds')).toBe('30 min to 2 h');
   expect(usualRange({ least: 9000, most: 12600 }, 'seconds')).toBe('2 h 30 min to 3 h 30 min');
   expect(usualRange({ least: 86400, most: 86400 }, 'seconds')).toBe('24 h');
