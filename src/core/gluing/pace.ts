@@ -1,20 +1,14 @@
-import { firstBad } from '../answer/bad-number.ts';
+import { firstBad, type NumberCheck } from '../answer/bad-number.ts';
 import type { Outcome } from '../answer/problem.ts';
-
-/** How fast one maker works. */
-export interface Pace {
-  readonly secondsPerM2: number;
-  /** To bring one seam together. */
-  readonly secondsPerSeam: number;
-  /** To set and tighten one clamp. */
-  readonly secondsPerClamp: number;
-}
-
-/** Unhurried work by one person with a brush, until a dry run says better: an assumption. */
-export const usualPace: Pace = { secondsPerM2: 1800, secondsPerSeam: 20, secondsPerClamp: 15 };
 
 /** The parts of the work that are timed apart: m2 spread, seams closed, clamps set. */
 export type Lap = 'spread' | 'close' | 'clamp';
+
+/** How fast one maker works: seconds to spread 1 m2, to bring one seam together, to set and tighten one clamp. */
+export type Pace = Readonly<Record<Lap, number>>;
+
+/** Unhurried work by one person with a brush, until a dry run says better: an assumption. */
+export const usualPace: Pace = { spread: 1800, close: 20, clamp: 15 };
 
 /** All seconds that one part of the work has taken so far, and how much was done in them. */
 export interface Timed {
@@ -30,21 +24,18 @@ export interface Timed {
  * @returns seconds per m2 spread, per seam closed, per clamp set; the usual pace where nothing was timed
  * @valid runs like the work to come; a dry run without glue flatters the spreading
  * @errors no time, or a time for nothing done
- * @example learnPace({ spread: { seconds: 600, count: 0.4 } }) // => { secondsPerM2: 1500.0, secondsPerSeam: 20 }
+ * @example learnPace({ spread: { seconds: 600, count: 0.4 } }) // => { spread: 1500.0, close: 20 }
  * @source ratio estimate; an assumption of this app
  */
 export function learnPace(timed: Readonly<Partial<Record<Lap, Timed>>>): Outcome<Pace> {
+  const laps = Object.entries(timed);
   const bad = firstBad(
-    Object.entries(timed).flatMap(([lap, { seconds, count }]) => [
+    laps.flatMap(([lap, { seconds, count }]): NumberCheck[] => [
       [`${lap}.seconds`, 'The lap', seconds, 'seconds', { above: 0 }],
       [`${lap}.count`, 'What was done in it', count, 'count', { above: 0 }],
     ]),
   );
-  if (bad) return bad;
-  const each = (lap: Timed | undefined, usual: number) => (lap ? lap.seconds / lap.count : usual);
-  return {
-    secondsPerM2: each(timed.spread, usualPace.secondsPerM2),
-    secondsPerSeam: each(timed.close, usualPace.secondsPerSeam),
-    secondsPerClamp: each(timed.clamp, usualPace.secondsPerClamp),
-  };
+  return (
+    bad ?? { ...usualPace, ...Object.fromEntries(laps.map(([lap, { seconds, count }]) => [lap, seconds / count])) }
+  );
 }

@@ -1,7 +1,8 @@
-import { firstBad } from '../answer/bad-number.ts';
+import { firstBad, type NumberCheck } from '../answer/bad-number.ts';
 import { phrase } from '../answer/phrase.ts';
 import type { Outcome } from '../answer/problem.ts';
 import { count, m2, seconds } from '../answer/quantity.ts';
+import type { Range } from '../answer/range.ts';
 import type { Worked } from '../answer/worked.ts';
 import type { AdhesiveTimes } from './adhesive.ts';
 import type { Pace } from './pace.ts';
@@ -17,10 +18,10 @@ export interface SpreadTime {
   readonly closedSeconds: number;
   readonly fit: Fit;
   /**
-   * Indices of the seams of each stage, in their order: the fewest stages of neighbours that each fit. Undefined when
-   * one seam alone takes too long, or setting the clamps, which lie across the whole panel at every stage.
+   * How many seams each stage has, in their order: the fewest stages of neighbours that each fit. Undefined when one
+   * seam alone takes too long, or setting the clamps, which lie across the whole panel at every stage.
    */
-  readonly split: readonly (readonly number[])[] | undefined;
+  readonly split: readonly number[] | undefined;
 }
 
 export interface SpreadWork {
@@ -33,15 +34,17 @@ export interface SpreadWork {
 
 type WorkingTimes = Pick<AdhesiveTimes, 'open' | 'closed'>;
 
-const needs = ({ seams, clamps, pace, hands = 1 }: SpreadWork) => ({
-  openSeconds: (seamsArea(seams) * pace.secondsPerM2 + seams.length * pace.secondsPerSeam) / hands,
-  closedSeconds: (clamps * pace.secondsPerClamp) / hands,
+const seamTakes = (seam: Seam, { pace, hands = 1 }: SpreadWork) => (seamArea(seam) * pace.spread + pace.close) / hands;
+
+const needs = (work: SpreadWork) => ({
+  openSeconds: work.seams.reduce((sum, seam) => sum + seamTakes(seam, work), 0),
+  closedSeconds: (work.clamps * work.pace.clamp) / (work.hands ?? 1),
 });
 
 function fitOf(work: SpreadWork, { open, closed }: WorkingTimes): Fit {
   const { openSeconds, closedSeconds } = needs(work);
-  if (openSeconds <= open.least && closedSeconds <= closed.least) return 'fits';
-  return openSeconds <= open.most && closedSeconds <= closed.most ? 'tight' : 'late';
+  const within = (end: keyof Range) => openSeconds <= open[end] && closedSeconds <= closed[end];
+  return within('least') ? 'fits' : within('most') ? 'tight' : 'late';
 }
 
 function badWork({ seams, clamps, pace, hands = 1 }: SpreadWork) {
@@ -51,9 +54,9 @@ function badWork({ seams, clamps, pace, hands = 1 }: SpreadWork) {
     firstBad([
       ['clamps', 'The number of clamps', clamps, 'count', { least: 0, most: 500, whole: true }],
       ['hands', 'The number of people', hands, 'count', { least: 1, most: 4, whole: true }],
-      ['pace.secondsPerM2', 'The time to spread', pace.secondsPerM2, 'seconds', limits],
-      ['pace.secondsPerSeam', 'The time to close a seam', pace.secondsPerSeam, 'seconds', limits],
-      ['pace.secondsPerClamp', 'The time to set a clamp', pace.secondsPerClamp, 'seconds', limits],
+      ...Object.entries(pace).map(
+        ([lap, each]): NumberCheck => [`pace.${lap}`, `The time to ${lap}`, each, 'seconds', limits],
+      ),
     ])
   );
 }
@@ -70,7 +73,7 @@ function badWork({ seams, clamps, pace, hands = 1 }: SpreadWork) {
  * @example spreadTime(
  *   { seams: Array(4).fill({ length: 1000, width: 25 }), clamps: 8, pace: usualPace },
  *   { open: range(130), closed: range(300) },
- * ).value // => { openSeconds: 260, closedSeconds: 120, fit: 'late', split: [[0, 1], [2, 3]] }
+ * ).value // => { openSeconds: 260, closedSeconds: 120, fit: 'late', split: [2, 2] }
  * @source arithmetic on the maker's pace; times from the table or the label
  */
 export function spreadTime(work: SpreadWork, times: WorkingTimes): Outcome<Worked<SpreadTime>> {
@@ -86,9 +89,9 @@ export function spreadTime(work: SpreadWork, times: WorkingTimes): Outcome<Worke
           finds: 'time to spread and close',
           by: phrase('{area} at {spread} each, {seams} seams at {close}, {hands} at work; open time {open}.', {
             area: m2(seamsArea(seams)),
-            spread: seconds(pace.secondsPerM2),
+            spread: seconds(pace.spread),
             seams: count(seams.length),
-            close: seconds(pace.secondsPerSeam),
+            close: seconds(pace.close),
             hands: count(hands),
             open: seconds(times.open.least),
           }),
@@ -98,7 +101,7 @@ export function spreadTime(work: SpreadWork, times: WorkingTimes): Outcome<Worke
           finds: 'time to clamp',
           by: phrase('{clamps} clamps at {each}; closed time {closed}.', {
             clamps: count(clamps),
-            each: seconds(pace.secondsPerClamp),
+            each: seconds(pace.clamp),
             closed: seconds(times.closed.least),
           }),
           gives: seconds(needed.closedSeconds),
@@ -111,18 +114,18 @@ export function spreadTime(work: SpreadWork, times: WorkingTimes): Outcome<Worke
 }
 
 /** The fewest stages, each filled before the next begins, that fit the glue's shortest times. */
-function splitOf({ seams, pace, hands = 1 }: SpreadWork, closedSeconds: number, { open, closed }: WorkingTimes) {
-  const stages: number[][] = [];
+function splitOf(work: SpreadWork, closedSeconds: number, { open, closed }: WorkingTimes): number[] | undefined {
+  if (closedSeconds > closed.least) return undefined;
+  const stages: number[] = [];
   let left = 0;
-  for (const [index, seam] of seams.entries()) {
-    const takes = (seamArea(seam) * pace.secondsPerM2 + pace.secondsPerSeam) / hands;
-    if (takes > open.least || closedSeconds > closed.least) return undefined;
-    const stage = stages.at(-1);
-    if (stage && takes <= left) stage.push(index);
-    else {
-      stages.push([index]);
+  for (const seam of work.seams) {
+    const takes = seamTakes(seam, work);
+    if (takes > open.least) return undefined;
+    if (takes > left) {
+      stages.push(0);
       left = open.least;
     }
+    stages[stages.length - 1] = (stages.at(-1) ?? 0) + 1;
     left -= takes;
   }
   return stages;
@@ -130,9 +133,6 @@ function splitOf({ seams, pace, hands = 1 }: SpreadWork, closedSeconds: number, 
 
 /**
  * The kinds of adhesive whose shortest times are long enough for the whole stage, quickest first.
- *
- * Takes work as `spreadTime` does and kinds with their times at today's temperature, seconds; a kind that can't be
- * used today is left out by the caller. Returns those that fit, in order of open time.
  *
  * @param work as for `spreadTime`
  * @param kinds with their times at today's temperature, seconds

@@ -16,8 +16,8 @@ const longestSeconds = 86_400;
 /** The maker's own pace where dry runs have shown it, the usual one elsewhere. */
 export function paceOf({ pace = {} }: Pick<Shop, 'pace'>): Pace {
   const timed = lapOrder.flatMap((lap) => {
-    const { seconds = 0, count = 0 } = pace[nameOf(lap)] ?? {};
-    return count > 0 ? [[lap, { seconds, count: lap === 'spread' ? count / cm2PerM2 : count }]] : [];
+    const kept = pace[nameOf(lap)];
+    return kept ? [[lap, lap === 'spread' ? { ...kept, count: kept.count / cm2PerM2 } : kept]] : [];
   });
   const learnt = learnPace(Object.fromEntries(timed));
   return isProblem(learnt) ? usualPace : learnt;

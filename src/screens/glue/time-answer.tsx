@@ -26,7 +26,7 @@ function Split({ time: { spread, slower } }: { time: TimePlan }) {
       <p>
         {split ? (
           <>
-            Glue it in <b>{split.length} stages</b>, of {split.map((seams) => seams.length).join(', ')} seams.
+            Glue it in <b>{split.length} stages</b>, of {split.join(', ')} seams.
           </>
         ) : (
           'Splitting does not help: one seam alone, or the clamps, take too long.'

@@ -4,15 +4,15 @@ import { learnPace, usualPace } from '../../../src/core/gluing/pace.ts';
 describe('learnPace', () => {
   it('is all seconds over all that was done in them', () => {
     const timed = { spread: { seconds: 120 + 480, count: 0.1 + 0.3 }, close: { seconds: 120, count: 6 } };
-    const { secondsPerM2, ...others } = learnPace(timed) as typeof usualPace;
+    const { spread, ...others } = learnPace(timed) as typeof usualPace;
     // Doubles: 0.1 + 0.3 is rounded.
-    expect(secondsPerM2).toBeCloseTo(1500, 9);
-    expect(others).toEqual({ secondsPerSeam: 20, secondsPerClamp: usualPace.secondsPerClamp });
+    expect(spread).toBeCloseTo(1500, 9);
+    expect(others).toEqual({ close: 20, clamp: usualPace.clamp });
   });
 
   it('keeps the usual pace where nothing was timed', () => {
     expect(learnPace({})).toEqual(usualPace);
-    expect(learnPace({ clamp: { seconds: 80, count: 2 } })).toEqual({ ...usualPace, secondsPerClamp: 40 });
+    expect(learnPace({ clamp: { seconds: 80, count: 2 } })).toEqual({ ...usualPace, clamp: 40 });
   });
 
   it.each([

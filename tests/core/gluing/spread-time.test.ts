@@ -16,7 +16,7 @@ describe('spreadTime', () => {
       openSeconds: 260,
       closedSeconds: 120,
       fit: 'fits',
-      split: [[0, 1, 2, 3]],
+      split: [4],
     });
   });
   it('is tight between the ends of the range and late beyond', () => {
@@ -31,8 +31,8 @@ describe('spreadTime', () => {
     [{ seams: [] }, 'seams'],
     [{ clamps: 1.5 }, 'clamps'],
     [{ hands: 0 }, 'hands'],
-    [{ pace: { ...usualPace, secondsPerM2: 0 } }, 'pace.secondsPerM2'],
-    [{ pace: { ...usualPace, secondsPerClamp: Number.POSITIVE_INFINITY } }, 'pace.secondsPerClamp'],
+    [{ pace: { ...usualPace, spread: 0 } }, 'pace.spread'],
+    [{ pace: { ...usualPace, clamp: Number.POSITIVE_INFINITY } }, 'pace.clamp'],
   ])('refuses %j', (wrong, field) => {
     expect(spreadTime({ ...work, ...wrong }, times)).toMatchObject({ kind: 'problem', field });
   });
@@ -57,23 +57,21 @@ const splitOf = (...asked: Parameters<typeof spreadTime>) => solved(spreadTime(.
 describe('the split', () => {
   it('cuts where the next seam would be too late', () => {
     // 65 s a seam.
-    expect(splitOf(work, { ...times, open: range(130, 600) })).toEqual([
-      [0, 1],
-      [2, 3],
-    ]);
+    expect(splitOf(work, { ...times, open: range(130, 600) })).toEqual([2, 2]);
   });
   it('knows when splitting does not help', () => {
     expect(splitOf(work, { ...times, open: range(64, 600) })).toBeUndefined();
     expect(splitOf(work, { ...times, closed: range(119, 600) })).toBeUndefined();
   });
-  it('gives the fewest stages, each seam once and in order', () => {
+  it('gives the fewest stages, each seam once', () => {
     fc.assert(
       fc.property(fc.array(fc.integer({ min: 100, max: 3000 }), { minLength: 1, maxLength: 8 }), (lengths) => {
         const seams = lengths.map((length) => ({ length, width: 100 }));
-        const pace = { secondsPerM2: 1000, secondsPerSeam: 10, secondsPerClamp: 10 };
+        const pace = { spread: 1000, close: 10, clamp: 10 };
         const split = splitOf({ seams, clamps: 1, pace }, { open: range(400), closed: range(400) });
         if (!split) return false;
-        expect(split.flat()).toEqual(seams.map((_, index) => index));
+        expect(split.reduce((sum, of) => sum + of, 0)).toBe(seams.length);
+        expect(Math.min(...split)).toBeGreaterThan(0);
         expect(split.length).toBe(
           fewestByTrying(
             lengths.map((length) => length / 10 + 10),

@@ -29,7 +29,7 @@ test('runs add up: the pace is all seconds over all that was done', () => {
   });
   const both = withDryRun(first, [0, 480_000, 480_000, 530_000], { spread: 0.3, close: 4, clamp: 5 });
   // 600 s over 0.4 m2, 50 s over 5 clamps; no seam was timed.
-  expect(paceOf({ pace: both })).toEqual({ ...usualPace, secondsPerM2: 1500, secondsPerClamp: 10 });
+  expect(paceOf({ pace: both })).toEqual({ ...usualPace, spread: 1500, clamp: 10 });
   expect(hasLearnt({ pace: both })).toBe(true);
   expect(both.rip).toEqual({ seconds: 5, count: 1 });
 });

@@ -46,7 +46,7 @@ describe('before the glue', () => {
     const seams = [{ count: '15', length: '1200', width: '20' }];
     const time = good(planned(typed({ seams })).plan.time);
     expect(time.spread.value.fit).toBe('late');
-    expect(time.spread.value.split?.flat()).toEqual([...Array(15).keys()]);
+    expect(time.spread.value.split?.reduce((sum, seams) => sum + seams, 0)).toBe(15);
     expect(time.spread.value.split?.length).toBe(4);
     expect(time.slower.map(({ id }) => id)).toContain('epoxy-slow');
     const labelled = good(planned(typed({ seams, label: { open: '30', closed: '20', clamp: '60-90' } })).plan.time);
