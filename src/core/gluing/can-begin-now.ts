@@ -1,4 +1,9 @@
-import type { Needing } from './stage-order.ts';
+/** A stage waits for those it needs. */
+export interface Needing {
+  readonly id: string;
+  readonly name: string;
+  readonly needs: readonly string[];
+}
 
 /**
  * The stages that can be begun now: not begun yet, and all they need is ready.

@@ -1,8 +1,8 @@
 import { badInstant } from '../answer/bad-instant.ts';
 import { firstBad, type NumberCheck } from '../answer/bad-number.ts';
-import { isProblem, type Outcome, type Problem, problem } from '../answer/problem.ts';
+import { type Outcome, type Problem, problem } from '../answer/problem.ts';
+import type { Needing } from './can-begin-now.ts';
 import { clampsAt } from './clamps-at.ts';
-import { type Needing, stageOrder } from './stage-order.ts';
 
 /** One stage of the day: hands first, then clamps alone, then rest before anything else may be done to it. */
 export interface PlannedStage extends Needing {
@@ -46,6 +46,12 @@ export interface DayPlanInput {
 function badInput({ stages, start, clampsOwned }: DayPlanInput): Problem | undefined {
   const longest = { least: 0, most: 60 * 86400 };
   const clampsOf = { least: 0, most: clampsOwned, whole: true };
+  const ids = stages.map(({ id }) => id);
+  for (const [at, { id, name, needs }] of stages.entries()) {
+    if (ids.indexOf(id) < at) return problem(`stages.${at}.id`, `Two stages have the id of ${name}.`);
+    if (!needs.every((needed) => ids.includes(needed)))
+      return problem(`stages.${at}.needs`, `${name} waits for a stage that isn't there. Add it, or don't wait.`);
+  }
   return (
     badInstant('start', 'The start', start) ??
     firstBad([
@@ -69,7 +75,7 @@ function badInput({ stages, start, clampsOwned }: DayPlanInput): Problem | undef
  * @param input stages with seconds, start in ms since the epoch, clamps owned
  * @returns when each stage begins, is clamped, is unclamped and is ready, in order of beginning
  * @valid one maker; clamps of one kind. The order in which stages are taken is kept simple, not proved the shortest
- * @errors as `stageOrder`; a negative wait; a stage that asks for more clamps than there are; no stretch in the shop
+ * @errors two stages with one id; one that needs one that isn't there; stages that wait for each other, named; a negative wait; a stage that asks for more clamps than there are; no stretch in the shop
  *   long enough
  * @example dayPlan({
  *   stages: ['a', 'b'].map((id) => ({
@@ -87,24 +93,30 @@ function badInput({ stages, start, clampsOwned }: DayPlanInput): Problem | undef
  * @source list scheduling
  */
 export function dayPlan(input: DayPlanInput): Outcome<readonly StageTimes[]> {
-  const ordered = stageOrder(input.stages);
-  if (isProblem(ordered)) return ordered;
   const bad = badInput(input);
   if (bad) return bad;
 
   const planned: StageTimes[] = [];
-  let waiting = ordered;
+  let waiting = input.stages;
   while (waiting.length > 0) {
     const isWaiting = new Set(waiting.map(({ id }) => id));
-    const [next] = waiting
-      .filter(({ needs }) => !needs.some((id) => isWaiting.has(id)))
-      .flatMap((stage) => earliest(stage, planned, input) ?? [])
-      .sort((a, b) => a.from - b.from);
+    const free = waiting.filter(({ needs }) => !needs.some((id) => isWaiting.has(id)));
+    if (free.length === 0) {
+      const names = ringOf(waiting).map(({ name }) => name);
+      return problem('stages', `These wait for each other: ${names.join(', ')}. Take out one of the waits.`);
+    }
+    const [next] = free.flatMap((stage) => earliest(stage, planned, input) ?? []).sort((a, b) => a.from - b.from);
     if (!next) return problem('windows', 'No stretch in the shop is long enough for the next stage.');
     planned.push(next);
     waiting = waiting.filter(({ id }) => id !== next.id);
   }
   return planned;
+}
+
+/** Of stages that all wait, those that wait for each other: what no other waits for is left out until all that is left is needed. */
+function ringOf(waiting: readonly Needing[]): readonly Needing[] {
+  const needed = waiting.filter(({ id }) => waiting.some(({ needs }) => needs.includes(id)));
+  return needed.length < waiting.length ? ringOf(needed) : needed;
 }
 
 /** The first time for a stage: what it needs is ready, the hands are free, the maker is there, enough clamps are off. */

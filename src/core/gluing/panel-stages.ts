@@ -1,7 +1,7 @@
 import { firstBad, type NumberCheck } from '../answer/bad-number.ts';
 import type { Outcome } from '../answer/problem.ts';
+import type { Needing } from './can-begin-now.ts';
 import type { Seam } from './seam.ts';
-import type { Needing } from './stage-order.ts';
 
 export interface Panel {
   readonly id: string;

@@ -4,7 +4,7 @@ import { isProblem } from '../../../src/core/answer/problem.ts';
 import { canBeginNow } from '../../../src/core/gluing/can-begin-now.ts';
 import { dayPlan, type PlannedStage } from '../../../src/core/gluing/day-plan.ts';
 import { doubleBookings } from '../../../src/core/gluing/double-bookings.ts';
-import { solved } from './helpers.ts';
+import { said, solved } from './helpers.ts';
 
 const minute = 60_000;
 const stage = (id: string, needs: string[] = [], more: Partial<PlannedStage> = {}): PlannedStage => ({
@@ -101,6 +101,62 @@ describe('dayPlan', () => {
       kind: 'problem',
       field,
     });
+  });
+});
+
+const needing = (id: string, ...needs: string[]) =>
+  stage(id, needs, { name: id.toUpperCase(), handSeconds: 0, clampSeconds: 0, clamps: 0 });
+const order = (stages: readonly PlannedStage[]) => dayPlan({ stages, start: 0, clampsOwned: 0 });
+const ids = (stages: readonly { readonly id: string }[]) => stages.map(({ id }) => id);
+
+/** Stages without rings, in any order: each may only need those numbered lower. */
+const solvable = fc
+  .array(fc.array(fc.nat(), { maxLength: 4 }), { maxLength: 12 })
+  .map((all) =>
+    all.map((needs, index) => needing(`s${index}`, ...(index ? needs.map((need) => `s${need % index}`) : []))),
+  )
+  .chain((stages) => fc.shuffledSubarray(stages, { minLength: stages.length }));
+
+describe('the order of stages', () => {
+  it('puts sub-panels before the panel and the panel before the case', () => {
+    const given = [
+      needing('case', 'panel', 'side'),
+      needing('panel', 'a', 'b'),
+      needing('a'),
+      needing('b'),
+      needing('side'),
+    ];
+    expect(ids(solved(order(given)))).toEqual(['a', 'b', 'panel', 'side', 'case']);
+  });
+  it('keeps the order given where nothing waits', () => {
+    expect(ids(solved(order([needing('b'), needing('a'), needing('c')])))).toEqual(['b', 'a', 'c']);
+    expect(order([])).toEqual([]);
+  });
+  it('never puts a stage before what it needs, and loses none', () => {
+    fc.assert(
+      fc.property(solvable, (stages) => {
+        const found = order(stages);
+        if (isProblem(found)) return false;
+        const place = new Map(found.map(({ id }, index) => [id, index]));
+        return (
+          new Set(ids(found)).size === stages.length &&
+          stages.every(({ id, needs }) =>
+            needs.every((need) => (place.get(need) ?? Number.POSITIVE_INFINITY) < (place.get(id) ?? -1)),
+          )
+        );
+      }),
+    );
+  });
+  it('names a ring, and only the ring', () => {
+    const ring = order([needing('case', 'lid'), needing('lid', 'rail'), needing('rail', 'lid'), needing('foot')]);
+    expect(ring).toMatchObject({ kind: 'problem', field: 'stages' });
+    expect(said(ring)).toContain('LID, RAIL');
+    expect(said(ring)).not.toMatch(/CASE|FOOT/);
+    expect(said(order([needing('self', 'self')]))).toContain('SELF');
+  });
+  it('refuses a need that is not there and an id that is there twice', () => {
+    expect(order([needing('a'), needing('b', 'x')])).toMatchObject({ kind: 'problem', field: 'stages.1.needs' });
+    expect(order([needing('a'), needing('a')])).toMatchObject({ kind: 'problem', field: 'stages.1.id' });
   });
 });
 
