@@ -7,16 +7,10 @@ import type { Worked, WorkingStep } from '../answer/worked.ts';
 /** What a surface gets: the show finish, the finish for insides, or nothing. */
 export type Treatment = 'shown' | 'inside' | 'bare';
 
-export const surfaces = ['face1', 'face2', 'edge1', 'edge2', 'end1', 'end2'] as const;
-export type Surface = (typeof surfaces)[number];
+/** The surfaces of a part: there are two of each. */
+export type Surface = 'faces' | 'edges' | 'ends';
 
-export interface PartSurface {
-  readonly treatment: Treatment;
-  /** mm2 of it that is glued to another part, and so left out. */
-  readonly joinedMm2?: number;
-}
-
-/** One part of a piece, `count` of them alike. Surfaces not named are shown. */
+/** One part of a piece, `count` of them alike. */
 export interface FinishPart {
   readonly name: string;
   /** mm */
@@ -25,7 +19,10 @@ export interface FinishPart {
   readonly thickness: number;
   readonly count?: number;
   readonly species?: string;
-  readonly surfaces?: Partial<Record<Surface, PartSurface>>;
+  /** What the two of each get; shown where it isn't said. */
+  readonly surfaces?: Readonly<Partial<Record<Surface, readonly [Treatment, Treatment]>>>;
+  /** mm2 of each that are glued to other parts, and so left out. */
+  readonly joined?: Readonly<Partial<Record<Surface, readonly [number, number]>>>;
 }
 
 /** A shape added by hand: a turned leg, a moulding. */
@@ -53,22 +50,25 @@ export const anySpecies = '';
 const none = { shown: 0, inside: 0, bare: 0 };
 
 /**
- * One surface of a part, joints and all, mm2.
+ * One surface of each kind, joints and all.
  *
  * @param part its sizes, mm
- * @param surface which of the six
- * @returns mm2
+ * @returns mm2 of one face, one edge, one end
  * @valid rectangular parts
- * @example surfaceMm2({ length: 1000, width: 200, thickness: 20 }, 'edge1') // => 20_000
+ * @example surfacesMm2({ length: 1000, width: 200, thickness: 20 }) // => { faces: 200_000, edges: 20_000, ends: 4000 }
  * @source geometry
  */
-export function surfaceMm2(
-  { length, width, thickness }: Pick<FinishPart, 'length' | 'width' | 'thickness'>,
-  surface: Surface,
-): number {
-  if (surface.startsWith('face')) return length * width;
-  return surface.startsWith('edge') ? length * thickness : width * thickness;
-}
+export const surfacesMm2 = ({
+  length,
+  width,
+  thickness,
+}: Pick<FinishPart, 'length' | 'width' | 'thickness'>): Record<Surface, number> => ({
+  faces: length * width,
+  edges: length * thickness,
+  ends: width * thickness,
+});
+
+const kinds = ['faces', 'edges', 'ends'] as const;
 
 const counts = { least: 1, most: 1000, whole: true };
 
@@ -79,14 +79,16 @@ const partChecks = (part: FinishPart, index: number): NumberCheck[] => {
     ...(['length', 'width', 'thickness'] as const).map(
       (side): NumberCheck => [`${at}.${side}`, `The ${side} of ${name}`, part[side], 'mm', { above: 0, most: 12000 }],
     ),
-    ...surfaces.map(
-      (surface): NumberCheck => [
-        `${at}.surfaces.${surface}.joinedMm2`,
-        `The joined area of ${name}`,
-        part.surfaces?.[surface]?.joinedMm2 ?? 0,
-        'mm2',
-        { least: 0, most: surfaceMm2(part, surface) * (1 + 1e-9) },
-      ],
+    ...kinds.flatMap((kind) =>
+      (part.joined?.[kind] ?? []).map(
+        (joined, which): NumberCheck => [
+          `${at}.joined.${kind}.${which}`,
+          `The joined area of ${name}`,
+          joined,
+          'mm2',
+          { least: 0, most: surfacesMm2(part)[kind] * (1 + 1e-9) },
+        ],
+      ),
     ),
     [`${at}.count`, `How many of ${name}`, number, 'count', counts],
   ];
@@ -120,7 +122,7 @@ export function partsArea(
   const steps: WorkingStep[] = [];
   const take = (
     { name, species = anySpecies, count: number = 1 }: Pick<FinishShape, 'name' | 'species' | 'count'>,
-    areas: readonly (readonly [treatment: Treatment, m2OfOne: number])[],
+    areas: readonly [treatment: Treatment, m2OfOne: number][],
     by: Phrase,
   ) => {
     const ofSpecies = bySpecies.get(species) ?? { ...none };
@@ -137,10 +139,12 @@ export function partsArea(
   for (const part of parts)
     take(
       part,
-      surfaces.map((surface) => {
-        const { treatment = 'shown', joinedMm2 = 0 } = part.surfaces?.[surface] ?? {};
-        return [treatment, Math.max(0, surfaceMm2(part, surface) - joinedMm2) / 1e6];
-      }),
+      kinds.flatMap((kind) =>
+        ([0, 1] as const).map((which) => [
+          part.surfaces?.[kind]?.[which] ?? 'shown',
+          Math.max(0, surfacesMm2(part)[kind] - (part.joined?.[kind]?.[which] ?? 0)) / 1e6,
+        ]),
+      ),
       phrase('{count} of {length} by {width} by {thickness}, less joined and bare.', {
         count: count(part.count ?? 1),
         length: mm(part.length),

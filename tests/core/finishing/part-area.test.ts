@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { isProblem } from '../../../src/core/answer/problem.ts';
-import { type FinishPart, type PartSurface, partsArea, surfaces } from '../../../src/core/finishing/part-area.ts';
+import { type FinishPart, partsArea } from '../../../src/core/finishing/part-area.ts';
 import { said, solved } from '../gluing/helpers.ts';
 
 const board: FinishPart = { name: 'Shelf', length: 1000, width: 200, thickness: 20 };
-const every = (surface: PartSurface) => Object.fromEntries(surfaces.map((name) => [name, surface]));
+const bare = ['bare', 'bare'] as const;
 
 describe('partsArea', () => {
   it('is two faces, two edges and two ends', () => {
@@ -16,11 +16,8 @@ describe('partsArea', () => {
   it('leaves out what is joined, and what is bare', () => {
     const part = {
       ...board,
-      surfaces: {
-        end1: { treatment: 'shown', joinedMm2: 4000 },
-        face2: { treatment: 'inside' },
-        edge2: { treatment: 'bare' },
-      },
+      surfaces: { faces: ['shown', 'inside'], edges: ['shown', 'bare'] },
+      joined: { ends: [4000, 0] },
     } as const;
     const { total, finishedM2 } = solved(partsArea([part])).value;
     expect(total.inside).toBeCloseTo(0.2, 12);
@@ -51,10 +48,9 @@ describe('partsArea', () => {
             length,
             width,
             thickness,
-            surfaces: Object.fromEntries(
-              surfaces.map((name, index) => [name, { treatment: given[index], joinedMm2: 1 }]),
-            ),
-          } as FinishPart;
+            surfaces: { faces: given.slice(0, 2), edges: given.slice(2, 4), ends: given.slice(4) },
+            joined: { faces: [1, 1], edges: [1, 1], ends: [1, 1] },
+          } as unknown as FinishPart;
           const found = partsArea([part]);
           if (isProblem(found)) return found.field === 'parts';
           const { shown, inside, bare } = found.value.total;
@@ -71,12 +67,8 @@ describe('partsArea', () => {
   });
   it.each([
     [[], [], 'parts'],
-    [[{ ...board, surfaces: every({ treatment: 'bare' }) }], [], 'parts'],
-    [
-      [{ ...board, surfaces: { end1: { treatment: 'shown', joinedMm2: 5000 } } }],
-      [],
-      'parts.0.surfaces.end1.joinedMm2',
-    ],
+    [[{ ...board, surfaces: { faces: bare, edges: bare, ends: bare } }], [], 'parts'],
+    [[{ ...board, joined: { ends: [0, 5000] } }], [], 'parts.0.joined.ends.1'],
     [[{ ...board, count: 0 }], [], 'parts.0.count'],
     [[board], [{ name: 'Leg', areaM2: 0, treatment: 'shown' }], 'shapes.0.areaM2'],
   ])('refuses %j and %j', (parts, shapes, field) => {
