@@ -5,16 +5,12 @@ import { count, kilopascals, mm, newtons } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
 import { badSeams, type Seam } from './seam.ts';
 
-/** What decided the spacing: the force each clamp gives, or how far its pressure spreads. */
-export type SpacingBy = 'force' | 'spread';
-
 export interface ClampCount {
   /** Newtons on the seam that asks for most: parallel seams are pressed by the same clamps. */
   readonly force: number;
   readonly clamps: number;
   /** mm from clamp to clamp; the end ones stand half of it from the ends. */
   readonly spacing: number;
-  readonly by: SpacingBy;
   /** Clamps that the spread of pressure asks for, however strong they are. */
   readonly leastForSpread: number;
 }
@@ -41,7 +37,7 @@ const mostClamps = 500;
  * between. The spacing is the closer of what force and spread allow.
  *
  * @param work seams in mm, pressure in kPa, newtons per clamp, widths in mm
- * @returns force on the neediest seam in newtons, clamps, spacing in mm, and what decided it
+ * @returns force on the neediest seam in newtons, clamps, and their spacing in mm
  * @valid parallel seams of one panel; seams apart from each other are asked one by one
  * @errors no seams, a size or force that makes no sense, more than 500 clamps
  * @example clampCount({ seams: [{ length: 1200, width: 20 }], kPa: 1129, clampForce: 2000 }).value
@@ -70,7 +66,7 @@ export function clampCount({ seams, kPa, clampForce, outerBoard, caul = 0 }: Cla
   if (tooMany) return tooMany;
   const spacing = length / clamps;
   return {
-    value: { force, clamps, spacing, by: bySpread > byForce ? 'spread' : 'force', leastForSpread: bySpread },
+    value: { force, clamps, spacing, leastForSpread: bySpread },
     working: {
       steps: [
         {

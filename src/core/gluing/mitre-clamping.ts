@@ -2,7 +2,6 @@ import { badNumber } from '../answer/bad-number.ts';
 import { type Phrase, phrase } from '../answer/phrase.ts';
 import type { Outcome } from '../answer/problem.ts';
 import { mm, seconds } from '../answer/quantity.ts';
-import type { SourceId } from '../answer/source-id.ts';
 
 export interface MitredWork {
   /** A frame is mitred across its face, a case along the edge of its boards. */
@@ -12,11 +11,6 @@ export interface MitredWork {
   readonly hasStraps: boolean;
 }
 
-export interface MitreAdvice {
-  readonly todo: readonly Phrase[];
-  readonly source: SourceId;
-}
-
 /** A strap presses about this much of a mitre, mm: an assumption. */
 const strapCovers = 100;
 
@@ -24,14 +18,14 @@ const strapCovers = 100;
  * How to clamp mitred corners without pulling them open.
  *
  * @param work frame or case, width along the mitre in mm, whether there are strap clamps
- * @returns what to do in order, and the source
+ * @returns what to do, in order
  * @valid four corners of 90 degrees
  * @errors a width that makes no sense
- * @example mitreClamping({ kind: 'case', width: 300, hasStraps: true }).todo[2]
+ * @example mitreClamping({ kind: 'case', width: 300, hasStraps: true })[2]
  *   // => { text: '3 straps round all four corners, at most {apart} apart.' }
  * @source common practice
  */
-export function mitreClamping({ kind, width, hasStraps }: MitredWork): Outcome<MitreAdvice> {
+export function mitreClamping({ kind, width, hasStraps }: MitredWork): Outcome<readonly Phrase[]> {
   const bad = badNumber('width', 'The width of the mitre', width, 'mm', { above: 0, most: 2000 });
   if (bad) return bad;
   const size = phrase('End grain drinks: size both mitres thin, wait {wait}, spread again.', {
@@ -67,5 +61,5 @@ export function mitreClamping({ kind, width, hasStraps }: MitredWork): Outcome<M
         phrase('Never with clamps along the sides alone: they slide the mitres past each other and open the tips.'),
         check,
       ];
-  return { todo, source: 'common-practice' };
+  return todo;
 }

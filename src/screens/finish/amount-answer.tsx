@@ -11,11 +11,6 @@ import type { FinishPlan } from './plan-finish.ts';
 import type { ReadFinish } from './read-finish-form.ts';
 import { usualRange } from './usual-range.ts';
 
-const rateFrom = ({ label, filmRate, finish }: ReadFinish) => {
-  if (!label.coverage) return ', usual for this kind';
-  return filmRate?.value === finish.coverage.least ? ', by its solids and film' : ', as the can says';
-};
-
 const keepsUntil = (seconds: number) =>
   new Date(Date.now() + seconds * 1000).toLocaleDateString([], { month: 'long', year: 'numeric' });
 
@@ -25,14 +20,16 @@ export function AmountAnswer({ plan, read }: { plan: FinishPlan; read: ReadFinis
   const { coats, total } = amount.value;
   const bySpecies = [...area.value.bySpecies].filter(([, one]) => one.shown + one.inside > 0);
   const perFoot = units.value.unit === 'in';
-  const rows: Fact[] = [['Area that gets finish', m2(coatedM2)]];
-  if (bySpecies.length > 1)
-    for (const [species, { shown, inside }] of bySpecies)
-      rows.push([
-        <span class="soft">of it {species === anySpecies ? 'shapes' : speciesName(species)}</span>,
+  const rows: Fact[] = [
+    ['Area that gets finish', m2(coatedM2)],
+    ...(bySpecies.length > 1 ? bySpecies : []).map(
+      ([species, { shown, inside }]): Fact => [
+        `of it ${species === anySpecies ? 'shapes' : speciesName(species)}`,
         m2(shown + inside),
-      ]);
-  for (const [index, { likely }] of coats.entries()) rows.push([`Coat ${index + 1}`, litres(likely)]);
+      ],
+    ),
+    ...coats.map(({ likely }, index): Fact => [`Coat ${index + 1}`, litres(likely)]),
+  ];
   if (costPerM2)
     rows.push([
       `Cost of one square ${perFoot ? 'foot' : 'metre'}`,
@@ -50,7 +47,7 @@ export function AmountAnswer({ plan, read }: { plan: FinishPlan; read: ReadFinis
         {total.least < total.most && <span class="soft">{usualRange(total, 'litres')}, as the wood drinks</span>}
         <span class="soft">
           At {usualRange(read.finish.coverage, 'm2PerLitre')}
-          {rateFrom(read)}
+          {read.label.coverage ? ', as the can says' : ', usual for this kind'}
         </span>
         {bought && <Bought of={bought.value} keepsSeconds={read.finish.keepsSeconds.least} />}
         <ShowWorking of={amount.working} />

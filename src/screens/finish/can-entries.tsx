@@ -11,12 +11,12 @@ import { usualRange } from './usual-range.ts';
 /** What the can says of its times: it wins over what is usual. */
 export function CanEntries({ form, read, field }: FormProps) {
   const kind = kindOf(form);
-  const open = (['wait', 'wipeOff', 'use', 'cure', 'solids', 'film'] as const).some((name) => form[name] !== '');
+  const typed = form.wait + form.wipeOff + form.use + form.cure + form.solids + form.film;
   const entry = (name: Entry, label: string, unit: string, usual: Range) => (
     <TextField label={label} hint={`${unit}; usual ${usualRange(usual, 'seconds')}`} {...field(name)} />
   );
   return (
-    <details class="card" open={open}>
+    <details class="card" open={typed !== ''}>
       <summary>What else the can says</summary>
       <div class="fields">
         {entry('wait', 'Between coats', 'hours', kind.waitSeconds)}

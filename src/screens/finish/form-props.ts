@@ -1,5 +1,7 @@
 import type { Problem } from '../../core/answer/problem.ts';
+import type { Piece } from '../../store/records/piece.ts';
 import type { FinishForm } from './finish-form.ts';
+import type { FinishPlan } from './plan-finish.ts';
 import type { ReadFinish } from './read-finish-form.ts';
 
 /** The entries for one text each. */
@@ -22,6 +24,10 @@ export type Entry =
 export interface FormProps {
   readonly form: FinishForm;
   readonly read: ReadFinish;
+  /** Undefined until there is one. */
+  readonly plan: FinishPlan | undefined;
+  readonly piece: Piece;
+  readonly all: readonly Piece[];
   /** What is wrong with an entry. */
   at(entry: string): Problem | undefined;
   /** What a field for one entry needs; `text` where an entry not touched yet shows something. */

@@ -19,7 +19,7 @@ const isFarFrom = (typed: Range, usual: Range) =>
   likely(typed) > 3 * likely(usual) || likely(typed) < likely(usual) / 3;
 
 /** Which kind, how many coats, how far a can goes, and how it is put on. */
-export function KindEntries({ form, read, at, field, change, hasInside }: FormProps & { hasInside: boolean }) {
+export function KindEntries({ form, read, plan, at, field, change }: FormProps) {
   const kind = kindOf(form);
   return (
     <>
@@ -35,7 +35,7 @@ export function KindEntries({ form, read, at, field, change, hasInside }: FormPr
           hint={`usually ${usualRange(kind.coats, 'count')}`}
           {...field('coats', coatsText(form))}
         />
-        {(hasInside || at('insideCoats')) && (
+        {(plan?.area.value.total.inside || at('insideCoats')) && (
           <NumberField label="Inside coats" hint="0 leaves it bare" {...field('insideCoats', insideCoatsText(form))} />
         )}
       </div>

@@ -9,7 +9,7 @@ import { MixShown } from './mix-shown.tsx';
 import type { ReadMix } from './read-mix.ts';
 
 /** Two parts: how much of each for the first coat, in batches that are used up in time, and what a rest is good for. */
-export function MixEntries({ form, read, at, change, coatLitres }: FormProps & { coatLitres: number | undefined }) {
+export function MixEntries({ form, read, plan, at, change }: FormProps) {
   const { mix } = form;
   const set = (part: Partial<MixText>) => change({ mix: { ...mix, ...part } });
   const entry = (
@@ -50,7 +50,7 @@ export function MixEntries({ form, read, at, change, coatLitres }: FormProps & {
             {entry('potLife', 'Pot life', 'minutes')}
             {entry('pace', 'You need for one coat', 'minutes')}
           </div>
-          {read.mix && coatLitres !== undefined && <CoatMix of={read.mix} litres={coatLitres} />}
+          {read.mix && plan && <CoatMix of={read.mix} litres={plan.amount.value.coats[0]?.likely ?? 0} />}
           <h3>What is a rest good for?</h3>
           <Choice
             label="Left of"

@@ -1,9 +1,8 @@
-import type { Piece } from '../../store/records/piece.ts';
 import { Tick } from '../../ui/fields.tsx';
 import type { FormProps } from './form-props.ts';
 
 /** Other pieces that get the same coats on the same days, out of the same cans. */
-export function OtherPieces({ form, change, piece, all }: FormProps & { piece: Piece; all: readonly Piece[] }) {
+export function OtherPieces({ form, change, piece, all }: FormProps) {
   const others = all.filter(({ id, finishedAt }) => id !== piece.id && finishedAt === undefined);
   if (others.length === 0) return null;
   return (

@@ -53,7 +53,7 @@ export function PlanScreen({ piece, all, onStarted }: Props) {
     problem: at(entry),
     onInput: (typed: string) => change({ [entry]: typed }),
   });
-  const props = { form, read, at, field, change };
+  const props = { form, read, plan: isProblem(plan) ? undefined : plan, piece, all, at, field, change };
 
   const start = async () => {
     if (isProblem(started)) return;
@@ -92,15 +92,15 @@ export function PlanScreen({ piece, all, onStarted }: Props) {
           <AmountAnswer plan={plan} read={read} />
         )}
       </div>
-      <KindEntries {...props} hasInside={!isProblem(plan) && plan.area.value.total.inside > 0} />
+      <KindEntries {...props} />
       <Containers {...props} />
-      <Sides piece={piece} />
+      <Sides {...props} />
       <Shapes {...props} />
       <CanEntries {...props} />
       <AirEntries {...props} />
-      <MixEntries {...props} coatLitres={isProblem(plan) ? undefined : plan.amount.value.coats[0]?.likely} />
+      <MixEntries {...props} />
       <ScheduleEntries {...props} />
-      <OtherPieces {...props} piece={piece} all={all} />
+      <OtherPieces {...props} />
       <section class="card">
         <h2>Before you open the can</h2>
         <ul class="before-can">

@@ -72,7 +72,7 @@ export function RunScreen({ finish, pieces, onAgain }: Props) {
         );
       }}
     >
-      <ThisFinish finish={finish} piece={piece} running={running} onAgain={onAgain} />
+      <ThisFinish finish={finish} piece={piece} onAgain={onAgain} />
     </StepFlow>
   );
 }

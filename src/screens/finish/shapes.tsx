@@ -6,43 +6,41 @@ import type { FormProps } from './form-props.ts';
 
 /** Shapes that no list of sizes tells: turned legs, mouldings. Added by hand. */
 export function Shapes({ form, at, change }: FormProps) {
-  const replace = (index: number, part: Partial<ShapeText>) =>
-    change({ shapes: form.shapes.map((one, other) => (other === index ? { ...one, ...part } : one)) });
+  const { shapes } = form;
+  const replace = (index: number, shape: ShapeText) => change({ shapes: shapes.with(index, shape) });
   return (
-    <details class="card" open={form.shapes.length > 0}>
+    <details class="card" open={shapes.length > 0}>
       <summary>Turned legs, mouldings, other shapes</summary>
       <p class="soft">Round work: around it times along it. A moulding: a strip of paper along its profile.</p>
-      {form.shapes.map((shape, index) => (
+      {shapes.map((shape, index) => (
         <fieldset class="sides">
           <legend>{shape.name.trim() || `Shape ${index + 1}`}</legend>
           <div class="fields">
-            <TextField label="Shape" value={shape.name} onInput={(name) => replace(index, { name })} />
+            <TextField label="Shape" value={shape.name} onInput={(name) => replace(index, { ...shape, name })} />
             <NumberField
               label="Area of one"
               hint={units.value.unit === 'in' ? 'ft²' : 'm²'}
               value={shape.area}
               problem={at(`shapes.${index}.areaM2`)}
-              onInput={(area) => replace(index, { area })}
+              onInput={(area) => replace(index, { ...shape, area })}
             />
             <NumberField
               label="How many"
               value={shape.count}
               problem={at(`shapes.${index}.count`)}
-              onInput={(count) => replace(index, { count })}
+              onInput={(count) => replace(index, { ...shape, count })}
             />
             <Pick
               label="It is"
               value={shape.treatment}
               options={optionsOf({ shown: 'shown', inside: 'inside', bare: 'bare' })}
-              onInput={(treatment) => replace(index, { treatment })}
+              onInput={(treatment) => replace(index, { ...shape, treatment })}
             />
           </div>
-          <Button onClick={() => change({ shapes: form.shapes.filter((_, other) => other !== index) })}>Delete</Button>
+          <Button onClick={() => change({ shapes: shapes.toSpliced(index, 1) })}>Delete</Button>
         </fieldset>
       ))}
-      <Button
-        onClick={() => change({ shapes: [...form.shapes, { name: '', area: '', count: '1', treatment: 'shown' }] })}
-      >
+      <Button onClick={() => change({ shapes: [...shapes, { name: '', area: '', count: '1', treatment: 'shown' }] })}>
         Add a shape
       </Button>
     </details>

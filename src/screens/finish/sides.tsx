@@ -1,9 +1,9 @@
-import type { Piece } from '../../store/records/piece.ts';
 import { Button } from '../../ui/button.tsx';
 import { keepSides, SidePicks } from '../piece/side-picks.tsx';
+import type { FormProps } from './form-props.ts';
 
 /** What each part's faces, edges and ends get; kept with the piece. */
-export function Sides({ piece }: { piece: Piece }) {
+export function Sides({ piece }: FormProps) {
   return (
     <details class="card">
       <summary>Which surfaces: shown, inside or bare</summary>

@@ -1,4 +1,3 @@
-import type { Glueup } from '../../store/records/glueup.ts';
 import { adhesives } from '../../tables/adhesives.ts';
 import { NumberField, Pick } from '../../ui/fields.tsx';
 import { degreesSign } from '../../ui/temperature.ts';
@@ -8,7 +7,7 @@ import type { FormProps } from './setup-form.tsx';
 const options = adhesives.map(({ id, name }) => ({ value: id, label: name }));
 
 /** Which kind of glue, and how warm the shop is. */
-export function AdhesiveEntries({ form, change, entry, glueups }: FormProps & { glueups: readonly Glueup[] }) {
+export function AdhesiveEntries({ form, change, entry, glueups }: FormProps) {
   return (
     <div class="fields">
       <Pick

@@ -7,29 +7,20 @@ import { Say } from '../../ui/say.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
 import { ClampDrawing } from './clamp-drawing.tsx';
 import { hasStraps } from './clamp-force.ts';
-import type { GlueForm } from './glue-form.ts';
-import type { ClampPlan, GluePlan } from './plan-glue-up.ts';
+import type { ClampPlan } from './plan-glue-up.ts';
 import type { ReadGlue } from './read-glue-form.ts';
-
-interface Props {
-  form: GlueForm;
-  read: ReadGlue;
-  plan: GluePlan;
-}
+import type { FormProps } from './setup-form.tsx';
 
 /** How many clamps, where they go, and what is short on the rack. */
-export function ClampAnswer({ form, read, plan: { clamps } }: Props) {
-  if (form.meets === 'mitre-case' || form.meets === 'mitre-frame') return <Mitres form={form} read={read} />;
+export function ClampAnswer({ read, plan: { clamps } }: FormProps) {
+  if (read.meets === 'mitre-case' || read.meets === 'mitre-frame') return <Mitres of={read} />;
   if (!clamps) return <p class="soft">Pick the wood to see how many.</p>;
   if (isProblem(clamps)) return <Reason of={clamps} />;
   const { pressure, needed, owned } = clamps;
   const length = Math.max(...read.seams.map((seam) => seam.length));
   return (
     <>
-      <p>
-        {form.meets === 'edge' ? 'Across the panel' : 'Along the longest joint'}, above and below by turns. The{' '}
-        {needed.value.by === 'spread' ? 'spread of pressure' : 'force'} decides.
-      </p>
+      <p>{read.meets === 'edge' ? 'Across the panel' : 'Along the longest joint'}, above and below by turns.</p>
       <ClampDrawing length={length} clamps={needed.value.clamps} across={read.across} />
       <Owned of={owned} />
       <ShowWorking label="How the clamps are worked out" of={needed.working} />
@@ -53,13 +44,13 @@ function Owned({ of: { take, missing, missingForce, helps } }: { of: ClampPlan['
 }
 
 /** Mitres want pressing across the joint itself, or they slide open. */
-function Mitres({ form, read }: Pick<Props, 'form' | 'read'>) {
+function Mitres({ of: { meets, seams } }: { of: ReadGlue }) {
   const advice = mitreClamping({
-    kind: form.meets === 'mitre-case' ? 'case' : 'frame',
-    width: Math.max(0, ...read.seams.map((seam) => seam.length)),
+    kind: meets === 'mitre-case' ? 'case' : 'frame',
+    width: Math.max(0, ...seams.map((seam) => seam.length)),
     hasStraps: hasStraps(shop.value.clamps),
   });
-  return isProblem(advice) ? null : <Phrases of={advice.todo} />;
+  return isProblem(advice) ? null : <Phrases of={advice} />;
 }
 
 const Phrases = ({ of: phrases }: { of: readonly Phrase[] }) => (

@@ -88,7 +88,7 @@ export function DayPlanScreen() {
         {hour('Until', until, from + 1, 24, (value) => hours.set({ from, until: value }))}
       </div>
       <p class="soft small">
-        With the glue of your last glue-up, in the air there is, alone, at your pace. Glue sets outside these hours too.
+        With your last glue in today’s air, alone, at your pace. Glue sets outside these hours too.
       </p>
     </Screen>
   );

@@ -3,11 +3,10 @@ import { NumberField, TextField } from '../../ui/fields.tsx';
 import { degreesSign, fromCelsius } from '../../ui/temperature.ts';
 import type { LabelEntry } from './glue-form.ts';
 import { labelText, labelUnits } from './label-times.ts';
-import type { ReadGlue } from './read-glue-form.ts';
 import type { FormProps } from './setup-form.tsx';
 
 /** What the label says: it goes before the table, and is kept for this kind. */
-export function LabelEntries({ form: { label }, change, trouble, read: { adhesive } }: FormProps & { read: ReadGlue }) {
+export function LabelEntries({ form: { label }, change, trouble, read: { adhesive } }: FormProps) {
   const entry = (name: LabelEntry, field: string = name) => ({
     value: label[name] ?? '',
     problem: trouble(`label.${field}`),

@@ -8,10 +8,15 @@ const tools = optionsOf<GlueTool>({ bottle: 'Bottle', brush: 'Brush', roller: 'R
 const hands = optionsOf({ 1: 'Alone', 2: 'Two' });
 
 /** What the clamps and the time rest on besides the seams. */
-export function MoreEntries({ form, change, entry, first }: FormProps & { first: readonly string[] }) {
+export function MoreEntries({ form, change, entry, piece }: FormProps) {
   return (
     <>
-      <SpeciesPick label="Wood" value={form.species} first={first} onInput={(species) => change({ species })} />
+      <SpeciesPick
+        label="Wood"
+        value={form.species}
+        first={piece?.parts.map(({ species }) => species) ?? []}
+        onInput={(species) => change({ species })}
+      />
       {form.meets === 'edge' && (
         <div class="fields">
           <LengthField label="Width across" {...entry('across')} />

@@ -1,10 +1,8 @@
 import { useDraft } from '../../app/draft.ts';
-import { offerUndo } from '../../app/notices.ts';
+import { removeRun } from '../../app/remove-run.ts';
 import { go } from '../../app/routes.ts';
 import { glueups } from '../../store/glueups.ts';
 import type { Glueup } from '../../store/records/glueup.ts';
-import { remove } from '../../store/remove.ts';
-import { timers } from '../../store/timers.ts';
 import { Button } from '../../ui/button.tsx';
 import { clockTime } from '../../ui/clock-time.ts';
 import { TextField } from '../../ui/fields.tsx';
@@ -22,18 +20,9 @@ export function RunLog({ glueup, now }: { glueup: Glueup; now: number }) {
       // Not stored: the shell keeps and shows it; the words stay in the entry.
     }
   };
-  const drop = async () => {
-    try {
-      const running = await timers.where('for.id', glueup.id);
-      const { undo } = await remove([
-        { kind: 'glueup', id: glueup.id },
-        ...running.map(({ id }) => ({ kind: 'timer' as const, id })),
-      ]);
-      go('glue');
-      offerUndo(`${glueup.name} deleted.`, undo);
-    } catch {
-      // Not deleted: the shell says why.
-    }
+  const drop = () => {
+    go('glue');
+    void removeRun('glueup', glueup.id, `${glueup.name} deleted.`);
   };
   return (
     <section class="card" aria-label="Log">

@@ -14,8 +14,8 @@ import { AdhesiveEntries } from './adhesive-entries.tsx';
 import type { GlueForm } from './glue-form.ts';
 import { PlanAnswer } from './plan-answer.tsx';
 import { PlanDetails } from './plan-details.tsx';
-import { planGlueUp } from './plan-glue-up.ts';
-import { coreProblem, readGlueForm } from './read-glue-form.ts';
+import { type GluePlan, planGlueUp } from './plan-glue-up.ts';
+import { coreProblem, type ReadGlue, readGlueForm } from './read-glue-form.ts';
 import { SeamEntries } from './seam-entries.tsx';
 import { StagePick } from './stage-pick.tsx';
 import type { Progress } from './stage-progress.ts';
@@ -23,8 +23,20 @@ import type { PieceStage } from './stages-of-piece.ts';
 import { startedGlueUp } from './started-glue-up.ts';
 import { storeStart } from './write-glue-up.ts';
 
-export interface FormProps {
+/** What the piece and the records say. */
+interface Props {
+  piece: Piece | undefined;
+  stages: readonly PieceStage[];
+  progress: Progress;
+  glueups: readonly Glueup[];
+  initial: GlueForm;
+}
+
+/** What each part of the form gets: what it rests on, the form as typed and as read, and how to change it. */
+export interface FormProps extends Props {
   readonly form: GlueForm;
+  readonly read: ReadGlue;
+  readonly plan: GluePlan;
   change(part: Partial<GlueForm>): void;
   /** What is wrong with one entry, by its path. */
   trouble(entry: string): Problem | undefined;
@@ -36,16 +48,9 @@ export interface FormProps {
   };
 }
 
-interface Props {
-  piece: Piece | undefined;
-  stages: readonly PieceStage[];
-  progress: Progress;
-  glueups: readonly Glueup[];
-  initial: GlueForm;
-}
-
 /** Before the glue: what is glued, with what, and whether time, glue and clamps are enough. */
-export function SetupForm({ piece, stages, progress, glueups, initial }: Props) {
+export function SetupForm(given: Props) {
+  const { piece, initial } = given;
   const draft = useDraft<GlueForm>(`glue-form-2-${piece?.id ?? 'new'}`, initial);
   const [tried, setTried] = useState(false);
   const form = draft.value;
@@ -73,7 +78,10 @@ export function SetupForm({ piece, stages, progress, glueups, initial }: Props) 
   const trouble = (entry: string) =>
     read.problems.get(entry) ?? (tried ? read.missing.get(entry) : undefined) ?? coreProblem(plan, entry);
   const props: FormProps = {
+    ...given,
     form,
+    read,
+    plan,
     change,
     trouble,
     entry: (name) => ({ value: form[name], problem: trouble(name), onInput: (text) => change({ [name]: text }) }),
@@ -90,10 +98,10 @@ export function SetupForm({ piece, stages, progress, glueups, initial }: Props) 
     >
       <PlanAnswer plan={plan} />
       {tried && <Trouble of={first} />}
-      <StagePick {...props} piece={piece} stages={stages} progress={progress} glueups={glueups} />
+      <StagePick {...props} />
       <SeamEntries {...props} />
-      <AdhesiveEntries {...props} glueups={glueups} />
-      <PlanDetails {...props} piece={piece} read={read} plan={plan} />
+      <AdhesiveEntries {...props} />
+      <PlanDetails {...props} />
     </Screen>
   );
 }

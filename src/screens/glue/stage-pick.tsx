@@ -1,21 +1,12 @@
-import { routeTo } from '../../app/routes.ts';
-import type { Glueup } from '../../store/records/glueup.ts';
-import type { Piece } from '../../store/records/piece.ts';
+import { useNow } from '../../app/now.ts';
 import { Pick, TextField } from '../../ui/fields.tsx';
 import { emptySeam, withStage } from './glue-form.ts';
+import { RunningList, runningOf } from './running-list.tsx';
 import type { FormProps } from './setup-form.tsx';
-import type { Progress } from './stage-progress.ts';
 import type { PieceStage } from './stages-of-piece.ts';
 
-interface Props extends FormProps {
-  piece: Piece | undefined;
-  stages: readonly PieceStage[];
-  progress: Progress;
-  glueups: readonly Glueup[];
-}
-
 /** Which stage is glued: those of the piece in their order, or one by another name. */
-export function StagePick({ form, change, entry, piece, stages, progress, glueups }: Props) {
+export function StagePick({ form, change, entry, piece, stages, progress, glueups }: FormProps) {
   const chosen = stages.find(({ id }) => id === form.stage);
   const waitsFor = (stage: PieceStage) =>
     stages.filter(({ id }) => stage.needs.includes(id) && !progress.ready.has(id)).map(({ name }) => name);
@@ -24,19 +15,11 @@ export function StagePick({ form, change, entry, piece, stages, progress, glueup
     if (progress.begun.has(stage.id)) return ' (begun)';
     return waitsFor(stage).length > 0 ? ' (waits)' : '';
   };
+  const now = useNow();
   const open = glueups.filter((one) => piece && one.pieceId === piece.id && one.restedAt === undefined);
   return (
     <>
-      {open.length > 0 && (
-        <ul class="rows" aria-label="Begun for this piece">
-          {open.map(({ id, name, unclampedAt }) => (
-            <li>
-              <a href={routeTo('glue', id)}>{name}</a>
-              <span class="soft small">{unclampedAt === undefined ? 'in the glue' : 'resting'}</span>
-            </li>
-          ))}
-        </ul>
-      )}
+      <RunningList of={runningOf(open, now)} />
       {stages.length > 0 && (
         <Pick
           label="What is glued"

@@ -10,9 +10,7 @@ export function TimeAnswer({ plan: { time, times } }: { plan: GluePlan }) {
   return (
     <>
       {time.spread.value.fit !== 'fits' && <Split time={time} />}
-      <p class="soft small">
-        {hasLearnt(shop.value) ? 'At the pace of your dry runs.' : 'At an unhurried pace. A dry run shows your own.'}
-      </p>
+      <p class="soft small">{hasLearnt(shop.value) ? 'At the pace of your dry runs.' : 'At an unhurried pace.'}</p>
       <ShowWorking label="How the time is worked out" of={time.spread.working} />
       <ShowWorking label="How the glue’s times are worked out" of={times.working} />
     </>

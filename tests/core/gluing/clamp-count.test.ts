@@ -14,7 +14,6 @@ describe('clampCount', () => {
       force: 24000,
       clamps: 12,
       spacing: 100,
-      by: 'force',
       leastForSpread: 1,
     });
     expect(solved(clampCount({ ...work, clampForce: 1999 })).value.clamps).toBe(13);
@@ -26,12 +25,11 @@ describe('clampCount', () => {
     const strong = { ...work, clampForce: 10000 };
     // 2 x 50 mm a clamp: 12 of them.
     const narrow = solved(clampCount({ ...strong, outerBoard: 50 })).value;
-    expect(narrow).toMatchObject({ clamps: 12, spacing: 100, by: 'spread' });
+    expect(narrow).toMatchObject({ clamps: 12, spacing: 100 });
     expect(solved(clampCount({ ...strong, outerBoard: 50, caul: 50 })).value).toMatchObject({
       clamps: 6,
-      by: 'spread',
     });
-    expect(solved(clampCount({ ...strong, outerBoard: 300 })).value).toMatchObject({ clamps: 3, by: 'force' });
+    expect(solved(clampCount({ ...strong, outerBoard: 300 })).value).toMatchObject({ clamps: 3 });
   });
   it('always has force enough, none to spare, and no gap wider than the spread', () => {
     fc.assert(
