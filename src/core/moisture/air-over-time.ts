@@ -4,7 +4,7 @@ import { count, percent, seconds } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
 import { type Air, equilibriumMoisture } from './equilibrium-moisture.ts';
 
-/** Wood follows the air over weeks: older readings than this don't count. */
+/** Wood follows the air over weeks: older readings than this say nothing of where it is going now. */
 const monthSeconds = 30 * 86_400;
 
 /**
@@ -12,40 +12,48 @@ const monthSeconds = 30 * 86_400;
  *
  * @param readings in any order; at in milliseconds since 1970, temperature in degrees Celsius, relative humidity in
  *   percent
- * @returns moisture content in percent, over the 30 days up to the newest reading
- * @valid as `equilibriumMoisture`; the more evenly the readings are spread, the better the mean
- * @errors a `Problem` on `readings` when there is none, or on what is wrong with one of them
- * @example airOverTime([{ at: 0, celsius: 21.1, humidity: 50 }, { at: 7 * 864e5, celsius: 21.1, humidity: 38 }])
+ * @param now in milliseconds since 1970
+ * @returns moisture content in percent, over the last 30 days
+ * @valid as `equilibriumMoisture`; the more evenly the readings are spread, the better the mean. Readings more than 30
+ *   days old, or from a clock that was as far ahead, don't count
+ * @errors a `Problem` on `readings` when there is none, or none that counts, or on what is wrong with one of them
+ * @example airOverTime([{ at: 0, celsius: 21.1, humidity: 50 }, { at: 7 * 864e5, celsius: 21.1, humidity: 38 }], 8 * 864e5)
  *   // => { value: 8.3 }
- * @source Wood handbook (FPL-GTR-190), Eq. 4-5; the mean over a month is an assumption
+ * @source Wood handbook (FPL-GTR-190), Eq. 4-5; the mean over a month, and that older readings don't count, are assumptions
  */
-export function airOverTime(readings: readonly (Air & { readonly at: number })[]): Outcome<Worked> {
-  const newest = Math.max(...readings.map(({ at }) => at));
-  const recent = readings.filter(({ at }) => newest - at <= monthSeconds * 1000).map((air) => equilibriumMoisture(air));
-  const wrong = recent.find(isProblem);
+export function airOverTime(readings: readonly (Air & { readonly at: number })[], now: number): Outcome<Worked> {
+  if (readings.length === 0) return problem('readings', 'No reading of the air yet.');
+  const age = (at: number) => Math.abs(now - at) / 1000;
+  const recent = readings.filter(({ at }) => age(at) <= monthSeconds);
+  const newest = seconds(Math.min(...readings.map(({ at }) => age(at))));
+  const time = seconds(monthSeconds);
+  if (recent.length === 0) return problem('readings', 'The air was last read {newest} ago: read it again.', { newest });
+  const found = recent.map((air) => equilibriumMoisture(air));
+  const wrong = found.find(isProblem);
   if (wrong) return wrong;
-  const sound = recent.flatMap((one) => (isProblem(one) ? [] : one));
-  const [first] = sound;
-  if (!first) return problem('readings', 'No reading of the air yet.');
-  if (sound.length === 1) return first;
-  const value = sound.reduce((sum, one) => sum + one.value, 0) / sound.length;
+  const sound = found as readonly Worked[];
+  const values = sound.map((one) => one.value);
+  const value = values.reduce((sum, one) => sum + one, 0) / values.length;
+  const mean = {
+    finds: 'equilibrium moisture',
+    by: phrase('mean of {readings} readings within {time} by the sorption equation, {least} to {most}', {
+      readings: count(values.length),
+      time,
+      least: percent(Math.min(...values)),
+      most: percent(Math.max(...values)),
+    }),
+    gives: percent(value),
+  };
+  const working = sound[0]?.working;
   return {
     value,
     working: {
-      steps: [
-        {
-          finds: 'equilibrium moisture',
-          by: phrase('mean of {readings} readings within {time} by the sorption equation, {least} to {most}', {
-            readings: count(sound.length),
-            time: seconds(monthSeconds),
-            least: percent(Math.min(...sound.map((one) => one.value))),
-            most: percent(Math.max(...sound.map((one) => one.value))),
-          }),
-          gives: percent(value),
-        },
-      ],
-      ...(first.working.holds && { holds: first.working.holds }),
-      sources: [...first.working.sources, 'assumption'],
+      steps: values.length > 1 ? [mean] : (working?.steps ?? []),
+      holds: phrase('Readings of the last {time}, the newest {newest} old; species differ by about half a percent.', {
+        time,
+        newest,
+      }),
+      sources: [...(working?.sources ?? []), 'assumption'],
     },
   };
 }

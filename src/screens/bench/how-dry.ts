@@ -16,7 +16,7 @@ export async function howDry(
   shop: Pick<Shop, 'air' | 'driedFor'>,
   now: number,
 ): Promise<Omit<Answers, 'now'>> {
-  const { verdict } = dryingIn(shop);
+  const { verdict } = dryingIn(shop, now);
   const drying: { board: Board; until: number }[] = [];
   const over: Board[] = [];
   // A date takes two readings.
@@ -26,7 +26,7 @@ export async function howDry(
   for (const [at, board] of read.entries()) {
     // Of thousands the screen must not notice.
     if (at % 200 === 199) await new Promise((done) => setTimeout(done));
-    const { found } = verdict(board, now);
+    const { found } = verdict(board);
     if (isProblem(found) || found.value.state === 'ready') continue;
     const { expectedAt } = found.value;
     if (expectedAt === undefined) continue;

@@ -58,7 +58,7 @@ function NothingYet({ piece }: { piece: Piece }) {
 
 function Movement({ piece, stock }: { piece: Piece; stock: StockReading | null }) {
   const [view, setView] = useState<View>('joints');
-  const seasons = seasonsOfPiece(piece, shop.value, stock);
+  const seasons = seasonsOfPiece(piece, shop.value, stock, Date.now());
   const moisture = isProblem(seasons) ? undefined : seasons.value;
   return (
     <Screen

@@ -3,6 +3,7 @@ import type { Worked } from '../../core/answer/worked.ts';
 import { airOverTime } from '../../core/moisture/air-over-time.ts';
 import { seasonMoisture } from '../../core/movement/season-moisture.ts';
 import type { Seasons } from '../../core/movement/seasons.ts';
+import { latestAir } from '../../store/records/air-now.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import type { Shop } from '../../store/records/shop.ts';
 import { interiorTargets } from '../../tables/interior-targets.ts';
@@ -25,7 +26,8 @@ export interface PieceSeasons extends Seasons {
 export function seasonsOfPiece(
   piece: Pick<Piece, 'reading' | 'climate'>,
   shop: Pick<Shop, 'climate' | 'air'>,
-  stock?: StockReading | null,
+  stock: StockReading | null | undefined,
+  now: number,
 ): Outcome<Worked<PieceSeasons>> {
   const moisture = seasonMoisture(climateOf(piece, shop));
   if (isProblem(moisture)) return moisture;
@@ -34,11 +36,11 @@ export function seasonsOfPiece(
   const read = (percent: number, from: string) => ({ value: { ...value, today: percent, from }, working });
   if (stock && !(reading && reading.at > stock.at)) return read(stock.percent, `${stock.board}, ${day(stock.at)}`);
   if (reading) return read(reading.percent, `as typed, ${day(reading.at)}`);
-  const air = airOverTime(shop.air ?? []);
+  const air = airOverTime(shop.air ?? [], now);
   if (isProblem(air)) return read(assumedToday, 'assumed');
   const today = air.working.steps.map((step) => ({ ...step, finds: 'moisture today, by the shop’s air' }));
   return {
-    value: { ...value, today: air.value, from: 'by the shop’s air' },
+    value: { ...value, today: air.value, from: `by the shop’s air, ${day(latestAir(shop)?.at ?? now)}` },
     working: { ...working, steps: [...today, ...working.steps], sources: air.working.sources },
   };
 }

@@ -13,7 +13,7 @@ import { SheetPart } from './sheet-part.tsx';
 
 /** Each joint with its verdict, and the slots of those that must move. */
 export function JointsOnSheet({ piece }: { piece: Piece }) {
-  const seasons = seasonsOfPiece(piece, shop.value, useStock(piece));
+  const seasons = seasonsOfPiece(piece, shop.value, useStock(piece), Date.now());
   return (
     <SheetPart title="Joints" missing="None listed yet.">
       {piece.joints.length > 0 &&

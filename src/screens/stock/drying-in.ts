@@ -6,16 +6,16 @@ import type { Shop } from '../../store/records/shop.ts';
 import { correctedReadings } from './corrected-readings.ts';
 import { targetById } from './moisture-targets.ts';
 
-/** How boards are judged in this shop: the band for where pieces will live, what its air holds wood at, and the verdict. */
-export function dryingIn({ air = [], driedFor }: Pick<Shop, 'air' | 'driedFor'>) {
+/** How boards are judged in this shop now: the band for where pieces will live, what its air holds wood at, and the verdict. */
+export function dryingIn({ air = [], driedFor }: Pick<Shop, 'air' | 'driedFor'>, now: number) {
   const target = targetById(driedFor);
-  const equilibrium = airOverTime(air);
+  const equilibrium = airOverTime(air, now);
   const holdsAt = isProblem(equilibrium) ? undefined : equilibrium;
   return {
     target,
     holdsAt,
-    /** Whether a board is dry enough, by its readings; ms since the epoch. */
-    verdict(board: Pick<Board, 'readings'>, now: number) {
+    /** Whether a board is dry enough, by its readings. */
+    verdict(board: Pick<Board, 'readings'>) {
       const readings = correctedReadings(board);
       const found = dryingVerdict({
         readings,

@@ -5,6 +5,7 @@ import { celsius as inCelsius, percent as inPercent } from '../../core/answer/qu
 import { resultOf } from '../../core/answer/result-of.ts';
 import type { DryingState } from '../../core/moisture/drying-verdict.ts';
 import { boards } from '../../store/boards.ts';
+import { latestAir } from '../../store/records/air-now.ts';
 import type { Board } from '../../store/records/board.ts';
 import { editShop } from '../../store/shop.ts';
 import { Amount } from '../../ui/amount.tsx';
@@ -30,9 +31,10 @@ const looks: Record<DryingState, readonly [name: string, look: string]> = {
 
 /** Whether the board is dry enough for where the piece will live, from its readings over time. */
 export function Moisture({ board }: { board: Board }) {
-  const { target, holdsAt, verdict: judge } = dryingIn(shop.value);
-  const { readings, found } = judge(board, Date.now());
+  const { target, holdsAt, verdict: judge } = dryingIn(shop.value, Date.now());
+  const { readings, found } = judge(board);
   const latest = readings.at(-1);
+  const air = latestAir(shop.value);
   const verdict = isProblem(found) ? undefined : found.value;
   const [name, look] = looks[verdict?.state ?? 'ready'];
   return (
@@ -85,7 +87,7 @@ export function Moisture({ board }: { board: Board }) {
           <b>
             <Amount of={resultOf(holdsAt)} />
           </b>
-          .
+          {air && `, last read ${day(air.at)}`}.
         </p>
       )}
       {holdsAt && <ShowWorking of={holdsAt.working} />}

@@ -10,6 +10,7 @@ import type { AirReading, Shop } from '../../store/records/shop.ts';
 import { changeShop, editShop } from '../../store/shop.ts';
 import { Amount } from '../../ui/amount.tsx';
 import { Answer } from '../../ui/answer.tsx';
+import { Reason } from '../../ui/reason.tsx';
 import { badTemperature, degreesSign, toCelsius } from '../../ui/temperature.ts';
 import { MoistureChart } from './moisture-chart.tsx';
 import { targetById } from './moisture-targets.ts';
@@ -27,15 +28,17 @@ const withAir = (edit: (now: Shop['air']) => readonly AirReading[]) => (now: Sho
 /** The air of the shop over time, and what it holds wood at. */
 export function ShopAir() {
   const { air = [], driedFor } = shop.value;
-  const found = airOverTime(air);
+  const found = airOverTime(air, Date.now());
   const history = air
     .map((reading) => ({ at: reading.at, equilibrium: equilibriumMoisture(reading) }))
     .flatMap(({ at, equilibrium }) => (isProblem(equilibrium) ? [] : { at, percent: equilibrium.value }))
     .sort((a, b) => a.at - b.at);
   return (
     <StockPart question="What does the air in the shop do to wood?">
-      {isProblem(found) ? (
+      {air.length === 0 ? (
         <p>Read thermometer and hygrometer now and then: drying, glue and finish go by them.</p>
+      ) : isProblem(found) ? (
+        <Reason of={found} />
       ) : (
         <Answer label="It holds wood at" of={inPercent(found.value)} working={found.working} />
       )}

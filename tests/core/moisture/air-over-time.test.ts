@@ -6,8 +6,9 @@ import { outside } from '../../setup/outside.ts';
 
 const day = 86_400_000;
 
+/** On the day of the newest reading. */
 function found(...readings: Parameters<typeof airOverTime>[0]) {
-  const answer = airOverTime(readings);
+  const answer = airOverTime(readings, Math.max(...readings.map(({ at }) => at)));
   if (isProblem(answer)) throw new Error(answer.message.text);
   return answer;
 }
@@ -54,8 +55,25 @@ test('the working says how many readings it rests on and how far they lie apart'
   });
 });
 
+test('a reading counts for thirty days, and says how old it is; then it is a problem that says so', () => {
+  const readings = [at(0, 65), at(40, 50)];
+  expect(airOverTime(readings, 70 * day)).toMatchObject({
+    value: expect.closeTo(9.2, within),
+    working: {
+      holds: { quantities: { newest: { value: 30 * 86_400 } } },
+      sources: expect.arrayContaining(['assumption']),
+    },
+  });
+  expect(airOverTime(readings, 70 * day + 1)).toMatchObject({
+    field: 'readings',
+    message: { quantities: { newest: { value: expect.closeTo(30 * 86_400, 0) } } },
+  });
+  // Read under a clock that was a year ahead.
+  expect(airOverTime([at(40, 50), at(405, 65)], 41 * day)).toMatchObject({ value: expect.closeTo(9.2, within) });
+});
+
 test('no reading, and a reading that can’t be, are problems', () => {
-  expect(airOverTime([])).toMatchObject({ kind: 'problem', field: 'readings' });
-  expect(airOverTime([at(0, 50), at(1, 120)])).toMatchObject({ kind: 'problem', field: 'humidity' });
-  expect(airOverTime([{ at: 0, celsius: Number.NaN, humidity: 50 }])).toMatchObject({ field: 'celsius' });
+  expect(airOverTime([], 0)).toMatchObject({ kind: 'problem', field: 'readings' });
+  expect(airOverTime([at(0, 50), at(1, 120)], day)).toMatchObject({ kind: 'problem', field: 'humidity' });
+  expect(airOverTime([{ at: 0, celsius: Number.NaN, humidity: 50 }], 0)).toMatchObject({ field: 'celsius' });
 });

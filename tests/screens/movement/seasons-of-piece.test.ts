@@ -12,7 +12,7 @@ const piece: Piece = { id: 'p', created: 0, updated: 0, revision: 1, name: 'ches
 const shop = { climate: { dry: { celsius: 21.1, humidity: 35 }, damp: { celsius: 21.1, humidity: 65 } } };
 
 test('moisture of the seasons comes from the shop’s air, today’s from the reading', () => {
-  const found = seasonsOfPiece({ ...piece, reading: { at: 0, percent: 9.5 } }, shop);
+  const found = seasonsOfPiece({ ...piece, reading: { at: 0, percent: 9.5 } }, shop, null, 0);
   if (isProblem(found)) throw new Error(found.message.text);
   expect(found.value.today).toBe(9.5);
   // Printed to 0.1.
@@ -27,25 +27,36 @@ test('moisture of the seasons comes from the shop’s air, today’s from the re
 });
 
 test('without a reading the wood is taken at what most rooms hold', () => {
-  const found = seasonsOfPiece(piece, shop);
+  const found = seasonsOfPiece(piece, shop, null, 0);
   expect(isProblem(found) ? found : found.value.today).toBe(8);
 });
 
 test('unread wood is where the shop’s air takes it, and the working says so; a reading of the wood itself goes before', () => {
   const airy = { ...shop, air: [{ at: 0, celsius: 21.1, humidity: 50 }] };
-  const found = seasonsOfPiece(piece, airy);
+  const found = seasonsOfPiece(piece, airy, null, 0);
   if (isProblem(found)) throw new Error(found.message.text);
   // Wood handbook (FPL-GTR-190), Table 4-2 at 70 °F: 9.2 % at 50 %; recalled, printed to 0.1.
   expect(Math.abs(found.value.today - 9.2)).toBeLessThan(0.1);
   expect(found.working.steps.map(({ finds }) => finds)).toContain('moisture today, by the shop’s air');
-  expect(seasonsOfPiece({ ...piece, reading: { at: 0, percent: 7 } }, airy)).toMatchObject({ value: { today: 7 } });
+  expect(seasonsOfPiece({ ...piece, reading: { at: 0, percent: 7 } }, airy, null, 0)).toMatchObject({
+    value: { today: 7 },
+  });
+});
+
+test('air that was read last year says nothing of today: what most rooms hold is taken', () => {
+  const airy = { ...shop, air: [{ at: 0, celsius: 21.1, humidity: 65 }] };
+  const day = 86_400_000;
+  expect(seasonsOfPiece(piece, airy, null, 30 * day)).toMatchObject({
+    value: { from: expect.stringContaining('1970') },
+  });
+  expect(seasonsOfPiece(piece, airy, null, 365 * day)).toMatchObject({ value: { today: 8, from: 'assumed' } });
 });
 
 test('the newest of what was typed in and what the stock read is today’s, and says where it comes from', () => {
   const today = (typedAt: number | undefined, readAt: number | undefined) => {
     const reading = typedAt === undefined ? {} : { reading: { at: typedAt, percent: 9.5 } };
     const stock = readAt === undefined ? null : { at: readAt, percent: 7.1, board: 'board C3' };
-    const found = seasonsOfPiece({ ...piece, ...reading }, shop, stock);
+    const found = seasonsOfPiece({ ...piece, ...reading }, shop, stock, 0);
     return isProblem(found) ? undefined : ([found.value.today, found.value.from.split(',')[0]] as const);
   };
   expect(today(undefined, 5)).toEqual([7.1, 'board C3']);
@@ -56,7 +67,7 @@ test('the newest of what was typed in and what the stock read is today’s, and 
 
 test('seasons the wrong way round are a problem', () => {
   const turned = { climate: { dry: shop.climate.damp, damp: shop.climate.dry } };
-  expect(isProblem(seasonsOfPiece(piece, turned))).toBe(true);
+  expect(isProblem(seasonsOfPiece(piece, turned, null, 0))).toBe(true);
 });
 
 test('a piece starts at the first preset or the shop’s place, has its own from then on, and each preset is known again', () => {

@@ -18,4 +18,6 @@ test('after a day it says nothing of now', () => {
   expect(airNow({ air }, 54 * hour)?.celsius).toBe(16);
   expect(airNow({ air }, 54 * hour + 1)).toBeUndefined();
   expect(airNow({}, 0)).toBeUndefined();
+  // Read under a clock that was a year ahead.
+  expect(airNow({ air: [...air, { at: 9_000 * hour, celsius: 30, humidity: 50 }] }, 54 * hour)?.celsius).toBe(16);
 });
