@@ -39,7 +39,7 @@ const noise = 0.06;
 
 /** The boards that pass, in the order they came. */
 export function filterRack(boards: readonly Board[], filter: RackFilter): Board[] {
-  const words = filter.search.toLowerCase().split(/\s+/);
+  const words = filter.search.toLowerCase().split(/\s+/).filter(Boolean);
   const { species, state, width = 0, length = 0, thickness = 0, driestAt } = filter;
   return boards.filter(
     (board) =>
@@ -50,7 +50,7 @@ export function filterRack(boards: readonly Board[], filter: RackFilter): Board[
       board.length >= length - noise &&
       roughThickness(board.thickness) >= thickness - noise &&
       (driestAt === undefined || latestMoisture(board) <= driestAt) &&
-      matches(board, words),
+      (words.length === 0 || matches(board, words)),
   );
 }
 

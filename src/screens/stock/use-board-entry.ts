@@ -22,18 +22,11 @@ export function useBoardEntry(logged: readonly Board[], deliveryId = '') {
   const entries = useRef<HTMLElement>(null);
   const form = draft.value;
   const fixing = form?.fixing ?? '';
-  const { marks, proposedMark } = useMemo(() => {
+  const { marks, taken, proposedMark } = useMemo(() => {
     const marks = inTurn.filter(({ id }) => id !== fixing).map(({ chalk }) => chalk);
-    return { marks, proposedMark: nextChalkMark(marks) };
+    return { marks, taken: new Set(marks.map(plainMark)), proposedMark: nextChalkMark(marks) };
   }, [inTurn, fixing]);
-  const read =
-    form &&
-    readBoardForm(
-      form,
-      proposedMark,
-      (mark) => marks.some((other) => plainMark(other) === plainMark(mark)),
-      units.value.unit,
-    );
+  const read = form && readBoardForm(form, proposedMark, (mark) => taken.has(plainMark(mark)), units.value.unit);
 
   const focus = (selector: string) =>
     requestAnimationFrame(() => entries.current?.querySelector<HTMLElement>(selector)?.focus());
