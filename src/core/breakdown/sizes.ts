@@ -15,14 +15,14 @@ export const allowance: Limits = { least: 0, most: largest };
 /** `edgeAllowance` as it begins a sentence: `The edge allowance`. */
 const named = (field: string): string => `The ${field.replace(/[A-Z]/, (letter) => ` ${letter.toLowerCase()}`)}`;
 
-/** Lengths of one thing at `path` that must lie within limits, mm, each named with what it is of. Null is a machine not owned. */
+/** Lengths of one thing at `path` that must lie within limits, mm, each named with what it is of. A figure that is left out, or of a machine not owned, is none. */
 export const lengths = <F extends string>(
-  thing: Readonly<Record<F, number | null>>,
+  thing: { readonly [field in F]?: number | null },
   fields: readonly F[],
   limits: Limits,
   { path = '', of = '' } = {},
 ): NumberCheck[] =>
   fields.flatMap((field): NumberCheck[] => {
     const value = thing[field];
-    return value === null ? [] : [[path + field, named(field) + of, value, 'mm', limits]];
+    return value === null || value === undefined ? [] : [[path + field, named(field) + of, value, 'mm', limits]];
   });

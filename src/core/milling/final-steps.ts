@@ -1,25 +1,10 @@
 import { count } from '../answer/quantity.ts';
 import type { MillingInput } from './milling-input.ts';
 import type { StepPiece } from './milling-step.ts';
-import type { FinishedPiece } from './panel-steps.ts';
+import type { FinishedPiece } from './panel.ts';
 import { byWay, type StepDraft } from './step-draft.ts';
 import type { SawWay, Ways } from './ways.ts';
-import type { StripPiece } from './width-steps.ts';
 import { unitName } from './workpiece.ts';
-
-/** Solid parts with their edges done; one left long holds several units until its last crosscuts. */
-export function solidPieces(strips: readonly StripPiece[]): FinishedPiece[] {
-  return strips
-    .filter(({ strip }) => !strip.part.panel)
-    .map(({ id, label, strip: { part, units }, size, final }) => ({
-      id,
-      label,
-      part,
-      units,
-      from: [],
-      size: { ...size, thickness: final },
-    }));
-}
 
 /** Final widths of panels, then everything crosscut square to length, then panels that fold are mitred. */
 export function finalSteps(

@@ -1,15 +1,12 @@
 import { checkSurfacedSteps, edgeSteps, faceSteps, markSteps } from './face-and-edge-steps.ts';
 import type { MillingInput } from './milling-input.ts';
+import { thinned } from './panel.ts';
 import { faceAllowanceOf } from './reached-in.ts';
 import { restSteps } from './rough-steps.ts';
 import type { StepDraft } from './step-draft.ts';
 import { thicknessSteps } from './thickness-steps.ts';
 import type { TargetedPiece } from './thickness-targets.ts';
 import type { Ways } from './ways.ts';
-
-/** The pieces at a new thickness; widths and lengths stay. */
-const thinned = (pieces: readonly TargetedPiece[], to: (piece: TargetedPiece) => number): TargetedPiece[] =>
-  pieces.map((piece) => ({ ...piece, size: { ...piece.size, thickness: Math.min(piece.size.thickness, to(piece)) } }));
 
 /**
  * First milling of wood that loses much: flat on one face, over thickness on the other, then a rest.
@@ -21,8 +18,8 @@ export function firstMilling(
   input: MillingInput,
 ): { steps: StepDraft[]; pieces: TargetedPiece[] } {
   const twice = pieces.filter((piece) => piece.first !== null);
-  const flattened = thinned(twice, (piece) => onceFlat(piece, input));
-  const planed = thinned(flattened, (piece) => piece.first ?? piece.final);
+  const flattened = twice.map((piece) => thinned(piece, onceFlat(piece, input)));
+  const planed = flattened.map((piece) => thinned(piece, piece.first ?? piece.final));
   const { practice } = input;
   const thick = twice.some((piece) => piece.need >= practice.thickMm.value);
   const wait = thick ? practice.restThickSeconds.value : practice.restSeconds.value;
@@ -44,9 +41,9 @@ export function lastMilling(
   input: MillingInput,
 ): { steps: StepDraft[]; pieces: TargetedPiece[] } {
   const rough = pieces.filter((piece) => !piece.flat);
-  const faced = thinned(pieces, (piece) => {
-    if (piece.flat) return piece.size.thickness;
-    return piece.first === null ? onceFlat(piece, input) : flatAgain(piece, input);
+  const faced = pieces.map((piece) => {
+    if (piece.flat) return piece;
+    return thinned(piece, piece.first === null ? onceFlat(piece, input) : flatAgain(piece, input));
   });
   const half = input.shop.edgeAllowance / 2;
   const edged = faced.map((piece) => ({ ...piece, size: { ...piece.size, width: piece.size.width - half } }));
@@ -65,7 +62,7 @@ export function lastMilling(
       ...markSteps('mark edge', edged),
       ...thicknessSteps('thickness', thick, ways, input, (piece) => piece.final),
     ],
-    pieces: thinned(edged, (piece) => (thick.includes(piece) ? piece.final : piece.size.thickness)),
+    pieces: edged.map((piece) => (thick.includes(piece) ? thinned(piece, piece.final) : piece)),
   };
 }
 

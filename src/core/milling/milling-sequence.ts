@@ -1,11 +1,12 @@
 import type { Outcome } from '../answer/problem.ts';
 import { checkMillingInput } from './check-milling-input.ts';
 import { cutWorkpieces } from './cut-workpieces.ts';
-import { finalSteps, solidPieces } from './final-steps.ts';
+import { finalSteps } from './final-steps.ts';
 import { firstMilling, lastMilling } from './flatten-steps.ts';
 import { layBlanks } from './lay-blanks.ts';
 import type { MillingInput } from './milling-input.ts';
 import { type MillingStep, stages } from './milling-step.ts';
+import { thinned } from './panel.ts';
 import { panelSteps } from './panel-steps.ts';
 import { crosscutSteps, restRippedSteps, ripSteps } from './rough-steps.ts';
 import { crookSetback, type Setback, setbackOf } from './sort-out.ts';
@@ -52,7 +53,12 @@ export function millingSequence(input: MillingInput): Outcome<MillingStep[]> {
   const first = firstMilling(thicknessTargets(sound, ways, input), ways, input);
   const last = lastMilling(first.pieces, ways, input);
   const widths = widthSteps(last.pieces, ways, input);
-  const panels = panelSteps(widths.strips, ways, input);
+  const panels = panelSteps(
+    widths.strips.filter(({ part }) => part.panel),
+    ways,
+    input,
+  );
+  const solids = widths.strips.filter(({ part }) => !part.panel).map((piece) => thinned(piece, piece.final));
 
   const drafts: StepDraft[] = [
     ...decideSteps([...setbacks, ...used.flatMap((blank) => crookSetback(blank, input) ?? []), ...panels.setbacks]),
@@ -63,7 +69,7 @@ export function millingSequence(input: MillingInput): Outcome<MillingStep[]> {
     ...last.steps,
     ...widths.steps,
     ...panels.steps,
-    ...finalSteps(panels.panels, solidPieces(widths.strips), ways, input),
+    ...finalSteps(panels.panels, solids, ways, input),
   ];
   return drafts
     .sort((one, other) => stages.indexOf(one.stage) - stages.indexOf(other.stage))

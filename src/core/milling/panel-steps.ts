@@ -1,26 +1,13 @@
 import { phrase } from '../answer/phrase.ts';
-import { mm } from '../answer/quantity.ts';
-import { glueSteps } from './glue-steps.ts';
-import { joinSteps } from './join-steps.ts';
-import type { MillingInput, MillingPart } from './milling-input.ts';
-import type { Size } from './milling-step.ts';
-import { asGlued, type Panel, parts } from './panel.ts';
+import { count, mm } from '../answer/quantity.ts';
+import type { MillingInput } from './milling-input.ts';
+import type { StepPiece } from './milling-step.ts';
+import { type FinishedPiece, type Panel, panelOf, thinned } from './panel.ts';
 import type { Setback } from './sort-out.ts';
 import { byWay, grouped, type StepDraft } from './step-draft.ts';
-import { subPanels } from './sub-panels.ts';
 import type { Ways } from './ways.ts';
 import type { StripPiece } from './width-steps.ts';
-import { unitKey, unitName } from './workpiece.ts';
-
-/** A unit of a part with all its edges done, before its ends are cut. */
-export interface FinishedPiece {
-  readonly id: string;
-  readonly label: string;
-  readonly part: MillingPart;
-  readonly units: readonly number[];
-  readonly from: readonly string[];
-  readonly size: Size;
-}
+import { unitKey } from './workpiece.ts';
 
 /**
  * From jointed strips to flat panels: order and mark, glue in sub-panels that fit the planer, plane those after a
@@ -31,72 +18,98 @@ export function panelSteps(
   ways: Ways,
   input: MillingInput,
 ): { steps: StepDraft[]; panels: FinishedPiece[]; setbacks: Setback[] } {
-  const ofPanels = strips.filter(({ strip }) => strip.part.panel);
-  const all = grouped(ofPanels, ({ strip }) => unitKey(strip)).map((pieces): Panel => {
-    const { strip } = pieces[0] as StripPiece;
-    const { part, units } = strip;
-    // Strips at the part's thickness already are not planed again: all seams are glued at once.
-    const planed = pieces.some(({ final }) => final > part.thickness);
-    const widths = pieces.map(({ size }) => size.width);
-    const groups = subPanels(widths, planed ? input.shop.planerWidth : null);
-    return {
-      id: unitKey(strip),
-      label: unitName(part, units),
-      part,
-      units,
-      groups: groups.map((group) => group.map((index) => pieces[index] as StripPiece)),
-    };
-  });
-  const narrow = all.filter((panel) => asGlued(panel).width < panel.part.width - 0.01);
-  const panels = all.filter((panel) => !narrow.includes(panel));
+  const all = grouped(strips, unitKey).map((own) => panelOf(own, input.shop));
+  const lacks = ({ size, part }: Panel) => size.width < part.width - 0.01;
+  const panels = all.filter((panel) => !lacks(panel));
+  const inParts = panels.filter(({ subs }) => subs.length > 1);
+  const levelled = (panel: Panel) => thinned(panel, panel.part.thickness);
   return {
     steps: [
       ...orderSteps(panels),
-      ...glueSteps(panels, input),
+      ...gluing(
+        'glue',
+        inParts.length > 0 ? 'Glue up the sub-panels' : 'Glue up the panels',
+        inParts.length > 0
+          ? 'They fit the planer: only the last seams are flushed by hand.'
+          : 'Levelled at the planer, or by hand.',
+        panels.flatMap(({ subs }) => subs).filter(({ seams }) => seams > 0),
+        input,
+      ),
       ...levelSteps(panels, ways, input),
-      ...joinSteps(panels, ways, input),
+      ...seamSteps(inParts, ways),
+      ...gluing(
+        'glue panels',
+        'Glue the sub-panels to one',
+        'Line the faces up: they are at thickness.',
+        inParts.map((panel) => ({ ...levelled(panel), from: panel.subs.map(({ id }) => id) })),
+        input,
+      ),
+      ...flushSteps(panels, input),
     ],
-    panels: panels.map((panel) => ({
-      ...panel,
-      from: stripIds(panel),
-      size: { ...asGlued(panel), thickness: panel.part.thickness },
-    })),
-    setbacks: narrow.map((panel) => ({
-      id: panel.id,
-      label: panel.label,
+    panels: panels.map(levelled),
+    setbacks: all.filter(lacks).map(({ id, label, size, part }) => ({
+      id,
+      label,
       kind: 'panel too narrow',
       say: phrase('Its strips add up to {width} of {need}: mill one more.', {
-        width: mm(asGlued(panel).width),
-        need: mm(panel.part.width),
+        width: mm(size.width),
+        need: mm(part.width),
       }),
     })),
   };
 }
 
-const stripIds = ({ groups }: Panel): string[] => groups.flat().map(({ id }) => id);
-
 const orderSteps = (panels: readonly Panel[]): StepDraft[] =>
   byWay(
-    panels.filter(({ groups }) => groups.flat().length > 1),
+    panels.filter(({ from }) => from.length > 1),
     () => 'bench',
-    (glued) => ({
+    (pieces) => ({
       stage: 'panel order',
       title: 'Order and mark the strips',
       todo: 'Best faces up, grain one way, colour matched; try the seams dry. Draw a triangle across each panel.',
       why: 'The triangle puts every strip back in its place.',
-      pieces: glued.map((panel) => ({ ...panel, size: asGlued(panel), from: stripIds(panel) })),
+      pieces,
     }),
   );
 
-function levelSteps(panels: readonly Panel[], ways: Ways, { practice }: MillingInput): StepDraft[] {
-  // A sub-panel of one strip is planed with the others, so that all come out at one thickness.
-  const over = panels.flatMap((panel) =>
-    parts(panel)
-      .map((piece) => ({ ...piece, need: panel.part.thickness }))
-      .filter(({ size, need }) => size.thickness - need > 0.05),
-  );
-  return byWay(
-    over,
+/** Glue, and let the seams dry; nothing when there is nothing to glue. */
+function gluing(
+  stage: 'glue' | 'glue panels',
+  title: string,
+  why: string,
+  pieces: readonly StepPiece[],
+  { practice }: MillingInput,
+): StepDraft[] {
+  if (pieces.length === 0) return [];
+  return [
+    {
+      stage,
+      way: 'clamps',
+      title,
+      todo: 'Dry run first. Triangle whole, seams level, clamps over and under in turn.',
+      why,
+      pieces,
+    },
+    {
+      stage: `${stage} rest`,
+      way: 'rack',
+      title: 'Let the seams dry',
+      todo: 'Out of the clamps when the glue says so, then {wait} with air on both faces.',
+      why: 'Glue swells the seam: planed too soon, it sinks.',
+      pieces,
+      waits: practice.glueRestSeconds.value,
+    },
+  ];
+}
+
+/** The sub-panels of a panel that are still to be planed, each with the thickness that it needs. */
+const toPlane = ({ subs, part: { thickness: need } }: Panel) =>
+  subs.map((sub) => ({ ...sub, need })).filter(({ size }) => size.thickness - need > 0.05);
+
+/** A sub-panel of one strip is planed with the others, so that all come out at one thickness. */
+const levelSteps = (panels: readonly Panel[], ways: Ways, { practice }: MillingInput): StepDraft[] =>
+  byWay(
+    panels.flatMap(toPlane),
     ({ size, need }) => ways.thickness(size, need),
     (pieces, _, { need: value }) => ({
       stage: 'level panel',
@@ -108,5 +121,41 @@ function levelSteps(panels: readonly Panel[], ways: Ways, { practice }: MillingI
       mind: 'Hard beads of glue nick knives and are thrown: scrape them off first.',
     }),
     ({ need }) => need,
+  );
+
+const seamSteps = (inParts: readonly Panel[], ways: Ways): StepDraft[] =>
+  byWay(
+    inParts.flatMap(({ subs, part }) => subs.map((sub) => thinned(sub, part.thickness))),
+    ({ size }) => ways.sawnEdge(size) ?? 'bench',
+    (pieces) => ({
+      stage: 'panel seam',
+      title: 'Joint the edges between sub-panels',
+      todo: 'One light pass, faces alternating at the fence; try the seam dry.',
+      why: 'Planing and drying may have moved them.',
+      pieces,
+    }),
+  );
+
+/** The seams that no planer reaches brought flush. */
+function flushSteps(panels: readonly Panel[], { practice, shop }: MillingInput): StepDraft[] {
+  const open = panels.map((panel) => {
+    const parts = panel.subs.length > 1 || toPlane(panel).length > 0 ? panel.subs : panel.from;
+    return { panel, seams: parts.length - 1 };
+  });
+  return byWay(
+    open.filter(({ seams }) => seams > 0),
+    () => (shop.handPlanes ? 'hand plane' : 'bench'),
+    (pieces) => ({
+      stage: 'flush seams',
+      title: 'Bring the seams flush',
+      todo: 'Scraper or finely set plane along {seams} open seams, no deeper than the step.',
+      why: 'Too wide for the planer now; only the seams stand proud.',
+      quantities: { seams: count(pieces.reduce((sum, { seams }) => sum + seams, 0)) },
+      target: { dimension: 'thickness', tolerance: practice.thicknessToleranceMm.value * 2 },
+      pieces: pieces.map(({ panel }) => {
+        const piece = thinned(panel, panel.part.thickness);
+        return { ...piece, target: piece.size.thickness };
+      }),
+    }),
   );
 }

@@ -1,14 +1,17 @@
-import { badNumber } from '../answer/bad-number.ts';
+import { firstBad } from '../answer/bad-number.ts';
+import { firstWithin } from '../answer/first-within.ts';
 import { oneStep } from '../answer/one-step.ts';
 import { phrase } from '../answer/phrase.ts';
-import { type Outcome, type Problem, problem, within } from '../answer/problem.ts';
+import { isProblem, type Outcome, problem } from '../answer/problem.ts';
 import { m2, percent } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
+import { lengths } from '../breakdown/sizes.ts';
 import { checkMillingInput } from './check-milling-input.ts';
 import { layBlanks } from './lay-blanks.ts';
 import type { MillingInput, MillingPart } from './milling-input.ts';
 import { ownAllowance } from './own-allowance.ts';
 import { reachableThickness } from './reachable-thickness.ts';
+import { grouped } from './step-draft.ts';
 import { unitName } from './workpiece.ts';
 
 /** What the maker noted of a strip during the run, in mm; what was not measured is absent. */
@@ -57,24 +60,26 @@ export interface RunOutcome {
  * @source the nearest-rank percentile; nine of ten is an assumption
  */
 export function runOutcome(input: MillingInput, records: readonly StripRecord[]): Outcome<RunOutcome> {
-  const wrong = checkMillingInput(input);
-  if (wrong) return wrong;
-  const blanks = layBlanks(input);
-  const strips = blanks.flatMap((blank) =>
-    blank.strips.map((work) => ({ ...records.findLast(({ strip }) => strip === work.id), blank, work })),
+  const blanks = checkMillingInput(input) ?? layBlanks(input);
+  if (isProblem(blanks)) return blanks;
+  const strips = blanks.flatMap(({ board, length, strips: own }) =>
+    own.map((work) => ({ ...records.findLast(({ strip }) => strip === work.id), board, length, work })),
   );
-  for (const [index, record] of records.entries()) {
+  const wrong = firstWithin(records, 'records', (record) => {
     const found = strips.find(({ work }) => work.id === record.strip);
-    const refused = found
-      ? recordProblem(record, found.work.width, found.blank.board.thickness)
-      : problem('strip', 'This strip is not part of the run.');
-    if (refused) return within(refused, `records.${index}`);
-  }
+    if (!found) return problem('strip', 'This strip is not part of the run.');
+    // No strip comes out larger than it was.
+    return firstBad([
+      ...lengths(record, ['finishedWidth'], { above: 0, most: found.work.width }),
+      ...lengths(record, ['cleanThickness'], { above: 0, most: found.board.thickness }),
+    ]);
+  });
+  if (wrong) return wrong;
 
   const edges = strips.flatMap(({ work: { part, width }, finishedWidth }) =>
     finishedWidth === undefined || !part.panel ? [] : width - finishedWidth,
   );
-  const faces = strips.flatMap(({ blank: { board, length }, work: { width }, cleanThickness }) =>
+  const faces = strips.flatMap(({ board, length, work: { width }, cleanThickness }) =>
     cleanThickness === undefined || board.surfaced
       ? []
       : Math.max(0, reachableThickness(board, width, length, 0) - cleanThickness) / 2,
@@ -82,50 +87,37 @@ export function runOutcome(input: MillingInput, records: readonly StripRecord[])
   const edge = ownAllowance(edges, 'rough width - finished width');
   const face = ownAllowance(faces, '(rough thickness - warp - clean thickness) / 2');
 
-  const units = new Map<string, { part: MillingPart; unit: number; width: number }>();
-  for (const { work, lost, finishedWidth = work.finished } of strips) {
-    for (const unit of work.units) {
-      const key = `${work.part.id}#${unit}`;
-      const before = units.get(key)?.width ?? 0;
-      units.set(key, { part: work.part, unit, width: before + (lost === undefined ? finishedWidth : 0) });
-    }
-  }
-  const made = [...units.values()];
-  const isMade = ({ part, width }: (typeof made)[number]) =>
-    part.width - width <= input.practice.widthToleranceMm.value;
+  const ofUnits = strips.flatMap((strip) => strip.work.units.map((unit) => ({ ...strip, unit })));
+  const made = grouped(ofUnits, ({ work: { part }, unit }) => `${part.id}#${unit}`).map((own) => {
+    const { work, unit } = own[0] as (typeof ofUnits)[number];
+    const width = own.reduce(
+      (sum, { lost, work: { finished }, finishedWidth = finished }) => sum + (lost === undefined ? finishedWidth : 0),
+      0,
+    );
+    return { part: work.part, unit, missingWidth: work.part.width - width };
+  });
+  const lacks = ({ missingWidth }: (typeof made)[number]) => missingWidth > input.practice.widthToleranceMm.value;
   const started = blanks.reduce((sum, { board, length }) => sum + board.width * (length + input.shop.crosscutKerf), 0);
 
   return {
-    strips: strips.map(({ blank: _, work: { id, label, finished, part }, ...record }) => ({
+    strips: strips.map(({ board: _, length: __, work: { id, label, finished, part }, ...record }) => ({
       ...record,
       strip: id,
       label,
       planned: { width: finished, thickness: part.thickness },
     })),
-    yield: { planned: share(made, started), real: share(made.filter(isMade), started) },
+    yield: {
+      planned: share(made, started),
+      real: share(
+        made.filter((unit) => !lacks(unit)),
+        started,
+      ),
+    },
     toMake: made
-      .filter((one) => !isMade(one))
-      .map(({ part, unit, width }) => ({
-        part: part.id,
-        unit,
-        label: unitName(part, [unit]),
-        missingWidth: part.width - width,
-      })),
+      .filter(lacks)
+      .map(({ part, unit, missingWidth }) => ({ part: part.id, unit, label: unitName(part, [unit]), missingWidth })),
     allowances: { ...(edge && { edge }), ...(face && { face }) },
   };
-}
-
-/** No strip comes out larger than it was. */
-function recordProblem(record: StripRecord, width: number, thickness: number): Problem | undefined {
-  for (const [field, name, most] of [
-    ['finishedWidth', 'The width', width],
-    ['cleanThickness', 'The thickness', thickness],
-  ] as const) {
-    const value = record[field];
-    const wrong = value === undefined ? undefined : badNumber(field, name, value, 'mm', { above: 0, most });
-    if (wrong) return wrong;
-  }
-  return undefined;
 }
 
 /** The finished faces of units against the wood started, mm2. */

@@ -12,7 +12,7 @@ import type { Measured } from './with-measured.ts';
  * @param steps of the run, mm
  * @param readings in the order they were taken, mm
  * @param lost by strip, why it can't be used
- * @returns for every strip with something noted its record. Clean thickness: the last reading said to be clean, of the
+ * @returns for every strip its record. Clean thickness: the last reading said to be clean, of the
  *   strip or of what it was ripped from. Finished width: the last reading where its width is done
  * @valid readings of these steps; others are passed over
  * @example stripRecords(oneShelf, millingSequence(oneShelf), [], { 'B1@0/1': 'split' })
@@ -31,20 +31,17 @@ export function stripRecords(
     if (stage === 'rip parallel' || stage === 'sawn edge') for (const piece of pieces) lastWidth.set(piece.id, id);
   }
   return layBlanks(input).flatMap(({ id: blank, strips }) =>
-    strips.flatMap(({ id }): StripRecord[] => {
+    strips.map(({ id }): StripRecord => {
       const before = was.get(id) ?? new Set([id, blank]);
       const clean = readings.findLast(({ piece, clean: all }) => all === true && before.has(piece));
       const width = readings.findLast(({ piece, step }) => piece === id && step === lastWidth.get(id));
       const why = lost[id];
-      if (!clean && width?.dimension !== 'width' && why === undefined) return [];
-      return [
-        {
-          strip: id,
-          ...(clean && { cleanThickness: clean.value }),
-          ...(width?.dimension === 'width' && { finishedWidth: width.value }),
-          ...(why !== undefined && { lost: why }),
-        },
-      ];
+      return {
+        strip: id,
+        ...(clean && { cleanThickness: clean.value }),
+        ...(width && { finishedWidth: width.value }),
+        ...(why !== undefined && { lost: why }),
+      };
     }),
   );
 }

@@ -1,6 +1,6 @@
+import { fewestGroups } from '../breakdown/fewest-groups.ts';
 import type { MillingInput } from './milling-input.ts';
 import { losesMuch } from './rough-steps.ts';
-import { subPanels } from './sub-panels.ts';
 import type { Ways } from './ways.ts';
 import { type StripWork, unitKey, type Workpiece } from './workpiece.ts';
 
@@ -79,4 +79,5 @@ function panelAllowance(workpieces: readonly Workpiece[], { practice, shop }: Mi
 const isPlaned = (
   { spare, widths }: { spare: number; widths: readonly number[] },
   planerWidth: number | null,
-): boolean => planerWidth !== null && spare >= leastAllowance && subPanels(widths, planerWidth).length < widths.length;
+): boolean =>
+  planerWidth !== null && spare >= leastAllowance && fewestGroups(widths, planerWidth).length < widths.length;

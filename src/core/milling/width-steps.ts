@@ -6,10 +6,7 @@ import type { SawnEdgeWay, SawWay, Ways } from './ways.ts';
 import type { StripWork } from './workpiece.ts';
 
 /** A strip on its way from the blank to the panel or the finished part. */
-export interface StripPiece {
-  readonly id: string;
-  readonly label: string;
-  readonly strip: StripWork;
+export interface StripPiece extends StripWork {
   /** The workpiece it was ripped from. */
   readonly workpiece: string;
   readonly size: Size;
@@ -29,10 +26,10 @@ export function widthSteps(
   input: MillingInput,
 ): { steps: StepDraft[]; strips: StripPiece[] } {
   const sawn = pieces.flatMap(({ id: workpiece, strips, size, final }) =>
-    strips.map((strip): StripPiece => ({ id: strip.id, label: strip.label, strip, workpiece, size, final })),
+    strips.map((strip): StripPiece => ({ ...strip, workpiece, size, final })),
   );
-  const finished = sawn.map((piece) => atWidth(piece, piece.strip.finished));
-  const ripTo = ({ size, strip: { finished: width } }: StripPiece) =>
+  const finished = sawn.map((piece) => atWidth(piece, piece.finished));
+  const ripTo = ({ size, finished: width }: StripPiece) =>
     hundredths(width + (ways.sawnEdge({ ...size, width }) ? input.practice.sawnEdgeMm.value : 0));
   const ripped = sawn.map((piece) => atWidth(piece, Math.min(piece.size.width, ripTo(piece))));
   return { steps: [...ripParallel(sawn, ripTo, ways, input), ...sawnEdges(ripped, ways, input)], strips: finished };
@@ -64,7 +61,7 @@ function ripParallel(
         title: 'Rip to {value}',
         todo: `${ripTodo[way]}${severalFromOne ? ' Joint the new edge before the next strip.' : ''}`,
         why:
-          value > first.strip.finished
+          value > first.finished
             ? 'What is over is for jointing the sawn edge.'
             : 'A fine blade and a slow feed: the edge stays as sawn.',
         target: { dimension: 'width', value, tolerance: practice.widthToleranceMm.value },
@@ -94,14 +91,14 @@ const sawnEdges = (pieces: readonly StripPiece[], ways: Ways, { practice }: Mill
     ({ size }) => ways.sawnEdge(size),
     (group, way) => {
       const [edge, seam] = edgeTodo[way];
-      const seams = group.some(({ strip }) => strip.part.panel);
+      const seams = group.some(({ part }) => part.panel);
       return {
         stage: 'sawn edge',
         title: 'Joint the sawn edge',
         todo: `${edge}${seams ? ` ${seam}` : ''}`,
         why: seams ? 'What the fence is off square cancels out.' : 'Saw marks gone, width to size.',
         target: { dimension: 'width', tolerance: practice.widthToleranceMm.value },
-        pieces: group.map((piece) => ({ ...piece, target: piece.strip.finished })),
+        pieces: group.map((piece) => ({ ...piece, target: piece.finished })),
       };
     },
   );

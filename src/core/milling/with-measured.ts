@@ -1,6 +1,6 @@
 import { badNumber } from '../answer/bad-number.ts';
 import { type Phrase, phrase } from '../answer/phrase.ts';
-import { isProblem, type Outcome, problem, within } from '../answer/problem.ts';
+import { type Outcome, problem } from '../answer/problem.ts';
 import { mm } from '../answer/quantity.ts';
 import { type Dimension, type MillingStep, type StepPiece, stages } from './milling-step.ts';
 
@@ -32,26 +32,21 @@ const panelsFrom = stages.indexOf('panel order');
  * pieces of that setting follow in thickness, so that they stay equal; in width the piece alone follows, and the
  * panel that it goes into gets narrower by as much.
  *
- * @param steps as millingSequence made them
- * @param readings in the order they were taken, mm
- * @returns new steps, the old ones untouched, and a note for every target that moved. The same readings give the same
- * @valid readings of the steps given; a reading says nothing about earlier steps
+ * @param steps as millingSequence made them, or as they followed earlier readings
+ * @param reading mm
+ * @returns new steps, the old ones untouched, and a note for every target that moved. The same reading gives the same
+ * @valid a reading of the steps given; it says nothing about earlier steps
  * @errors an unknown step or piece, a figure that isn't above zero, larger than it was before, under the target and not
  *   accepted
- * @example withMeasured(millingSequence(oneShelf), []) // => { notes: [] }
+ * @example withMeasured(millingSequence(oneShelf), {
+ *   step: 'thickness:planer:20',
+ *   piece: 'B1@0',
+ *   dimension: 'thickness',
+ *   value: 20.1,
+ * }) // => { notes: [] }
  * @source common practice
  */
-export function withMeasured(steps: readonly MillingStep[], readings: readonly Measured[]): Outcome<Followed> {
-  let followed: Followed = { steps, notes: [] };
-  for (const [index, reading] of readings.entries()) {
-    const next = follow(followed, reading);
-    if (isProblem(next)) return within(next, `readings.${index}`);
-    followed = next;
-  }
-  return followed;
-}
-
-function follow({ steps, notes }: Followed, reading: Measured): Outcome<Followed> {
+export function withMeasured(steps: readonly MillingStep[], reading: Measured): Outcome<Followed> {
   const { dimension, value, accepted } = reading;
   const at = steps.findIndex(({ id }) => id === reading.step);
   const step = steps[at];
@@ -80,7 +75,6 @@ function follow({ steps, notes }: Followed, reading: Measured): Outcome<Followed
   return {
     steps: [...steps.slice(0, at), here, ...later.map((one) => one.step)],
     notes: [
-      ...notes,
       ...(oneSetting && step.pieces.length > 1
         ? [
             phrase('All pieces of this setting go to {value}: send the done ones through again.', {

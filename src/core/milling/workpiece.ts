@@ -47,7 +47,7 @@ export const mark = (board: MillingBoard): string => board.mark ?? board.id;
 const partName = (part: MillingPart): string => part.name ?? part.id;
 
 /** The unit that a strip of a panel goes into. */
-export const unitKey = ({ part, units }: StripWork): string => `${part.id}#${units[0]}`;
+export const unitKey = ({ part, units }: Pick<StripWork, 'part' | 'units'>): string => `${part.id}#${units[0]}`;
 
 /** What a unit of a part is called: `lid`, `leg 3`, `cleat 1-4`. */
 export function unitName(part: MillingPart, units: readonly number[]): string {

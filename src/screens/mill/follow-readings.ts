@@ -18,7 +18,7 @@ export function followReadings(
   const readings: FollowedReading[] = [];
   let now = steps;
   for (const reading of measured) {
-    const followed = withMeasured(now, [reading]);
+    const followed = withMeasured(now, reading);
     if (isProblem(followed)) readings.push({ reading, notes: [], problem: followed });
     else {
       now = followed.steps;

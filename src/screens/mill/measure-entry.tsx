@@ -52,7 +52,7 @@ export function MeasureEntry({ run, step, steps, readings }: Props) {
     ...(form.clean && { clean: true }),
   });
   const trouble = (accepted: boolean): Problem | undefined => {
-    const followed = isProblem(typed) ? typed : withMeasured(steps, [readingOf(typed, accepted)]);
+    const followed = isProblem(typed) ? typed : withMeasured(steps, readingOf(typed, accepted));
     return isProblem(followed) ? followed : undefined;
   };
 

@@ -16,11 +16,15 @@ const reading = (stage: Stage, index: number, value: number, given: Partial<Meas
   const dimension = step.target?.dimension ?? 'thickness';
   return { step: step.id, piece: step.pieces[index]?.id ?? '', dimension, value, ...given };
 };
-const measuredAs = (...readings: Measured[]): Followed => {
-  const followed = withMeasured(steps, readings);
-  if (isProblem(followed)) throw new Error(`${followed.field}: ${followed.message.text}`);
-  return followed;
-};
+const measuredAs = (...readings: Measured[]): Followed =>
+  readings.reduce(
+    (before: Followed, one) => {
+      const followed = withMeasured(before.steps, one);
+      if (isProblem(followed)) throw new Error(`${followed.field}: ${followed.message.text}`);
+      return { steps: followed.steps, notes: [...before.notes, ...followed.notes] };
+    },
+    { steps, notes: [] },
+  );
 
 describe('what was measured', () => {
   it('within the tolerance moves no target', () => {
@@ -99,20 +103,20 @@ describe('what was measured', () => {
 
 describe('bad readings', () => {
   const cases: [string, Measured, string][] = [
-    ['an unknown step', reading('thickness', 0, 20, { step: 'x' }), 'readings.0.step'],
-    ['a piece of another step', reading('thickness', 0, 20, { piece: 'x' }), 'readings.0.piece'],
-    ['zero', reading('thickness', 0, 0), 'readings.0.value'],
-    ['no number', reading('thickness', 0, Number.NaN), 'readings.0.value'],
-    ['thicker than before', reading('thickness', 0, 30), 'readings.0.value'],
-    ['a target already passed', reading('thickness', 0, 19.4), 'readings.0.value'],
+    ['an unknown step', reading('thickness', 0, 20, { step: 'x' }), 'step'],
+    ['a piece of another step', reading('thickness', 0, 20, { piece: 'x' }), 'piece'],
+    ['zero', reading('thickness', 0, 0), 'value'],
+    ['no number', reading('thickness', 0, Number.NaN), 'value'],
+    ['thicker than before', reading('thickness', 0, 30), 'value'],
+    ['a target already passed', reading('thickness', 0, 19.4), 'value'],
   ];
   for (const [name, wrong, field] of cases) {
-    it(name, () => expect(withMeasured(steps, [wrong])).toMatchObject({ kind: 'problem', field }));
+    it(name, () => expect(withMeasured(steps, wrong)).toMatchObject({ kind: 'problem', field }));
   }
 
   it('thicker than an earlier reading of the same piece', () => {
     const first = reading('thickness', 0, 19, { accepted: true });
     const later = { ...first, step: at('rip parallel').id, value: 19.9 };
-    expect(withMeasured(steps, [first, later])).toMatchObject({ field: 'readings.1.value' });
+    expect(withMeasured(measuredAs(first).steps, later)).toMatchObject({ field: 'value' });
   });
 });
