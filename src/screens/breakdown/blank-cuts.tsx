@@ -21,7 +21,7 @@ interface Props {
 export function BlankCuts({ one, sheet: { board }, asked, plan, names }: Props) {
   const { blank, letter, rips } = one;
   const clear = clearOf(board, blank);
-  const off = cutBefore(plan, blank) > 0;
+  const off = cutBefore(plan, blank) !== undefined;
   return (
     <div class="blank">
       <h3>

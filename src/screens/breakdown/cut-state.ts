@@ -1,16 +1,17 @@
+import { cutBefore as blankBefore } from '../../core/breakdown/board-cuts.ts';
+import type { CutBlank } from '../../core/breakdown/problem-types.ts';
 import type { Plan, PlanBlank } from '../../store/records/plan.ts';
 import { solvedProblem } from './solved-problem.ts';
 
 type Planned = Pick<Plan, 'blanks' | 'problem' | 'cutDone'>;
 
-/** How many of a blank's first strips were cut under the plan before this one. */
-export const cutBefore = (plan: Planned, blank: PlanBlank): number =>
-  solvedProblem(plan).cut?.find(({ board, start }) => board === blank.board && start === blank.start)?.strips.length ??
-  0;
+/** A blank as it was cut under the plan before this one, if it was. */
+export const cutBefore = (plan: Planned, blank: PlanBlank): CutBlank | undefined =>
+  blankBefore(solvedProblem(plan), blank);
 
 /** How many of a blank's first strips are cut: all once its board is ticked. */
 export const cutStrips = (plan: Planned, blank: PlanBlank): number =>
-  plan.cutDone?.includes(blank.board) ? blank.strips.length : cutBefore(plan, blank);
+  plan.cutDone?.includes(blank.board) ? blank.strips.length : (cutBefore(plan, blank)?.strips.length ?? 0);
 
 export const isCut = (plan: Planned, boardId: string): boolean => {
   const blanks = plan.blanks.filter(({ board }) => board === boardId);
@@ -32,16 +33,11 @@ export function withSpoilt(plan: Plan, blankAt: number, stripAt: number, spoilt:
   return { ...plan, blanks };
 }
 
-/** What is spoilt since the plan was made, so that it no longer holds. */
-export const newlySpoilt = (plan: Plan): number => {
-  const known = solvedProblem(plan).cut ?? [];
-  return plan.blanks
-    .flatMap((blank) => {
-      const before = known.find(({ board, start }) => board === blank.board && start === blank.start);
-      return blank.strips.map((strip, at) => strip.spoilt === true && before?.strips[at]?.spoilt !== true);
-    })
-    .filter(Boolean).length;
-};
+/** How many strips are spoilt since the plan was made, so that it no longer holds. */
+export const newlySpoilt = (plan: Plan): number =>
+  plan.blanks.flatMap((blank) =>
+    blank.strips.filter(({ spoilt }, at) => spoilt && !cutBefore(plan, blank)?.strips[at]?.spoilt),
+  ).length;
 
 /** The plan as far as it gives parts: spoilt strips belong to none. */
 export const goodStrips = (plan: Plan): Plan => ({

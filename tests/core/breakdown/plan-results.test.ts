@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { Phrase } from '../../../src/core/answer/phrase.ts';
 import { isProblem } from '../../../src/core/answer/problem.ts';
 import { boardCuts } from '../../../src/core/breakdown/board-cuts.ts';
 import { panelLayout } from '../../../src/core/breakdown/panel-layout.ts';
@@ -71,28 +72,29 @@ describe('planTotals', () => {
 });
 
 describe('boardCuts', () => {
+  const said = ({ text, quantities }: Phrase) => [text, ...Object.values(quantities).map(({ value }) => value)];
+
   it('measures every crosscut from the same end and sets the fence once for equal strips', () => {
-    const { cuts, leftover } = boardCuts(smallProblem, byHand, 'B1');
-    expect(cuts.map(({ kind, at, times }) => [kind, at, times])).toEqual([
-      ['crosscut', 1030, 1],
-      ['crosscut', 2063, 1],
-      ['rip', 103.5, 1],
-      ['rip', 103.5, 1],
+    const { crosscuts, blanks, leftover } = boardCuts(smallProblem, byHand, 'B1');
+    expect(crosscuts.map(({ place, at }) => [place, at])).toEqual([
+      [1030, 1030],
+      [2063, 2063],
     ]);
+    // Nothing is left beside the second strip: 103.5 + 3 + 103.5 are the board's 210.
+    const one = [['Rip one strip with the fence at {fence}.', 103.5]];
+    expect(blanks.map(({ rips }) => rips.map(said))).toEqual([one, one]);
     expect(leftover).toBe(2450 - 2066);
-    expect(boardCuts(smallProblem, byHand, 'B2').cuts.filter(({ kind }) => kind === 'rip')).toMatchObject([
-      { at: 80, times: 2, say: { text: 'Rip 2 strips with the fence at {fence}.' } },
-      { at: 80, times: 2 },
-    ]);
+    const two = [['Rip 2 strips with the fence at {fence}.', 80]];
+    expect(boardCuts(smallProblem, byHand, 'B2').blanks.map(({ rips }) => rips.map(said))).toEqual([two, two]);
   });
 
   it('begins a blank that lies further along with a cut of its own, and needs none at the board’s end', () => {
     const plan = { blanks: [{ board: 'B3', start: 1420, length: 1030, strips: [lid(150)] }], short: [] };
-    expect(boardCuts(smallProblem, plan, 'B3')).toMatchObject({
-      cuts: [{ at: 1417 }, { kind: 'rip', at: 150 }],
-      leftover: 0,
-    });
-    expect(boardCuts(smallProblem, plan, 'X')).toEqual({ board: 'X', cuts: [], leftover: 0 });
+    const { crosscuts, blanks, leftover } = boardCuts(smallProblem, plan, 'B3');
+    expect(crosscuts.map(({ at }) => at)).toEqual([1417]);
+    expect(blanks[0]?.rips.map(said)).toEqual([['Rip one strip with the fence at {fence}.', 150]]);
+    expect(leftover).toBe(0);
+    expect(boardCuts(smallProblem, plan, 'X')).toEqual({ crosscuts: [], blanks: [], leftover: 0 });
   });
 });
 

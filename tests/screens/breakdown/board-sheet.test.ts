@@ -49,12 +49,13 @@ describe('the sheet of one board', () => {
 
   test('once a blank is off, the rest is measured from the end that it left', () => {
     // The blank at 0 was cut under the plan before, with one strip; another is ripped beside it now.
-    const [later, first] = blanks as [Blank, Blank];
-    const cut = [{ ...first, strips: first.strips.slice(0, 1) }];
+    const [later, wide] = blanks as [Blank, Blank];
+    const cut = [{ ...wide, strips: [strip(98.4)] }];
+    const first = { ...wide, strips: [strip(98.4), strip(60)] };
     const [sheet] = boardSheets({ ...asked, cut }, planned({ ...asked, cut }, { blanks: [later, first], short: [] }));
     // By hand: 1903.2 lies 950 beyond the fresh end at 950 + 3.2.
     expect(sheet?.crosscuts.map(({ place, at }) => [place, Number(at.toFixed(9))])).toEqual([[1903.2, 950]]);
     expect(sheet?.crosscuts[0]?.say.text).toContain('from where blanks came off');
-    expect(sheet?.blanks[0]?.rips.map((rip) => rip.quantities.fence?.value)).toEqual([98.4]);
+    expect(sheet?.blanks[0]?.rips.map((rip) => rip.quantities.fence?.value)).toEqual([60]);
   });
 });
