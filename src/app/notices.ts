@@ -2,7 +2,7 @@ import { signal } from '../ui/signal.ts';
 
 export interface Notice {
   readonly text: string;
-  readonly action?: { readonly label: string; run(): void | Promise<void> };
+  readonly action?: { readonly label: string; run(): unknown };
   /** Whether the maker has gone on since: it then stands below what is on the screen, in nobody's way. */
   readonly past?: boolean;
 }
@@ -20,6 +20,13 @@ export function notify(text: string, action?: Notice['action']): void {
 }
 
 /** Deleting asks nothing first; it offers the way back. */
-export function offerUndo(text: string, undo: () => void | Promise<void>): void {
+export function offerUndo(text: string, undo: () => unknown): void {
   notify(text, { label: 'Undo', run: undo });
 }
+
+/** Offers the way back once something is stored; what the phone did not take is kept and shown by the shell. */
+export const undoable = <T>(storing: Promise<T>, text: string, undo: (stored: T) => unknown): Promise<void> =>
+  storing.then(
+    (stored) => offerUndo(text, () => undo(stored)),
+    () => {},
+  );

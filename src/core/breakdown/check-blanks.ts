@@ -12,6 +12,10 @@ interface Among {
 /** Rounding that the places of blanks are forgiven, mm. */
 const forgiven = 0.01;
 
+/** What is asked for by a name that nothing has. */
+export const unknown = (what: 'board' | 'part' | 'panel', id: string, field = ''): Problem =>
+  problem(field, `There is no ${what} ${id}.`);
+
 /** What is wrong with blanks at `path`: unknown names, or a place they can't have. */
 export function checkBlanks(blanks: readonly CutBlank[], path: string, among: Among): Problem | undefined {
   const ends = new Map<string, number>();
@@ -20,7 +24,7 @@ export function checkBlanks(blanks: readonly CutBlank[], path: string, among: Am
     .sort((a, b) => a.start - b.start);
   for (const { board: id, start, length, strips, at } of ordered) {
     const board = among.boards.find((one) => one.id === id);
-    if (!board) return problem(`${at}board`, `There is no board ${id}.`);
+    if (!board) return unknown('board', id, `${at}board`);
     const end = start + length;
     if (!(start >= 0 && length > 0 && end <= board.length + forgiven))
       return problem(`${at}length`, `A blank lies outside board ${id} ({length} long).`, { length: mm(board.length) });
@@ -30,7 +34,7 @@ export function checkBlanks(blanks: readonly CutBlank[], path: string, among: Am
     for (const [place, strip] of strips.entries()) {
       const path = `${at}strips.${place}.`;
       const part = among.parts.find((one) => one.id === strip.part);
-      if (!strip.spoilt && !part) return problem(`${path}part`, `There is no part ${strip.part}.`);
+      if (!strip.spoilt && !part) return unknown('part', strip.part, `${path}part`);
       if (!strip.spoilt && part && !(Number.isInteger(strip.unit) && strip.unit >= 1 && strip.unit <= part.quantity))
         return problem(`${path}unit`, `${part.id} has no unit ${strip.unit}.`);
       const wrong = firstBad(lengths(strip, ['width'], size, { path, of: ' of a strip' }));

@@ -42,15 +42,11 @@ export function planShop({ machines, allowances, strips }: Shop): PlanShop {
   };
 }
 
-const planPart = ({ id, species, quantity, length, width, thickness, panel }: Part): Part => ({
-  id,
-  species,
-  quantity,
-  length,
-  width,
-  thickness,
-  panel,
-});
+/** What the planner needs to know of a part, beside which it is. */
+export const asked = ['species', 'quantity', 'length', 'width', 'thickness', 'panel'] as const;
+
+const planPart = (part: Part): Part =>
+  Object.fromEntries((['id', ...asked] as const).map((property) => [property, part[property]])) as unknown as Part;
 
 /** What is asked of the planner for one piece; wishes about boards and parts that are gone are left out. */
 export function problemFromRecords(

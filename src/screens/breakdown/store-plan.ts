@@ -1,4 +1,4 @@
-import { offerUndo } from '../../app/notices.ts';
+import { undoable } from '../../app/notices.ts';
 import type { BreakdownPlan, BreakdownProblem } from '../../core/breakdown/problem-types.ts';
 import { boards } from '../../store/boards.ts';
 import type { Change } from '../../store/commit.ts';
@@ -35,10 +35,8 @@ export async function keepPlan(piece: Piece, problem: BreakdownProblem, found: B
 export const choosePlan = ({ pieceId, id }: Plan): Promise<unknown> =>
   writeFrom(['plan'], (stored) => choice(stored, pieceId, id)).catch(shownByShell);
 
-export async function removePlan({ id }: Plan): Promise<void> {
-  const gone = await plans.remove(id).catch(shownByShell);
-  if (gone) offerUndo('Plan deleted.', gone.undo);
-}
+export const removePlan = ({ id }: Plan): Promise<void> =>
+  undoable(plans.remove(id), 'Plan deleted.', ({ undo }) => undo());
 
 export const changePlan = (id: string, edit: (now: Plan) => Plan): Promise<unknown> =>
   plans.change(id, edit).catch(shownByShell);
@@ -56,14 +54,11 @@ export async function tickCut({ id, pieceId }: Plan, boardId: string, cut: boole
 }
 
 /** Keeps boards of the rack for this piece, so that no other plan takes them. */
-export async function setAside(free: readonly Board[], piece: Piece): Promise<void> {
+export function setAside(free: readonly Board[], piece: Piece): Promise<void> {
   const ids = free.map(({ id }) => id);
-  try {
-    await boards.changeMany(ids, (board) => ({ ...board, state: 'setAside', pieceId: piece.id }));
-  } catch {
-    return;
-  }
-  offerUndo(`${howMany(free.length, 'board')} set aside.`, async () => {
-    await boards.changeMany(ids, ({ pieceId: _, ...now }) => ({ ...now, state: 'rack' }));
-  });
+  return undoable(
+    boards.changeMany(ids, (board) => ({ ...board, state: 'setAside', pieceId: piece.id })),
+    `${howMany(free.length, 'board')} set aside.`,
+    () => boards.changeMany(ids, ({ pieceId: _, ...now }) => ({ ...now, state: 'rack' })),
+  );
 }

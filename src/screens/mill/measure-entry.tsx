@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import { useDraft } from '../../app/draft.ts';
-import { offerUndo } from '../../app/notices.ts';
+import { undoable } from '../../app/notices.ts';
 import { isProblem, type Problem } from '../../core/answer/problem.ts';
 import { parseLength } from '../../core/length/parse-length.ts';
 import type { MillingStep } from '../../core/milling/milling-step.ts';
@@ -67,16 +67,12 @@ export function MeasureEntry({ run, step, steps, readings }: Props) {
       // Not stored: the shell keeps the change and shows it, and the entry stays as it was typed.
     }
   };
-  const drop = async (reading: Measured) => {
-    try {
-      await setReadings(run.id, (now) => now.filter((one) => JSON.stringify(one) !== JSON.stringify(reading)));
-      offerUndo('Reading deleted.', async () => {
-        await setReadings(run.id, (now) => [...now, reading]);
-      });
-    } catch {
-      // The shell keeps and shows what the phone did not take.
-    }
-  };
+  const drop = (reading: Measured) =>
+    undoable(
+      setReadings(run.id, (now) => now.filter((one) => JSON.stringify(one) !== JSON.stringify(reading))),
+      'Reading deleted.',
+      () => setReadings(run.id, (now) => [...now, reading]),
+    );
 
   const target = piece.target ?? step.target?.value;
   return (

@@ -1,4 +1,4 @@
-import { offerUndo } from '../../app/notices.ts';
+import { undoable } from '../../app/notices.ts';
 import { routeTo } from '../../app/routes.ts';
 import { shop } from '../../app/shop.ts';
 import { isProblem } from '../../core/answer/problem.ts';
@@ -105,16 +105,7 @@ function Offer({ name, field, now, really }: OfferProps) {
   if (!really || Math.abs(really.value - now) < 0.05) return null;
   const allow = (value: number) =>
     changeShop((stored) => ({ ...stored, allowances: { ...stored.allowances, [field]: value } }));
-  const take = async () => {
-    try {
-      await allow(really.value);
-      offerUndo('The next plan allows this.', async () => {
-        await allow(now);
-      });
-    } catch {
-      // The shell keeps and shows what the phone did not take.
-    }
-  };
+  const take = () => undoable(allow(really.value), 'The next plan allows this.', () => allow(now));
   return (
     <section class="card" aria-label={name}>
       <p>

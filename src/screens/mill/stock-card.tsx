@@ -1,5 +1,5 @@
 import { useAll } from '../../app/live.ts';
-import { offerUndo } from '../../app/notices.ts';
+import { undoable } from '../../app/notices.ts';
 import { boards } from '../../store/boards.ts';
 import type { Milling } from '../../store/records/milling.ts';
 import { Button } from '../../ui/button.tsx';
@@ -15,13 +15,7 @@ export function StockCard({ run }: { run: Milling }) {
   const { cut, offcuts } = cutBoards(inputOfRun(run), rack);
   if (cut.length === 0) return null;
   const marks = cut.map(({ chalk }) => chalk).join(', ');
-  const settle = async () => {
-    try {
-      offerUndo(`${marks} out of the rack.`, await storeCut({ cut, offcuts }));
-    } catch {
-      // The shell keeps and shows what the phone did not take.
-    }
-  };
+  const settle = () => undoable(storeCut({ cut, offcuts }), `${marks} out of the rack.`, (undo) => undo());
   return (
     <section class="card" aria-label="The rack">
       <p>

@@ -1,4 +1,4 @@
-import { offerUndo } from '../../app/notices.ts';
+import { undoable } from '../../app/notices.ts';
 import { go, routeTo } from '../../app/routes.ts';
 import { pieces } from '../../store/pieces.ts';
 import type { Piece } from '../../store/records/piece.ts';
@@ -12,15 +12,15 @@ import { SettledText } from './settled-text.tsx';
 export function ThisPiece({ piece }: { piece: Piece }) {
   const edit = (change: (now: Piece) => Piece) => pieces.edit(piece.id, change);
   const { finishedAt } = piece;
-  const remove = async () => {
-    try {
-      const undo = await removePiece(piece.id);
-      go('bench');
-      offerUndo(`${piece.name} deleted, with its plans and runs.`, undo);
-    } catch {
-      // Not stored: the shell keeps the change and shows it.
-    }
-  };
+  const remove = () =>
+    undoable(
+      removePiece(piece.id).then((undo) => {
+        go('bench');
+        return undo;
+      }),
+      `${piece.name} deleted, with its plans and runs.`,
+      (undo) => undo(),
+    );
   return (
     <section class="card" aria-label="This piece">
       <h2>This piece</h2>

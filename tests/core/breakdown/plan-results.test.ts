@@ -81,7 +81,7 @@ describe('boardCuts', () => {
       [2063, 2063],
     ]);
     // Nothing is left beside the second strip: 103.5 + 3 + 103.5 are the board's 210.
-    const one = [['Rip one strip with the fence at {fence}.', 103.5]];
+    const one = [['Rip one strip with the fence at {fence}; what is left is the last strip.', 103.5]];
     expect(blanks.map(({ rips }) => rips.map(said))).toEqual([one, one]);
     expect(leftover).toBe(2450 - 2066);
     const two = [['Rip 2 strips with the fence at {fence}.', 80]];
