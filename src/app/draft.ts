@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { clearDraft, readDraft, writeDraft } from '../store/drafts.ts';
 
 /** Once the key that was pressed is answered; in the order asked for. */
@@ -17,12 +17,11 @@ export function useDraft<T>(key: string, initial: T): Draft<T> {
   // Kept with its key: what was typed under another never shows under this one.
   const [held, setHeld] = useState<{ readonly key: string; readonly value: T }>();
   const setValue = (value: T) => setHeld({ key, value });
-  const touched = useRef(false);
   useEffect(() => {
     let over = false;
-    touched.current = false;
+    // What is typed by then stays, however late the phone answers.
     const start = (kept: T | undefined) => {
-      if (!over && !touched.current) setValue(kept ?? initial);
+      if (!over) setHeld((now) => (now?.key === key ? now : { key, value: kept ?? initial }));
     };
     readDraft<T>(key).then(start, () => start(undefined));
     return () => {
@@ -32,12 +31,10 @@ export function useDraft<T>(key: string, initial: T): Draft<T> {
   return {
     value: held?.key === key ? held.value : undefined,
     set(next) {
-      touched.current = true;
       setValue(next);
       afterwards(() => writeDraft(key, next));
     },
     clear(next = initial) {
-      touched.current = true;
       setValue(next);
       afterwards(() => clearDraft(key));
     },

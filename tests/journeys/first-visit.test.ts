@@ -89,6 +89,27 @@ describe('useful within a minute', () => {
     expect(taps).toBe(1);
   });
 
+  test('what is typed as soon as its entry stands is not wiped by what the phone kept of it', async () => {
+    await tap(link(/^Start a glue clock/));
+    await heading('Enough glue, time and clamps?');
+    await page().evaluate(() => {
+      const seen = new MutationObserver(() => {
+        const label = [...document.querySelectorAll('label')].find((one) => one.textContent?.startsWith('Note'));
+        const note = document.getElementById(label?.htmlFor ?? '');
+        if (!(note instanceof HTMLInputElement)) return;
+        seen.disconnect();
+        note.value = 'starved at one end';
+        note.dispatchEvent(new Event('input', { bubbles: true }));
+      });
+      seen.observe(document.body, { childList: true, subtree: true });
+    });
+    await tap(button('Start spreading'));
+    await page().getByRole('timer').waitFor();
+    // What the phone kept has been read by then.
+    await page().waitForTimeout(500);
+    expect(await entry(/^Note/).inputValue()).toBe('starved at one end');
+  });
+
   test('a tally: the wood, then two sizes a board', async () => {
     await tap(link(/^Boards have come/));
     // Two touches: the list, and the wood in it.

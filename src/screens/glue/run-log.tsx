@@ -34,7 +34,9 @@ export function RunLog({ glueup, now }: { glueup: Glueup; now: number }) {
           </li>
         ))}
       </ol>
-      <TextField label="Note, such as how it held" value={draft.value ?? ''} onInput={draft.set} />
+      {draft.value !== undefined && (
+        <TextField label="Note, such as how it held" value={draft.value} onInput={draft.set} />
+      )}
       <div class="buttons">
         <Button disabled={text === ''} onClick={add}>
           Add to the log
