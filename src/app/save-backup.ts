@@ -9,11 +9,13 @@ export const backups = signal(0);
 
 /** Takes everything out of the phone as one backup file, and remembers when. */
 export async function saveBackup(): Promise<'shared' | 'saved' | 'cancelled'> {
-  const { name, text } = await exportBackup();
+  // What changes while the maker says where it goes isn't in it.
+  const at = Date.now();
+  const { name, text } = await exportBackup(at);
   const how = await saveFile(name, 'application/json', text);
   // Only for the reminder; a database that can't take it has worse news on view.
   if (how !== 'cancelled') {
-    await backupMade().catch(() => {});
+    await backupMade(at).catch(() => {});
     backups.value++;
     dueBackup.value = undefined;
   }

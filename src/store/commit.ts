@@ -57,7 +57,8 @@ async function apply(
   const tombstones = transaction.objectStore('removed');
   const id = idOf(change);
   const before = (await records.get(id)) as StoredRecord | undefined;
-  if (late && before && before.updated > at) return before;
+  if (late && before && before.updated > at && !('put' in change && change.put.revision >= before.revision))
+    return before;
 
   if ('remove' in change) {
     if (!before) return undefined;

@@ -53,6 +53,6 @@ const withKept = (stored: Reader): Reader => ({
   async get(kind, id) {
     const found = await stored.get(kind, id);
     const kept = notYetStored(kind, id);
-    return kept && !(found && found.updated > kept.updated) ? kept : found;
+    return kept && !(found && found.updated > kept.updated && found.revision > kept.revision) ? kept : found;
   },
 });

@@ -121,6 +121,7 @@ test('an edit that the phone did not take is not undone by the next edit of the 
   const makeRoom = fillPhone();
   await expect(boards.change(id, (board) => ({ ...board, note: 'pitch pocket' }))).rejects.toThrow();
   makeRoom();
+  await new Promise((resolve) => setTimeout(resolve, 3));
   await boards.change(id, (board) => ({ ...board, width: 99 }));
   await retryFailedWrites();
   expect(await boards.get(id)).toMatchObject({ note: 'pitch pocket', width: 99 });
@@ -141,6 +142,18 @@ test('the first two edits of a fresh shop that a full phone did not take both st
   makeRoom();
   await retryFailedWrites();
   expect(await readShop()).toMatchObject({ tapePrecision: 1, hand: 'left' });
+});
+
+test('an edit that the phone did not take is stored also where the clock was ahead when the record was last written', async () => {
+  const clock = vi.spyOn(Date, 'now').mockReturnValue(Date.now() + 365 * 86_400_000);
+  const { id } = await boards.add(aBoard({}));
+  clock.mockRestore();
+  const makeRoom = fillPhone();
+  for (const note of ['knot', 'pitch pocket'])
+    await expect(boards.change(id, (board) => ({ ...board, note }))).rejects.toThrow();
+  makeRoom();
+  await retryFailedWrites();
+  expect(await boards.get(id)).toMatchObject({ note: 'pitch pocket' });
 });
 
 test('what failed goes out with the backup, and alone when nothing can be read', async () => {

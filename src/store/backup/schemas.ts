@@ -73,7 +73,10 @@ const climate = may(object({ dry: air, damp: air }));
 export const schemas: { readonly [K in Kind]: Schema<Kinds[K]> } = {
   shop: object({
     ...stamps,
-    units: object({ unit: oneOf(['in', 'mm']), nearest: amount }),
+    units: object({
+      unit: oneOf(['in', 'mm']),
+      nearest: { type: 'integer', minimum: 1, maximum: 64 } as Schema<number>,
+    }),
     tapePrecision: amount,
     machines: object({
       jointer: object({ owned: yesNo, width: amount }),

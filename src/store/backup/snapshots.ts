@@ -92,7 +92,8 @@ export async function snapshotText(id: string): Promise<string | undefined> {
 
 /** Keeps a snapshot when the last one is a day old and something has changed since. Meant for a quiet moment after start. */
 export async function keepAutomaticSnapshot(now = Date.now()): Promise<Snapshot | undefined> {
-  const [last] = (await listSnapshots()).filter(({ reason }) => reason === 'automatic');
+  // One from a clock that was ahead says nothing of what has changed since.
+  const [last] = (await listSnapshots()).filter(({ reason, at }) => reason === 'automatic' && at <= now);
   if (last && now - last.at < day) return undefined;
   const { contents, schema } = await storedContents();
   const since = last?.at ?? 0;

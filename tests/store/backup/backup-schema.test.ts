@@ -29,7 +29,8 @@ const made = {
     madeAt: { type: 'number' },
     only: {
       type: 'string',
-      description: 'The name of what the file holds, when that is one piece or one delivery rather than everything.',
+      description:
+        'The name of what the file holds, when that is one piece or one delivery rather than everything. Its shop is then no more than the figures of the own woods that it uses.',
     },
     checksum: {
       type: 'object',
@@ -56,6 +57,13 @@ const made = {
 // After a change of the records: UPDATE_SCHEMA=1 npx vitest run --project store backup-schema, then the formatter.
 if (process.env.UPDATE_SCHEMA) writeFileSync(path, JSON.stringify(made, null, 2));
 const documented = JSON.parse(readFileSync(path, 'utf8'));
+
+test('a fraction that no tape has is refused: nothing could be shown in it', () => {
+  const nearest = (finest: number) =>
+    damage(schemas.shop, { ...oneOfEach.shop, units: { unit: 'in', nearest: finest } });
+  expect([0, 16.5, 1e9].map((finest) => nearest(finest)?.split(':')[0])).toEqual(Array(3).fill('units.nearest'));
+  expect(nearest(64)).toBeUndefined();
+});
 
 test('the documented schema is the one that the app checks', () => {
   expect(documented).toEqual(JSON.parse(JSON.stringify(made)));

@@ -279,6 +279,13 @@ describe('snapshots', () => {
     expect(list.map(({ at }) => at)).toEqual(list.map(({ at }) => at).sort((a, b) => b - a));
   });
 
+  test('go on once a clock that was years ahead is right again', async () => {
+    const now = Date.now();
+    await keepSnapshot({ contents: sampleContents(), schema: 1, reason: 'automatic', at: now + 1000 * day });
+    await boards.add(aBoard({}));
+    expect(await keepAutomaticSnapshot(now + day)).toMatchObject({ counts: { board: 1 } });
+  });
+
   test('of different reasons do not push each other out', async () => {
     for (let at = 0; at < 5; at += 1) {
       await keepSnapshot({ contents: sampleContents(), schema: 1, reason: 'merge', at });
