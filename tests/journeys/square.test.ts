@@ -116,7 +116,7 @@ test('the stick: half the difference times diagonal over length, and twice that 
   await pick('Measured with', 'A stick');
   await page.getByLabel('The left end is square').uncheck();
   await page.getByLabel('A to C').check();
-  await fill({ Length: '1800', Width: '800', Difference: '2' });
+  await fill({ Front: '1800', Left: '800', Difference: '2' });
   // By hand: 2 / 2 x sqrt(1800² + 800²) / 1800 = 1.094 mm; twice that is 2.189.
   await answer().getByText('towards D').waitFor();
   expect(await answer().locator('.figure').allTextContents()).toEqual(['1.1 mm', '1.1 mm']);
@@ -254,7 +254,7 @@ test('laying out from nothing: the diagonal and triangles in whole numbers', asy
   await inMillimetres();
   await open();
   await pick('The work', 'Laying out');
-  await fill({ Length: '1800', Width: '800' });
+  await fill({ Front: '1800', Left: '800' });
   // Euclid I.47: sqrt(1800² + 800²) = 1969.8.
   await answer().getByText('1969.8 mm').first().waitFor();
   // The largest first: 12, 5, 13 a hundred and fifty times; every one in whole centimetres and right-angled (Euclid I.48).

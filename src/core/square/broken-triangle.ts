@@ -1,9 +1,9 @@
 import { cornerTriangles, type Readings } from './readings.ts';
 
-/** Whether two sides and the diagonal across them, all measured, can't make a triangle (Euclid I.20). */
-export function breaksTriangle(readings: Readings): boolean {
-  return Object.values(cornerTriangles).some((names) => {
-    const [a, b, c] = names.map((name) => readings[name]);
-    return a !== undefined && b !== undefined && c !== undefined && 2 * Math.max(a, b, c) >= a + b + c;
+/** Two sides and the diagonal across them, all measured, that can't make a triangle (Euclid I.20); undefined when all can. */
+export function brokenTriangle(readings: Readings) {
+  return Object.values(cornerTriangles).find((names) => {
+    const [a = 0, b = 0, c = 0] = names.map((name) => readings[name]);
+    return a > 0 && b > 0 && c > 0 && 2 * Math.max(a, b, c) >= a + b + c;
   });
 }

@@ -22,10 +22,9 @@ export interface ClosingError {
  * @valid errors small against the piece. On a rectangle the precision explains a closing error of up to (1 + (length +
  *   width) / diagonal) times itself
  * @example closingError(
- *   fitQuadrilateral(
- *     anyShape,
- *     observationsOf({ front: 1800, right: 800, back: 1800, left: 800, diagonalAC: 1969.77, diagonalBD: 1975.77 }),
- *   ),
+ *   fitQuadrilateral(anyShape, {
+ *     ...{ front: 1800, right: 800, back: 1800, left: 800, diagonalAC: 1969.77, diagonalBD: 1975.77 },
+ *   }),
  *   0.5,
  * ) // => { closing: 3.0, consistent: false }
  * @source plane geometry; least squares

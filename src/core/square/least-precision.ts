@@ -1,6 +1,6 @@
 import { fitQuadrilateral } from './fit-quadrilateral.ts';
 import { type Matrix, minors, rowsIn } from './linear.ts';
-import type { Observation } from './observation.ts';
+import type { Readings } from './readings.ts';
 import type { ShapeFamily } from './shape-family.ts';
 
 /**
@@ -31,20 +31,18 @@ export function leastLargest(sensitivity: Matrix, target: readonly number[]): nu
 }
 
 /**
- * The least reading error with which a shape of the family explains every observation. A rectangle
+ * The least reading error with which a shape of the family explains every reading. A rectangle
  * explains the readings when no reading has to be further off than this.
  *
  * @param family a shape family
- * @param observations mm
+ * @param readings mm
  * @returns mm; 0 when a shape of the family fits exactly
  * @valid errors small against the piece (the lengths are taken as linear around the least-squares fit)
- * @example leastPrecision(
- *   rectangle,
- *   observationsOf({ front: 1800, right: 800, back: 1800, left: 800, diagonalAC: 1970.3, diagonalBD: 1969.3 }),
- * ) // => 0.5
+ * @example leastPrecision(rectangle, { front: 1800, right: 800, back: 1800, left: 800, diagonalAC: 1970.3, diagonalBD: 1969.3 })
+ *   // => 0.5
  * @source plane geometry
  */
-export function leastPrecision(family: ShapeFamily, observations: readonly Observation[]): number {
-  const { sensitivity, residuals } = fitQuadrilateral(family, observations);
+export function leastPrecision(family: ShapeFamily, readings: Readings): number {
+  const { sensitivity, residuals } = fitQuadrilateral(family, readings);
   return leastLargest(sensitivity, residuals);
 }

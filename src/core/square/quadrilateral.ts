@@ -1,4 +1,4 @@
-import type { CornerName, ReadingName } from './readings.ts';
+import type { CornerName, LineName, ReadingName } from './readings.ts';
 
 export interface Point {
   readonly x: number;
@@ -21,7 +21,7 @@ const distance = (from: Point, to: Point): number => Math.sqrt((to.x - from.x) *
  *   // => { front: 3, right: 4, back: 3, left: 4, diagonalAC: 5, diagonalBD: 5 }
  * @source plane geometry
  */
-export function lengthsOf({ A, B, C, D }: Quadrilateral): Record<ReadingName, number> {
+export function lengthsOf({ A, B, C, D }: Quadrilateral): Record<LineName, number> {
   return {
     front: distance(A, B),
     right: distance(B, C),
@@ -30,6 +30,12 @@ export function lengthsOf({ A, B, C, D }: Quadrilateral): Record<ReadingName, nu
     diagonalAC: distance(A, C),
     diagonalBD: distance(B, D),
   };
+}
+
+/** What would be read off this shape, mm. */
+export function readOff(shape: Quadrilateral, names: readonly ReadingName[]): number[] {
+  const lengths = lengthsOf(shape);
+  return names.map((name) => (name === 'difference' ? lengths.diagonalAC - lengths.diagonalBD : lengths[name]));
 }
 
 function angle(at: Point, from: Point, to: Point): number {

@@ -2,7 +2,11 @@
  * The six lengths of a four-cornered piece. A is front left, B front right, C back right, D back left;
  * the front edge AB is the reference.
  */
-export const readingNames = ['front', 'right', 'back', 'left', 'diagonalAC', 'diagonalBD'] as const;
+export const lineNames = ['front', 'right', 'back', 'left', 'diagonalAC', 'diagonalBD'] as const;
+export type LineName = (typeof lineNames)[number];
+
+/** What can be read: a length, or how much longer diagonal AC is than BD, taken with a stick cut to one of them. */
+export const readingNames = [...lineNames, 'difference'] as const;
 export type ReadingName = (typeof readingNames)[number];
 
 /** What was measured, mm; what was not is left out. */
@@ -18,10 +22,11 @@ export const spokenReadings: Readonly<Record<ReadingName, string>> = {
   left: 'left end',
   diagonalAC: 'diagonal A to C',
   diagonalBD: 'diagonal B to D',
+  difference: 'difference of the diagonals',
 };
 
 /** The two sides that meet at a corner and the diagonal that faces it: three readings fix the corner's angle. */
-export const cornerTriangles: Readonly<Record<CornerName, readonly [ReadingName, ReadingName, ReadingName]>> = {
+export const cornerTriangles: Readonly<Record<CornerName, readonly [LineName, LineName, LineName]>> = {
   A: ['left', 'front', 'diagonalBD'],
   B: ['front', 'right', 'diagonalAC'],
   C: ['right', 'back', 'diagonalBD'],

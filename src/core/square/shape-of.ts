@@ -1,9 +1,8 @@
 import type { ClosingError } from './closing-error.ts';
 import { leastPrecision } from './least-precision.ts';
-import { type Measured, questionOf } from './measured.ts';
-import { type Observation, observationsOf } from './observation.ts';
+import type { Measured } from './measured.ts';
 import { explains, usedPrecision } from './precision.ts';
-import { measuredNames, withoutReading } from './readings.ts';
+import { measuredNames, type Readings, withoutReading } from './readings.ts';
 import { parallelEdges, parallelEnds, parallelogram, rectangle, type ShapeFamily } from './shape-family.ts';
 
 /**
@@ -15,9 +14,9 @@ import { parallelEdges, parallelEnds, parallelogram, rectangle, type ShapeFamily
  */
 export type Shape = 'square' | 'racked' | 'tapered' | 'irregular' | 'undetermined';
 
-function simplestShape(observations: readonly Observation[], precision: number): Shape {
+function simplestShape(readings: Readings, precision: number): Shape {
   const could = (...families: ShapeFamily[]) =>
-    families.some((family) => explains(precision, leastPrecision(family, observations)));
+    families.some((family) => explains(precision, leastPrecision(family, readings)));
   if (could(rectangle)) return 'square';
   if (could(parallelogram)) return 'racked';
   return could(parallelEdges, parallelEnds) ? 'tapered' : 'irregular';
@@ -34,30 +33,29 @@ function simplestShape(observations: readonly Observation[], precision: number):
  *   that holds whichever is left out
  * @valid errors small against the piece
  * @example shapeOf(
- *   {
- *     way: 'readings',
- *     readings: { front: 1800, right: 800, back: 1790, left: 800, diagonalAC: 1965.2, diagonalBD: 1965.2 },
- *   },
+ *   { readings: { front: 1800, right: 800, back: 1790, left: 800, diagonalAC: 1965.2, diagonalBD: 1965.2 } },
  *   0.5,
  *   { consistent: true, needed: 0 },
  * ) // => 'tapered'
  * @source plane geometry
  */
-export function shapeOf(measured: Measured, precision: number, { needed, consistent }: ClosingError): Shape {
-  const { observations } = questionOf(measured);
+export function shapeOf(
+  { readings, farEnd }: Measured,
+  precision: number,
+  { needed, consistent }: Pick<ClosingError, 'needed' | 'consistent'>,
+): Shape {
   const used = usedPrecision(precision);
-  if (measured.way !== 'readings') {
+  const names = measuredNames(readings);
+  if (farEnd !== undefined) {
     if (!consistent) return 'undetermined';
-    if (explains(used, leastPrecision(rectangle, observations))) return 'square';
-    return measured.farEnd === 'square' ? 'tapered' : 'racked';
+    if (explains(used, leastPrecision(rectangle, readings))) return 'square';
+    return farEnd === 'square' ? 'tapered' : 'racked';
   }
-  if (observations.length < 5) return 'undetermined';
-  if (consistent) return simplestShape(observations, used);
+  if (names.length < 5) return 'undetermined';
+  if (consistent) return simplestShape(readings, used);
   // A tenth more than needed: the needs of different families are found around different shapes.
   const enough = needed * 1.1;
-  const shape = simplestShape(observations, enough);
-  const stands = measuredNames(measured.readings).every(
-    (name) => simplestShape(observationsOf(withoutReading(measured.readings, name)), enough) === shape,
-  );
+  const shape = simplestShape(readings, enough);
+  const stands = names.every((name) => simplestShape(withoutReading(readings, name), enough) === shape);
   return stands ? shape : 'undetermined';
 }

@@ -1,22 +1,15 @@
-import { breaksTriangle } from './broken-triangle.ts';
-import { cornerTriangles, measuredNames, type ReadingName, type Readings } from './readings.ts';
+import { type Problem, problem } from '../answer/problem.ts';
+import { mm } from '../answer/quantity.ts';
+import { brokenTriangle } from './broken-triangle.ts';
+import { cornerTriangles, measuredNames, type ReadingName, type Readings, spokenReadings } from './readings.ts';
 
 /** What turns a slipped reading back: a digit lost or doubled, or inches written where millimetres belong. */
 const slips = [
-  { by: 10, kind: 'tenth' },
-  { by: 1 / 10, kind: 'tenfold' },
-  { by: 25.4, kind: 'inches' },
-  { by: 1 / 25.4, kind: 'inches twice' },
+  { by: 10, looks: 'ten times too short' },
+  { by: 1 / 10, looks: 'ten times too long' },
+  { by: 25.4, looks: 'like inches' },
+  { by: 1 / 25.4, looks: 'turned into mm twice' },
 ] as const;
-
-export interface SlippedDigit {
-  readonly name: ReadingName;
-  readonly kind: (typeof slips)[number]['kind'];
-  /** What it should be, near enough, mm. */
-  readonly likely: number;
-  /** Another reading that may be the slipped one just as well: with only two to compare nobody can tell. */
-  readonly or: ReadingName | null;
-}
 
 const opposite: readonly (readonly [ReadingName, ReadingName])[] = [
   ['front', 'back'],
@@ -50,22 +43,35 @@ const manifold = Math.log(5);
  * makes a near rectangle of readings that were nothing like one.
  *
  * @param readings mm, all above 0
- * @returns which one and how it slipped, or undefined when no single slip explains the readings
+ * @returns a `Problem` on the one, that says how it slipped and what it should be, or undefined when no single slip
+ *   explains the readings. With only two to compare nobody can tell which: then it names both
  * @valid pieces meant as rectangles
- * @example slippedDigit({ front: 1800, right: 80, diagonalAC: 1970 }) // => { name: 'right', likely: 800 }
+ * @example slippedDigit({ front: 1800, right: 80, diagonalAC: 1970 })
+ *   // => { field: 'right', message: { quantities: { likely: { value: 800 } } } }
  * @source assumption: a slip is a factor of 10 or 25.4, and leaves the rest within 5 percent of a rectangle
  */
-export function slippedDigit(readings: Readings): SlippedDigit | undefined {
-  const before = mismatch(readings);
-  if (before < manifold && !breaksTriangle(readings)) return undefined;
+export function slippedDigit(readings: Readings): Problem | undefined {
+  if (mismatch(readings) < manifold && !brokenTriangle(readings)) return undefined;
   const repairs = measuredNames(readings).flatMap((name) =>
-    slips.map(({ by, kind }) => {
-      const likely = (readings[name] ?? 0) * by;
-      return { name, kind, likely, left: mismatch({ ...readings, [name]: likely }) };
+    slips.map(({ by, looks }) => {
+      const value = readings[name] ?? 0;
+      const likely = value * by;
+      return { name, value, looks, likely, left: mismatch({ ...readings, [name]: likely }) };
     }),
   );
   const [best, ...rest] = repairs.sort((one, other) => one.left - other.left);
   if (!best || best.left >= nearRectangle) return undefined;
-  const rival = rest.find(({ name, left }) => name !== best.name && left < best.left + asNear);
-  return { name: best.name, kind: best.kind, likely: best.likely, or: rival?.name ?? null };
+  const { name, value, looks, likely } = best;
+  const rival = rest.find((other) => other.name !== name && other.left < best.left + asNear);
+  const said = `The ${spokenReadings[name]}, {value},`;
+  return rival
+    ? problem(
+        name,
+        `${said} and the ${spokenReadings[rival.name]} don't fit: a digit slipped in one. Measure both again.`,
+        { value: mm(value) },
+      )
+    : problem(name, `${said} looks ${looks}: about {likely} would fit. Measure it again.`, {
+        value: mm(value),
+        likely: mm(Math.round(likely * 10) / 10),
+      });
 }

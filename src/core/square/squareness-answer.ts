@@ -2,11 +2,11 @@ import { type Phrase, phrase } from '../answer/phrase.ts';
 import { mm } from '../answer/quantity.ts';
 import { sayMove } from './correction-cut.ts';
 import type { Measured } from './measured.ts';
-import { type ReadingName, readingNames, spokenReadings } from './readings.ts';
+import { lineNames, type ReadingName, spokenReadings } from './readings.ts';
 import type { Squareness } from './squareness.ts';
 
 function missing(measured: Measured): ReadingName | undefined {
-  return measured.way === 'readings' ? readingNames.find((name) => measured.readings[name] === undefined) : undefined;
+  return measured.farEnd ? undefined : lineNames.find((name) => measured.readings[name] === undefined);
 }
 
 function sayMoves({ slide, detectable, fitted: { C, D } }: Omit<Squareness, 'say'>): Phrase {
@@ -30,11 +30,9 @@ function sayMoves({ slide, detectable, fitted: { C, D } }: Omit<Squareness, 'say
 export function saySquareness(found: Omit<Squareness, 'say'>, measured: Measured): Phrase {
   if (found.suspect) return phrase(`The ${spokenReadings[found.suspect]} doesn't fit the others. Measure it again.`);
   if (!found.closing.consistent)
-    return measured.way === 'readings'
-      ? phrase('The readings disagree by {closing}. Measure all again.', {
-          closing: mm(found.closing.closing),
-        })
-      : phrase('The ends are not as you said. Measure all four sides and both diagonals.');
+    return measured.farEnd
+      ? phrase('The ends are not as you said. Measure all four sides and both diagonals.')
+      : phrase('The readings disagree by {closing}. Measure all again.', { closing: mm(found.closing.closing) });
   const lacking = missing(measured);
   if (found.shape === 'undetermined')
     return phrase(

@@ -3,22 +3,21 @@ import { count, degrees, mm } from '../answer/quantity.ts';
 import type { Working, WorkingStep } from '../answer/worked.ts';
 import type { Measured } from './measured.ts';
 import { usedPrecision } from './precision.ts';
-import { measuredNames, type ReadingName } from './readings.ts';
+import { type LineName, measuredNames } from './readings.ts';
 import type { Squareness } from './squareness.ts';
 import { stickDifference } from './stick-difference.ts';
 
 function fitSteps(
   { closing, corners, slide }: Omit<Squareness, 'say'>,
-  sides: Readonly<Record<ReadingName, number>>,
+  sides: Readonly<Record<LineName, number>>,
   measured: Measured,
 ): WorkingStep[] {
   const steps: WorkingStep[] = [];
-  const readings = measured.way === 'readings' ? measuredNames(measured.readings).length : 4;
   if (closing.spare > 0)
     steps.push({
       finds: 'closing error',
       by: phrase('left over by the nearest shape through {readings} readings', {
-        readings: count(readings),
+        readings: count(measuredNames(measured.readings).length),
       }),
       gives: mm(closing.closing),
     });
@@ -42,33 +41,27 @@ function fitSteps(
 /** The steps behind a squareness: by the diagonals' difference when that is what was measured, else by the fitted shape. */
 export function squarenessWorking(
   found: Omit<Squareness, 'say'>,
-  sides: Readonly<Record<ReadingName, number>>,
+  sides: Readonly<Record<LineName, number>>,
   measured: Measured,
   precision: number,
 ): Working {
-  const stick =
-    measured.way === 'readings'
-      ? undefined
-      : stickDifference(
-          measured.length,
-          measured.width,
-          measured.way === 'stick' ? measured.difference : measured.diagonalAC - measured.diagonalBD,
-          measured.farEnd,
-        ).working;
-  const shows: WorkingStep[] =
-    found.detectable === null
-      ? []
-      : [
-          {
-            finds: 'least lean that shows',
-            by: phrase('a smaller lean hides in readings {precision} off', {
-              precision: mm(usedPrecision(precision)),
-            }),
-            gives: mm(found.detectable),
-          },
-        ];
+  const {
+    front = 0,
+    left = 0,
+    diagonalAC = 0,
+    diagonalBD = 0,
+    difference = diagonalAC - diagonalBD,
+  } = measured.readings;
+  const stick = measured.farEnd && stickDifference(front, left, difference, measured.farEnd).working;
+  const steps = [...(stick?.steps ?? []), ...fitSteps(found, sides, measured)];
+  if (found.detectable !== null)
+    steps.push({
+      finds: 'least lean that shows',
+      by: phrase('a smaller lean hides in readings {precision} off', { precision: mm(usedPrecision(precision)) }),
+      gives: mm(found.detectable),
+    });
   return {
-    steps: [...(stick?.steps ?? []), ...fitSteps(found, sides, measured), ...shows],
+    steps,
     holds:
       stick?.holds ??
       phrase('Straight edges, the front edge the reference; pieces of {least} to {most}.', {

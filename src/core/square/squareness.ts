@@ -1,12 +1,12 @@
 import type { Phrase } from '../answer/phrase.ts';
-import { isProblem, type Outcome } from '../answer/problem.ts';
+import type { Outcome } from '../answer/problem.ts';
 import type { Worked } from '../answer/worked.ts';
 import { checkMeasured } from './check-readings.ts';
 import { type ClosingError, closingError } from './closing-error.ts';
 import { detectableSlide } from './detectable.ts';
 import { type ExaggeratedOutline, exaggeratedOutline } from './exaggerated-outline.ts';
 import { fitQuadrilateral } from './fit-quadrilateral.ts';
-import { type Measured, questionOf } from './measured.ts';
+import { familyOf, type Measured } from './measured.ts';
 import { cornerAngles, lengthsOf, type Quadrilateral } from './quadrilateral.ts';
 import { type CornerName, cornerTriangles, measuredNames, type ReadingName } from './readings.ts';
 import { type Shape, shapeOf } from './shape-of.ts';
@@ -34,48 +34,45 @@ export interface Squareness {
   readonly say: Phrase;
 }
 
-function knownCorners(measured: Measured): Readonly<Record<CornerName, boolean>> {
-  const names = measured.way === 'readings' ? measuredNames(measured.readings) : [];
-  const all = measured.way !== 'readings' || names.length >= 5;
-  const known = (corner: CornerName) => all || cornerTriangles[corner].every((name) => names.includes(name));
-  return { A: known('A'), B: known('B'), C: known('C'), D: known('D') };
-}
-
 /**
  * Whether a piece is square, which way it is out and how far to move what, from what was measured.
  *
- * @param measured mm, in one of three ways
+ * @param measured mm
  * @param precision mm: no reading is further off than this (below 0.01 taken as 0.01)
  * @returns shape, corner angles in degrees, slides in mm, the readings' own contradiction, what they can show, and the
  *   answer in words, with the working
  * @valid pieces of 50 mm to 6 m that were meant as rectangles
  * @errors as `checkMeasured`
- * @example squareness({ way: 'stick', length: 1800, width: 800, difference: 2, farEnd: 'parallel' }, 0.5).value
+ * @example squareness({ readings: { front: 1800, left: 800, difference: 2 }, farEnd: 'parallel' }, 0.5).value
  *   // => { shape: 'racked', slide: { C: -1.09, D: 1.09 } }
  * @source plane geometry; least squares
  */
 export function squareness(measured: Measured, precision: number): Outcome<Worked<Squareness>> {
   const bad = checkMeasured(measured, precision);
-  if (isProblem(bad)) return bad;
-  const question = questionOf(measured);
-  const fit = fitQuadrilateral(question.family, question.observations);
+  if (bad) return bad;
+  const { readings, farEnd } = measured;
+  const fit = fitQuadrilateral(familyOf(measured), readings);
   const fitted = fit.shape;
+  const names = measuredNames(readings);
+  const fixed = (corner: CornerName) =>
+    farEnd !== undefined || names.length >= 5 || cornerTriangles[corner].every((name) => names.includes(name));
+  const ifFixed = (corner: CornerName, value: number) => (fixed(corner) ? value : null);
   const angles = cornerAngles(fitted);
-  const known = knownCorners(measured);
   const slides = slidesOf(fitted);
   const closing = closingError(fit, precision);
+  const detectable = detectableSlide(measured, precision);
   const found = {
     shape: shapeOf(measured, precision, closing),
     corners: {
-      A: known.A ? angles.A : null,
-      B: known.B ? angles.B : null,
-      C: known.C ? angles.C : null,
-      D: known.D ? angles.D : null,
+      A: ifFixed('A', angles.A),
+      B: ifFixed('B', angles.B),
+      C: ifFixed('C', angles.C),
+      D: ifFixed('D', angles.D),
     },
-    slide: { C: known.B ? slides.C : null, D: known.A ? slides.D : null },
+    slide: { C: ifFixed('B', slides.C), D: ifFixed('A', slides.D) },
     closing,
-    suspect: !closing.consistent && measured.way === 'readings' ? suspectReading(measured.readings) : null,
-    detectable: known.A || known.B ? finiteOrNull(detectableSlide(question, precision)) : null,
+    suspect: closing.consistent || farEnd !== undefined ? null : suspectReading(readings),
+    detectable: Number.isFinite(detectable) && (fixed('A') || fixed('B')) ? detectable : null,
     fitted,
     outline: exaggeratedOutline(fitted),
   };
@@ -84,5 +81,3 @@ export function squareness(measured: Measured, precision: number): Outcome<Worke
     working: squarenessWorking(found, lengthsOf(fitted), measured, precision),
   };
 }
-
-const finiteOrNull = (value: number) => (Number.isFinite(value) ? value : null);

@@ -1,6 +1,5 @@
 import { fitQuadrilateral } from './fit-quadrilateral.ts';
 import { leastPrecision } from './least-precision.ts';
-import { observationsOf } from './observation.ts';
 import { isConvex, lengthsOf } from './quadrilateral.ts';
 import { measuredNames, type ReadingName, type Readings, withoutReading } from './readings.ts';
 import { anyShape, rectangle } from './shape-family.ts';
@@ -16,10 +15,10 @@ import { anyShape, rectangle } from './shape-family.ts';
  * @source plane geometry
  */
 export function distanceFromRectangle(readings: Readings): number {
-  const { shape, residuals } = fitQuadrilateral(anyShape, observationsOf(readings));
+  const { shape, residuals } = fitQuadrilateral(anyShape, readings);
   const lengths = lengthsOf(shape);
   const makesPiece = isConvex(shape) && Math.hypot(...residuals) < 1e-6 * lengths.front;
-  return makesPiece ? leastPrecision(rectangle, observationsOf(lengths)) : Number.POSITIVE_INFINITY;
+  return makesPiece ? leastPrecision(rectangle, lengths) : Number.POSITIVE_INFINITY;
 }
 
 /**

@@ -6,7 +6,7 @@ import { notify } from '../../app/notices.ts';
 import { routeTo } from '../../app/routes.ts';
 import { shop } from '../../app/shop.ts';
 import { sayPhrase } from '../../core/answer/say-phrase.ts';
-import { readingNames } from '../../core/square/readings.ts';
+import { lineNames, type ReadingName } from '../../core/square/readings.ts';
 import { pieces } from '../../store/pieces.ts';
 import { squares } from '../../store/squares.ts';
 import { Pick } from '../../ui/fields.tsx';
@@ -21,21 +21,20 @@ import { Found } from './found.tsx';
 import { springBackOf } from './habits.ts';
 import { situations, ways } from './labels.ts';
 import { LayoutAnswer, Triangles } from './layout.tsx';
-import { keptOf } from './measured-of.ts';
 import { Outline } from './outline.tsx';
 import { arrowsOf, lineValues, plainOutline } from './outline-of.ts';
 import { PastChecks } from './past-checks.tsx';
 import { precisionOf } from './precision-of.ts';
 import { SpringBack } from './spring-back.tsx';
-import { type Entry, emptyForm, entryOfLine, type SquareForm } from './square-form.ts';
+import { emptyForm, entryOfLine, type SquareForm } from './square-form.ts';
 import { Tolerance } from './tolerance.tsx';
 import { perMetreOf } from './tool-error.ts';
 
 /** Is it square, which way is it out, and how far to move it: from a tape, or a stick and a ruler. */
 export default function Check({ id }: { id: string }) {
   const piece = useOne(pieces, id);
-  const draft = useDraft<SquareForm>(`square-form-2-${id}`, emptyForm);
-  const [focused, setFocused] = useState<Entry>();
+  const draft = useDraft<SquareForm>(`square-form-3-${id}`, emptyForm);
+  const [focused, setFocused] = useState<ReadingName>();
   const [typing, setTyping] = useState(false);
   const form = draft.value ?? emptyForm;
   const { unit } = units.value;
@@ -64,7 +63,7 @@ export default function Check({ id }: { id: string }) {
     try {
       await squares.add({
         ...(piece ? { pieceId: piece.id } : {}),
-        ...keptOf(measured),
+        ...measured,
         precision,
         use: form.use,
         at: Date.now(),
@@ -107,7 +106,7 @@ export default function Check({ id }: { id: string }) {
           <div class={trouble ? 'answer now' : 'soft'}>
             <p>
               {trouble ? (
-                <Say phrase={trouble.problem.message} />
+                <Say phrase={trouble.message} />
               ) : problems.size > 0 ? (
                 'The marked entry first.'
               ) : (
@@ -129,15 +128,7 @@ export default function Check({ id }: { id: string }) {
           <Pick label="Measured with" value={form.way} options={ways} onInput={(way) => change({ way })} />
         )}
       </div>
-      <Entries
-        form={form}
-        problems={problems}
-        trouble={trouble}
-        suspect={suspect}
-        onChange={change}
-        onFocus={setFocused}
-        onTyping={setTyping}
-      />
+      <Entries form={form} problems={problems} onChange={change} onFocus={setFocused} onTyping={setTyping} />
       {beneath}
     </Screen>
   );
@@ -145,8 +136,8 @@ export default function Check({ id }: { id: string }) {
 
 type CheckedForm = Checked & { readonly form: SquareForm };
 
-function layoutOf({ form, values: { length, width } }: CheckedForm) {
-  return form.situation === 'layout' && length && width ? { length, width } : undefined;
+function layoutOf({ form, values: { front, left } }: CheckedForm) {
+  return form.situation === 'layout' && front && left ? { length: front, width: left } : undefined;
 }
 
 interface BeneathProps {
@@ -200,18 +191,18 @@ function Beneath({ of, id, onChange }: BeneathProps) {
 }
 
 /** The piece as it was checked, with the lines lit that are being measured or have to be measured again. */
-function Drawn({ of, focused }: { of: CheckedForm; focused: Entry | undefined }) {
-  const { form, values, answer, correction, suspect, trouble } = of;
+function Drawn({ of, focused }: { of: CheckedForm; focused: ReadingName | undefined }) {
+  const { form, values, problems, answer, correction } = of;
   const found = answer?.value;
   return (
     <Outline
-      outline={correction && found ? found.outline : plainOutline({ values })}
+      outline={correction && found ? found.outline : plainOutline(values)}
       say={`The piece, corners A to D.${found ? ` ${sayPhrase(found.say, units.value)}` : ''}`}
       values={lineValues(form, values, units.value)}
       arrows={arrowsOf(correction)}
-      lit={readingNames.filter((line) => {
+      lit={lineNames.filter((line) => {
         const entry = entryOfLine(line, form);
-        return entry !== undefined && [focused, suspect, trouble?.at].includes(entry);
+        return entry !== undefined && (entry === focused || problems.has(entry));
       })}
       onLine={(line) => focusEntry(entryOfLine(line, form))}
     />

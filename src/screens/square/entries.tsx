@@ -1,47 +1,37 @@
 import { shop } from '../../app/shop.ts';
-import { type Problem, problem } from '../../core/answer/problem.ts';
-import { Choice, Pick } from '../../ui/fields.tsx';
+import type { Problem } from '../../core/answer/problem.ts';
+import type { ReadingName } from '../../core/square/readings.ts';
+import { Choice, optionsOf, Pick } from '../../ui/fields.tsx';
 import { LengthField } from '../../ui/pad/length-field.tsx';
 import { entryLabels } from './labels.ts';
-import { type Entry, entriesOf, type SquareForm } from './square-form.ts';
+import { entriesOf, type SquareForm } from './square-form.ts';
 import { knownSquares } from './tool-error.ts';
 
 /** Puts the focus, and with it the pad, on an entry. */
-export function focusEntry(entry: Entry | undefined): void {
+export function focusEntry(entry: ReadingName | undefined): void {
   document.querySelector<HTMLInputElement>(`[data-entry="${entry}"] input`)?.focus();
 }
 
 interface Props {
   form: SquareForm;
-  /** What is wrong with an entry by itself. */
   problems: ReadonlyMap<string, Problem>;
-  /** What is wrong with one entry beside the others. */
-  trouble: { readonly at: Entry | undefined; readonly problem: Problem } | undefined;
-  suspect: Entry | undefined;
   onChange(part: Partial<SquareForm>): void;
-  onFocus(entry: Entry | undefined): void;
+  onFocus(entry: ReadingName | undefined): void;
   /** True from the first key in an entry until it is left. */
   onTyping(on: boolean): void;
 }
 
 /** The readings, and what the maker must say where the readings alone can't tell. */
-export function Entries({ form, problems, trouble, suspect, onChange, onFocus, onTyping }: Props) {
+export function Entries({ form, problems, onChange, onFocus, onTyping }: Props) {
   const fromStick = form.way === 'stick' && form.situation !== 'layout';
   const sizeOnly = form.way !== 'readings' && form.situation !== 'layout';
   const squares = knownSquares(shop.value.references);
-  const wrong = (entry: Entry) =>
-    problems.get(entry) ??
-    (trouble?.at === entry
-      ? trouble.problem
-      : suspect === entry
-        ? problem(entry, 'Doesn’t fit the others. Measure it again.')
-        : undefined);
   return (
     <>
       {fromStick && (
         <p class="soft">Cut a stick to one diagonal, hold it along the other and measure how short it is.</p>
       )}
-      <div class={trouble?.at || suspect || problems.size > 0 ? 'fields in-trouble' : 'fields'}>
+      <div class={problems.size > 0 ? 'fields in-trouble' : 'fields'}>
         {entriesOf(form).map((entry) => (
           <div
             key={entry}
@@ -55,7 +45,7 @@ export function Entries({ form, problems, trouble, suspect, onChange, onFocus, o
             <LengthField
               label={entryLabels[entry]}
               value={form.texts[entry] ?? ''}
-              problem={wrong(entry)}
+              problem={problems.get(entry)}
               onInput={(text) => {
                 onTyping(true);
                 onChange({ texts: { ...form.texts, [entry]: text } });
@@ -68,10 +58,7 @@ export function Entries({ form, problems, trouble, suspect, onChange, onFocus, o
         <Choice
           label="The longer diagonal"
           value={form.longer}
-          options={[
-            { value: 'diagonalAC', label: 'A to C' },
-            { value: 'diagonalBD', label: 'B to D' },
-          ]}
+          options={optionsOf({ diagonalAC: 'A to C', diagonalBD: 'B to D' })}
           onInput={(longer) => onChange({ longer })}
         />
       )}
@@ -79,10 +66,7 @@ export function Entries({ form, problems, trouble, suspect, onChange, onFocus, o
         <Choice
           label="Diagonals alone can’t tell: which holds?"
           value={form.farEnd}
-          options={[
-            { value: 'parallel', label: 'Both ends lean alike' },
-            { value: 'square', label: 'The left end is square' },
-          ]}
+          options={optionsOf({ parallel: 'Both ends lean alike', square: 'The left end is square' })}
           onInput={(farEnd) => onChange({ farEnd })}
         />
       )}
@@ -90,7 +74,7 @@ export function Entries({ form, problems, trouble, suspect, onChange, onFocus, o
         <Pick
           label="Found square with"
           value={form.tool}
-          options={[{ value: '', label: 'Not said' }, ...squares.map(({ tool }) => ({ value: tool, label: tool }))]}
+          options={optionsOf({ '': 'Not said', ...Object.fromEntries(squares.map(({ tool }) => [tool, tool])) })}
           onInput={(tool) => onChange({ tool })}
         />
       )}

@@ -2,15 +2,15 @@ import { lengthText } from '../../core/length/format-length.ts';
 import type { LengthUnits } from '../../core/length/length-units.ts';
 import { shownLength } from '../../core/length/shown-length.ts';
 import type { ExaggeratedOutline } from '../../core/square/exaggerated-outline.ts';
-import { type ReadingName, readingNames } from '../../core/square/readings.ts';
+import { type LineName, lineNames, type Readings } from '../../core/square/readings.ts';
 import type { Correction } from './correction-of.ts';
 import type { Arrow } from './outline.tsx';
-import { entryOfLine, type ReadForm, type SquareForm } from './square-form.ts';
+import { entryOfLine, type SquareForm } from './square-form.ts';
 
 /** A rectangle to tap on before there is a shape: as long and wide as typed, else two by one. */
-export function plainOutline({ values }: Pick<ReadForm, 'values'>): ExaggeratedOutline {
-  const length = values.front ?? values.back ?? values.length ?? 2;
-  const width = values.left ?? values.right ?? values.width ?? 1;
+export function plainOutline(values: Readings): ExaggeratedOutline {
+  const length = values.front ?? values.back ?? 2;
+  const width = values.left ?? values.right ?? 1;
   const ratio = length / width;
   // One size alone, or one that has slipped, says nothing of the shape.
   const wide = ratio > 1 / 6 && ratio < 6 ? ratio : 2;
@@ -19,13 +19,9 @@ export function plainOutline({ values }: Pick<ReadForm, 'values'>): ExaggeratedO
 }
 
 /** What is written along each line: the reading, or with a stick which diagonal is the longer one and by how much. */
-export function lineValues(
-  form: SquareForm,
-  values: ReadForm['values'],
-  units: LengthUnits,
-): Partial<Record<ReadingName, string>> {
-  const written: Partial<Record<ReadingName, string>> = {};
-  for (const line of readingNames) {
+export function lineValues(form: SquareForm, values: Readings, units: LengthUnits): Partial<Record<LineName, string>> {
+  const written: Partial<Record<LineName, string>> = {};
+  for (const line of lineNames) {
     const entry = entryOfLine(line, form);
     const value = entry && values[entry];
     if (value === undefined) continue;

@@ -1,7 +1,7 @@
 import { useId } from 'preact/hooks';
 import type { ExaggeratedOutline } from '../../core/square/exaggerated-outline.ts';
 import type { Quadrilateral } from '../../core/square/quadrilateral.ts';
-import { type CornerName, type ReadingName, readingNames } from '../../core/square/readings.ts';
+import { type CornerName, type LineName, lineNames } from '../../core/square/readings.ts';
 import { Drawing } from '../../ui/drawing/drawing.tsx';
 import {
   cornerNames,
@@ -25,12 +25,12 @@ interface Props {
   /** What the drawing shows, in words. */
   say: string;
   /** What was read on each line, as it is written along it. */
-  values: Readonly<Partial<Record<ReadingName, string>>>;
+  values: Readonly<Partial<Record<LineName, string>>>;
   arrows: readonly Arrow[];
   /** The lines that are being measured, or have to be measured again. */
-  lit: readonly ReadingName[];
+  lit: readonly LineName[];
   /** A line was tapped. Its entry does the same, so the lines stay out of the tab order. */
-  onLine(line: ReadingName): void;
+  onLine(line: LineName): void;
 }
 
 /** The piece to scale, its error exaggerated, over the square that it should be. */
@@ -55,7 +55,7 @@ export function Outline({ outline, say, values, arrows, lit, onLine }: Props) {
             <path d={closed(placed.corners)} class="wood" stroke="none" />
             <path d={closed(placed.corners)} fill={hatch.longGrain} />
             {outline.factor > 1 && <path d={closed(placed.square)} class="thin" stroke-dasharray="5 4" />}
-            {readingNames.map((line) => (
+            {lineNames.map((line) => (
               <Line line={line} placed={placed} value={values[line]} lit={lit.includes(line)} onTap={onLine} />
             ))}
             {cornerNames.map((name) => (
@@ -82,11 +82,11 @@ function closed(shape: Quadrilateral): string {
 }
 
 interface LineProps {
-  line: ReadingName;
+  line: LineName;
   placed: PlacedOutline;
   value: string | undefined;
   lit: boolean;
-  onTap(line: ReadingName): void;
+  onTap(line: LineName): void;
 }
 
 function Line({ line, placed, value, lit, onTap }: LineProps) {

@@ -6,7 +6,6 @@ import { squareness } from '../../core/square/squareness.ts';
 import type { Square } from '../../store/records/square.ts';
 import { squares } from '../../store/squares.ts';
 import { Say } from '../../ui/say.tsx';
-import { measuredOf } from './measured-of.ts';
 
 const remove = async (id: string) => {
   // A write that fails is kept and shown by the shell.
@@ -55,6 +54,6 @@ export function PastChecks({ pieceId }: { pieceId: string }) {
 }
 
 function Outcome({ check }: { check: Square }) {
-  const answer = useMemo(() => squareness(measuredOf(check), check.precision), [check]);
+  const answer = useMemo(() => squareness(check, check.precision), [check]);
   return <Say phrase={isProblem(answer) ? answer.message : answer.value.say} />;
 }

@@ -1,6 +1,6 @@
 import type { ExaggeratedOutline } from '../../core/square/exaggerated-outline.ts';
 import type { Point, Quadrilateral } from '../../core/square/quadrilateral.ts';
-import type { CornerName, ReadingName } from '../../core/square/readings.ts';
+import type { CornerName, LineName } from '../../core/square/readings.ts';
 
 /** Width of the drawing, and the room that it leaves around the piece for letters, values and arrows. */
 export const drawingWidth = 328;
@@ -9,7 +9,7 @@ const tallest = 170;
 
 export const cornerNames: readonly CornerName[] = ['A', 'B', 'C', 'D'];
 
-export const lineEnds: Readonly<Record<ReadingName, readonly [CornerName, CornerName]>> = {
+export const lineEnds: Readonly<Record<LineName, readonly [CornerName, CornerName]>> = {
   front: ['A', 'B'],
   right: ['B', 'C'],
   back: ['D', 'C'],
@@ -50,7 +50,7 @@ export interface PlacedText extends Point {
 }
 
 /** Where the value of a line is written: outside along a side, and a third along a diagonal so that the two stay apart. */
-export function placeValue(line: ReadingName, { corners }: PlacedOutline): PlacedText {
+export function placeValue(line: LineName, { corners }: PlacedOutline): PlacedText {
   const [from, to] = lineEnds[line].map((name) => corners[name]) as [Point, Point];
   const part = line.startsWith('diagonal') ? 0.3 : 0.5;
   const on = { x: from.x + part * (to.x - from.x), y: from.y + part * (to.y - from.y) };

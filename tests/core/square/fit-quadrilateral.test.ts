@@ -2,15 +2,14 @@ import fc from 'fast-check';
 import { det } from 'mathjs';
 import { expect, it } from 'vitest';
 import { fitQuadrilateral } from '../../../src/core/square/fit-quadrilateral.ts';
-import { observationsOf } from '../../../src/core/square/observation.ts';
 import { cornerAngles, isConvex, lengthsOf, type Quadrilateral } from '../../../src/core/square/quadrilateral.ts';
-import { type Readings, readingNames, withoutReading } from '../../../src/core/square/readings.ts';
+import { lineNames, type Readings, withoutReading } from '../../../src/core/square/readings.ts';
 import { anyShape, parallelogram } from '../../../src/core/square/shape-family.ts';
 import { slidesOf } from '../../../src/core/square/slide.ts';
 import { outside, outsideCases } from '../../setup/outside.ts';
 import { crooked, errors, precision, read, size } from './random-pieces.ts';
 
-const fitted = (readings: Readings): Quadrilateral => fitQuadrilateral(anyShape, observationsOf(readings)).shape;
+const fitted = (readings: Readings): Quadrilateral => fitQuadrilateral(anyShape, readings).shape;
 
 function expectSameShape(found: Quadrilateral, real: Quadrilateral, within: number): void {
   for (const name of ['A', 'B', 'C', 'D'] as const) {
@@ -21,7 +20,7 @@ function expectSameShape(found: Quadrilateral, real: Quadrilateral, within: numb
 
 it('recovers the corners from six true readings, and from any five', () => {
   fc.assert(
-    fc.property(crooked, fc.constantFrom(undefined, ...readingNames), (real, left) => {
+    fc.property(crooked, fc.constantFrom(undefined, ...lineNames), (real, left) => {
       fc.pre(isConvex(real));
       const all = read(real);
       // The fit stops at steps of 1e-11 of the piece; a thin piece multiplies that by its length over its width, 120.
@@ -118,11 +117,7 @@ it('keeps the parallelogram law when both ends lean alike', () => {
   fc.assert(
     fc.property(size, size, fc.double({ min: -0.02, max: 0.02, noNaN: true }), (length, width, lean) => {
       const difference = lean * Math.min(length, width);
-      const { shape } = fitQuadrilateral(parallelogram, [
-        { of: 'front', value: length },
-        { of: 'left', value: width },
-        { of: 'difference', value: difference },
-      ]);
+      const { shape } = fitQuadrilateral(parallelogram, { front: length, left: width, difference });
       const { diagonalAC, diagonalBD } = lengthsOf(shape);
       law((diagonalAC ** 2 + diagonalBD ** 2) / (2 * (length ** 2 + width ** 2)), 1);
       expect(diagonalAC - diagonalBD).toBeCloseTo(difference, 5);

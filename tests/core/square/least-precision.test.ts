@@ -2,7 +2,6 @@ import fc from 'fast-check';
 import loadHighs from 'highs';
 import { beforeAll, expect, it } from 'vitest';
 import { leastLargest, leastPrecision } from '../../../src/core/square/least-precision.ts';
-import { observationsOf } from '../../../src/core/square/observation.ts';
 import { anyShape, parallelogram, rectangle } from '../../../src/core/square/shape-family.ts';
 import { outsideCases } from '../../setup/outside.ts';
 import { errors, precision, read, rectangleOf, size } from './random-pieces.ts';
@@ -65,9 +64,9 @@ it('never needs more than the errors that were made', () => {
   fc.assert(
     fc.property(size, size, errors, precision, (length, width, off, given) => {
       const reach = Math.min(given, length / 100, width / 100);
-      const observations = observationsOf(read(rectangleOf(length, width), off, reach));
+      const readings = read(rectangleOf(length, width), off, reach);
       const [any, leaning, square] = [anyShape, parallelogram, rectangle].map((family) =>
-        leastPrecision(family, observations),
+        leastPrecision(family, readings),
       );
       // The second order of an error of 1 percent of the piece: 2 percent of the error.
       expect(square).toBeLessThanOrEqual(reach * 1.02 + 1e-6);
@@ -81,6 +80,6 @@ it('never needs more than the errors that were made', () => {
 it('splits the difference of the diagonals of an even lean', () => {
   // Both diagonals 1969.77 in a rectangle; half of 1 each way.
   const sides = { front: 1800, right: 800, back: 1800, left: 800 };
-  const needed = leastPrecision(rectangle, observationsOf({ ...sides, diagonalAC: 1970.27, diagonalBD: 1969.27 }));
+  const needed = leastPrecision(rectangle, { ...sides, diagonalAC: 1970.27, diagonalBD: 1969.27 });
   expect(needed).toBeCloseTo(0.5, 6);
 });

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { lengthsOf, type Quadrilateral } from '../../../src/core/square/quadrilateral.ts';
-import { type Readings, readingNames } from '../../../src/core/square/readings.ts';
+import { lineNames, type Readings } from '../../../src/core/square/readings.ts';
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true, noDefaultInfinity: true });
 
@@ -31,5 +31,5 @@ export const precision = between(0, 2);
 /** What a maker would read off the piece, each reading off by its error times the precision. */
 export function read(shape: Quadrilateral, by: readonly number[] = [], reach = 0): Readings {
   const lengths = lengthsOf(shape);
-  return Object.fromEntries(readingNames.map((name, i) => [name, lengths[name] + (by[i] ?? 0) * reach]));
+  return Object.fromEntries(lineNames.map((name, i) => [name, lengths[name] + (by[i] ?? 0) * reach]));
 }

@@ -2,17 +2,16 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { closingError } from '../../../src/core/square/closing-error.ts';
 import { fitQuadrilateral } from '../../../src/core/square/fit-quadrilateral.ts';
-import { type Measured, questionOf } from '../../../src/core/square/measured.ts';
+import { familyOf, type Measured } from '../../../src/core/square/measured.ts';
 import type { Quadrilateral } from '../../../src/core/square/quadrilateral.ts';
-import { type Readings, readingNames, withoutReading } from '../../../src/core/square/readings.ts';
+import { lineNames, type Readings, withoutReading } from '../../../src/core/square/readings.ts';
 import { shapeOf } from '../../../src/core/square/shape-of.ts';
 import { errors, precision, read, rectangleOf, size } from './random-pieces.ts';
 
 function shapeWithin(measured: Measured, within: number) {
-  const { family, observations } = questionOf(measured);
-  return shapeOf(measured, within, closingError(fitQuadrilateral(family, observations), within));
+  return shapeOf(measured, within, closingError(fitQuadrilateral(familyOf(measured), measured.readings), within));
 }
-const shape = (readings: Readings, within = 0.5) => shapeWithin({ way: 'readings', readings }, within);
+const shape = (readings: Readings, within = 0.5) => shapeWithin({ readings }, within);
 const at = (bx: number, cx: number, cy: number, dx: number, dy: number): Quadrilateral => ({
   A: { x: 0, y: 0 },
   B: { x: bx, y: 0 },
@@ -64,7 +63,7 @@ it('sees an even lean of more than the precision x diagonal / front, and no smal
 it('is never sure with fewer than five readings, equal diagonals or not', () => {
   const all = read(rectangleOf(1800, 800));
   fc.assert(
-    fc.property(fc.subarray([...readingNames], { minLength: 1, maxLength: 4 }), (names) => {
+    fc.property(fc.subarray([...lineNames], { minLength: 1, maxLength: 4 }), (names) => {
       expect(shape(Object.fromEntries(names.map((name) => [name, all[name]])))).toBe('undetermined');
     }),
   );
@@ -83,12 +82,16 @@ it('is sure of a gross lean though the precision given was too fine for the read
 });
 
 it('takes the ends as said when only the diagonals are compared', () => {
-  const stick = { way: 'stick', length: 1800, width: 800, difference: 2, farEnd: 'parallel' } as const;
+  const size = { front: 1800, left: 800 };
+  const stick = { readings: { ...size, difference: 2 }, farEnd: 'parallel' } as const;
   expect(shapeWithin(stick, 0.5)).toBe('racked');
   expect(shapeWithin({ ...stick, farEnd: 'square' }, 0.5)).toBe('tapered');
-  expect(shapeWithin({ ...stick, difference: 0.5 }, 0.5)).toBe('square');
-  const diagonals = { way: 'diagonals', length: 1800, width: 800, farEnd: 'parallel' } as const;
-  expect(shapeWithin({ ...diagonals, diagonalAC: 1971, diagonalBD: 1968.6 }, 0.5)).toBe('racked');
+  expect(shapeWithin({ ...stick, readings: { ...size, difference: 0.5 } }, 0.5)).toBe('square');
+  const across = (diagonalAC: number, diagonalBD: number): Measured => ({
+    readings: { ...size, diagonalAC, diagonalBD },
+    farEnd: 'parallel',
+  });
+  expect(shapeWithin(across(1971, 1968.6), 0.5)).toBe('racked');
   // Both diagonals 5 too long for the sides: no parallelogram.
-  expect(shapeWithin({ ...diagonals, diagonalAC: 1975, diagonalBD: 1974 }, 0.5)).toBe('undetermined');
+  expect(shapeWithin(across(1975, 1974), 0.5)).toBe('undetermined');
 });

@@ -12,7 +12,7 @@ function ask(measured: Measured, within = 0.5) {
   if (isProblem(found)) throw new Error(`${found.field}: ${found.message.text}`);
   return found;
 }
-const told = (readings: Readings, within?: number): Squareness => ask({ way: 'readings', readings }, within).value;
+const told = (readings: Readings, within?: number): Squareness => ask({ readings }, within).value;
 
 const panel = rectangleOf(1800, 800);
 const moved = (c: number, d: number): Quadrilateral => ({ ...panel, C: { x: 1800 + c, y: 800 }, D: { x: d, y: 800 } });
@@ -56,17 +56,14 @@ it('says what to do in one go', () => {
 
 it('sees through the wrong word on the ends', () => {
   const { value } = ask({
-    way: 'diagonals',
-    length: 1800,
-    width: 800,
-    ...{ diagonalAC: 1976, diagonalBD: 1975 },
+    readings: { front: 1800, left: 800, diagonalAC: 1976, diagonalBD: 1975 },
     farEnd: 'parallel',
   });
   expect(value.say.text).toContain('The ends are not as you said');
 });
 
 it('shows its working, with what it cannot tell apart', () => {
-  const { working, value } = ask({ way: 'stick', length: 1800, width: 800, difference: 2, farEnd: 'square' });
+  const { working, value } = ask({ readings: { front: 1800, left: 800, difference: 2 }, farEnd: 'square' });
   expect(working.holds?.text).toContain("can't tell");
   expect(working.steps.map(({ finds }) => finds)).toEqual([
     'diagonal',
@@ -78,7 +75,7 @@ it('shows its working, with what it cannot tell apart', () => {
     'least lean that shows',
   ]);
   expect(value.shape).toBe('tapered');
-  const six = ask({ way: 'readings', readings: read(moved(4, 4)) }).working;
+  const six = ask({ readings: read(moved(4, 4)) }).working;
   expect(six.steps.map(({ finds }) => finds)).toEqual([
     'closing error',
     'slide of C',
@@ -86,11 +83,11 @@ it('shows its working, with what it cannot tell apart', () => {
     'least lean that shows',
   ]);
   for (const { gives } of six.steps) expect(gives.value).not.toBeNaN();
-  expect(ask({ way: 'readings', readings: { front: 300, left: 200 } }).working.steps).toEqual([]);
+  expect(ask({ readings: { front: 300, left: 200 } }).working.steps).toEqual([]);
 });
 
 it('hands a problem on', () => {
-  expect(squareness({ way: 'readings', readings: { front: -1 } }, 0.5)).toMatchObject({
+  expect(squareness({ readings: { front: -1 } }, 0.5)).toMatchObject({
     kind: 'problem',
     field: 'front',
   });

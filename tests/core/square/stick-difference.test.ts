@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { fitQuadrilateral } from '../../../src/core/square/fit-quadrilateral.ts';
-import { type FarEnd, questionOf } from '../../../src/core/square/measured.ts';
+import { type FarEnd, familyOf } from '../../../src/core/square/measured.ts';
 import { slidesOf } from '../../../src/core/square/slide.ts';
 import { stickDifference } from '../../../src/core/square/stick-difference.ts';
 
@@ -14,8 +14,8 @@ it('agrees with the fitted shape to the first order', () => {
       fc.double({ min: -1, max: 1, noNaN: true }),
       fc.constantFrom<FarEnd>('parallel', 'square'),
       (length, width, difference, farEnd) => {
-        const { family, observations } = questionOf({ way: 'stick', length, width, difference, farEnd });
-        const exact = slidesOf(fitQuadrilateral(family, observations).shape);
+        const readings = { front: length, left: width, difference };
+        const exact = slidesOf(fitQuadrilateral(familyOf({ readings, farEnd }), readings).shape);
         const lean = stickDifference(length, width, difference, farEnd).value;
         // The second order of a lean is its square over twice the front: at most 30² / 400, and in proportion.
         const bend = lean ** 2 * (1 / length + width ** 2 / length ** 3) + 1e-4;

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { readingNames, withoutReading } from '../../../src/core/square/readings.ts';
+import { lineNames, withoutReading } from '../../../src/core/square/readings.ts';
 import { distanceFromRectangle, suspectReading } from '../../../src/core/square/suspect-reading.ts';
 import { errors, read, rectangleOf } from './random-pieces.ts';
 
@@ -9,7 +9,7 @@ const all = read(rectangleOf(1800, 800));
 it('points at the one reading that was misread', () => {
   fc.assert(
     fc.property(
-      fc.constantFrom(...readingNames),
+      fc.constantFrom(...lineNames),
       fc.constantFrom(-40, -15, 15, 40),
       fc.integer({ min: 400, max: 2000 }),
       fc.integer({ min: 400, max: 2000 }),

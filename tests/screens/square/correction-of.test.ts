@@ -6,7 +6,7 @@ import { correctionOf } from '../../../src/screens/square/correction-of.ts';
 import { arrowsOf } from '../../../src/screens/square/outline-of.ts';
 
 function found(readings: Readings, precision = 0.5) {
-  const answer = squareness({ way: 'readings', readings }, precision);
+  const answer = squareness({ readings }, precision);
   if (isProblem(answer)) throw new Error(answer.message.text);
   return answer.value;
 }

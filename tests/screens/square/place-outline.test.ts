@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { exaggeratedOutline } from '../../../src/core/square/exaggerated-outline.ts';
-import { readingNames } from '../../../src/core/square/readings.ts';
+import { lineNames } from '../../../src/core/square/readings.ts';
 import { lineValues, plainOutline } from '../../../src/screens/square/outline-of.ts';
 import {
   cornerNames,
@@ -32,7 +32,7 @@ test('the piece, its letters, values and arrows stay on the drawing, to one scal
       const placed = placeOutline(outline);
       const points = [
         ...cornerNames.map((name) => placed.corners[name]),
-        ...readingNames.map((line) => placeValue(line, placed)),
+        ...lineNames.map((line) => placeValue(line, placed)),
         ...(['C', 'B'] as const).flatMap((corner) => {
           const { from, to } = placeArrow(corner, corner === 'C' ? 'D' : 'A', false, placed);
           return [from, to];
@@ -54,7 +54,7 @@ test('the piece, its letters, values and arrows stay on the drawing, to one scal
 });
 
 test('an arrow points the way that the corner goes', () => {
-  const placed = placeOutline(plainOutline({ values: { length: 1000, width: 500 } }));
+  const placed = placeOutline(plainOutline({ front: 1000, left: 500 }));
   const towards = placeArrow('C', 'D', true, placed);
   expect(towards.to.x).toBeLessThan(towards.from.x);
   const away = placeArrow('C', 'D', false, placed);
@@ -62,14 +62,14 @@ test('an arrow points the way that the corner goes', () => {
 });
 
 test('before there is a shape the rectangle is as long and wide as typed, unless a size has slipped', () => {
-  expect(plainOutline({ values: { front: 1800, right: 600 } }).corners.B.x).toBe(3);
-  expect(plainOutline({ values: { front: 1800, right: 60 } }).corners.B.x).toBe(2);
+  expect(plainOutline({ front: 1800, right: 600 }).corners.B.x).toBe(3);
+  expect(plainOutline({ front: 1800, right: 60 }).corners.B.x).toBe(2);
 });
 
 test('values stand along their lines; with a stick, on the longer diagonal', () => {
   const units = { unit: 'in', nearest: 16 } as const;
   expect(lineValues({ ...emptyForm, way: 'readings' }, { front: 1219.2 }, units)).toEqual({ front: '48' });
   expect(
-    lineValues({ ...emptyForm, way: 'stick', longer: 'diagonalBD' }, { length: 1219.2, difference: 6.35 }, units),
+    lineValues({ ...emptyForm, way: 'stick', longer: 'diagonalBD' }, { front: 1219.2, difference: 6.35 }, units),
   ).toEqual({ front: '48', back: '48', diagonalBD: '+1/4' });
 });
