@@ -5,6 +5,8 @@ import { count, mm } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
 import { badLength } from './check-readings.ts';
 
+export type BoxSizes = 'outside' | 'inside';
+
 export interface FoldedBox {
   /** Long-point lengths in the order they lie in the board, so that the grain runs on round three corners, mm. */
   readonly longPoints: readonly [front: number, right: number, back: number, left: number];
@@ -32,44 +34,34 @@ export function foldedBox(
   length: number,
   width: number,
   thickness: number,
-  given: 'outside' | 'inside',
+  given: BoxSizes,
   loss: number,
 ): Outcome<Worked<FoldedBox>> {
   const both = 2 * thickness;
+  const outside = given === 'outside';
   const bad =
     badNumber('thickness', 'The thickness', thickness, 'mm', { above: 0, most: 300 }) ??
     badNumber('loss', 'The loss at a cut', loss, 'mm', { least: 0, most: 100 }) ??
     badLength('length', 'The length', length) ??
     badLength('width', 'The width', width) ??
-    (given === 'outside'
+    (outside
       ? (badNumber('length', 'The outside length', length, 'mm', { above: both }) ??
         badNumber('width', 'The outside width', width, 'mm', { above: both }))
       : undefined);
   if (bad) return bad;
-  const [long, short] = given === 'outside' ? [0, -both] : [both, 0];
+  const [long, short] = outside ? [0, -both] : [both, 0];
   const parts = (by: number): FoldedBox['longPoints'] => [length + by, width + by, length + by, width + by];
   const longPoints = parts(long);
   const board = 2 * (longPoints[0] + longPoints[1]) + 3 * loss;
+  const by = outside
+    ? phrase('the outside of the box')
+    : phrase('inside and twice {thickness}', { thickness: mm(thickness) });
   return {
     value: { longPoints, shortPoints: parts(short), board },
     working: {
       steps: [
-        {
-          finds: 'long point of front and back',
-          by:
-            given === 'outside'
-              ? phrase('the outside of the box')
-              : phrase('inside and twice {thickness}', { thickness: mm(thickness) }),
-          gives: mm(longPoints[0]),
-        },
-        {
-          finds: 'long point of the ends',
-          by:
-            given === 'outside'
-              ? phrase('the outside of the box')
-              : phrase('inside and twice {thickness}', { thickness: mm(thickness) }),
-          gives: mm(longPoints[1]),
-        },
+        { finds: 'long point of front and back', by, gives: mm(longPoints[0]) },
+        { finds: 'long point of the ends', by, gives: mm(longPoints[1]) },
         {
           finds: 'board needed',
           by: phrase('four long points and {cuts} losses of {loss}', { cuts: count(3), loss: mm(loss) }),

@@ -1,3 +1,4 @@
+import { oneStep } from '../answer/one-step.ts';
 import { phrase } from '../answer/phrase.ts';
 import type { Outcome } from '../answer/problem.ts';
 import { mm } from '../answer/quantity.ts';
@@ -18,18 +19,10 @@ import { badLength } from './check-readings.ts';
 export function layoutDiagonal(length: number, width: number): Outcome<Worked> {
   const bad = badLength('length', 'The length', length) ?? badLength('width', 'The width', width);
   if (bad) return bad;
-  const diagonal = Math.hypot(length, width);
-  return {
-    value: diagonal,
-    working: {
-      steps: [
-        {
-          finds: 'diagonal',
-          by: phrase('square root of {length} squared plus {width} squared', { length: mm(length), width: mm(width) }),
-          gives: mm(diagonal),
-        },
-      ],
-      sources: ['geometry'],
-    },
-  };
+  return oneStep(
+    'diagonal',
+    phrase('square root of {length} squared plus {width} squared', { length: mm(length), width: mm(width) }),
+    mm(Math.hypot(length, width)),
+    ['geometry'],
+  );
 }

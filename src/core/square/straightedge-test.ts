@@ -1,4 +1,5 @@
 import { badNumber } from '../answer/bad-number.ts';
+import { oneStep } from '../answer/one-step.ts';
 import { phrase } from '../answer/phrase.ts';
 import type { Outcome } from '../answer/problem.ts';
 import { mm } from '../answer/quantity.ts';
@@ -23,17 +24,8 @@ export function straightedgeTest(gap: number, length: number): Outcome<Worked> {
     badLength('length', 'The length of the line', length) ??
     badNumber('gap', 'The gap', gap, 'mm', { least: -length / 100, most: length / 100 });
   if (bad) return bad;
-  return {
-    value: gap / 2,
-    working: {
-      steps: [
-        {
-          finds: 'error of the edge',
-          by: phrase('{gap} / 2: the flip doubles it', { gap: mm(gap) }),
-          gives: mm(gap / 2),
-        },
-      ],
-      sources: ['geometry', 'common-practice'],
-    },
-  };
+  return oneStep('error of the edge', phrase('{gap} / 2: the flip doubles it', { gap: mm(gap) }), mm(gap / 2), [
+    'geometry',
+    'common-practice',
+  ]);
 }

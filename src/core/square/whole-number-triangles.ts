@@ -1,25 +1,21 @@
 import type { Outcome } from '../answer/problem.ts';
 import { badLength } from './check-readings.ts';
 
-/** A right-angled triangle in whole numbers of a unit: `along` on the front edge, `across` on the end. */
+/** A right-angled triangle in whole numbers of a unit: `along` on the front edge, `across` on the end; mm. */
 export interface WholeTriangle {
-  readonly ratio: readonly [along: number, across: number, diagonal: number];
-  /** How many times the ratio, in units. */
-  readonly times: number;
   readonly along: number;
   readonly across: number;
   readonly diagonal: number;
 }
 
-const greatestCommonDivisor = (a: number, b: number): number => (b === 0 ? a : greatestCommonDivisor(b, a % b));
-
-/** Euclid's formula: m² - n², 2mn, m² + n² for m > n, no common divisor, not both odd. Up to m of 5, past which they grow thin. */
-function ratios(): [number, number, number][] {
-  const found: [number, number, number][] = [];
+/** Euclid's formula: m² - n², 2mn, m² + n² for m > n, not both odd. Up to m of 5, past which they grow thin; so far no two share a divisor. */
+function ratios(): (readonly [number, number, number])[] {
+  const found: (readonly [number, number, number])[] = [];
   for (let m = 2; m <= 5; m++)
-    for (let n = 1; n < m; n++)
-      if ((m - n) % 2 === 1 && greatestCommonDivisor(m, n) === 1)
-        found.push([m * m - n * n, 2 * m * n, m * m + n * n], [2 * m * n, m * m - n * n, m * m + n * n]);
+    for (let n = m - 1; n > 0; n -= 2) {
+      const [odd, even, diagonal] = [m * m - n * n, 2 * m * n, m * m + n * n];
+      found.push([odd, even, diagonal], [even, odd, diagonal]);
+    }
   return found;
 }
 
@@ -34,7 +30,7 @@ function ratios(): [number, number, number][] {
  * @valid pieces of at least 3 by 4 units; smaller ones give an empty list
  * @errors `length`, `width` or `unit` when it is no length
  * @example wholeNumberTriangles(1800, 800, 100)[0]
- *   // => { ratio: [15, 8, 17], times: 1, along: 1500, across: 800, diagonal: 1700 }
+ *   // => { along: 1500, across: 800, diagonal: 1700 }
  * @source Euclid I.48 and X.29 (lemma), the formula for whole-number triangles
  */
 export function wholeNumberTriangles(length: number, width: number, unit: number): Outcome<WholeTriangle[]> {
@@ -44,18 +40,11 @@ export function wholeNumberTriangles(length: number, width: number, unit: number
     badLength('unit', 'The step', unit);
   if (bad) return bad;
   return ratios()
-    .map((ratio) => {
+    .map(([along, across, diagonal]) => {
       // A hair of room, so that 914.4 mm holds 36 in.
-      const times = Math.floor(Math.min(length / ratio[0], width / ratio[1]) / unit + 1e-9);
-      const [along, across, diagonal] = ratio;
-      return {
-        ratio,
-        times,
-        along: along * times * unit,
-        across: across * times * unit,
-        diagonal: diagonal * times * unit,
-      };
+      const times = unit * Math.floor(Math.min(length / along, width / across) / unit + 1e-9);
+      return { along: along * times, across: across * times, diagonal: diagonal * times };
     })
-    .filter(({ times }) => times > 0)
+    .filter(({ diagonal }) => diagonal > 0)
     .sort((one, other) => other.diagonal - one.diagonal || other.along - one.along);
 }

@@ -16,9 +16,9 @@ export interface Wind {
  * The wind of a board from sighting over two sticks longer than it is wide, and, when they are swapped and
  * sighted again, the sticks' own error, which changes sign while the wind does not.
  *
- * @param seen mm, gap between the sticks' top edges at the right end, positive when the far one stands higher there
+ * @param gap mm, gap between the sticks' top edges at the right end, positive when the far one stands higher there
  * @param swapped the same with the sticks swapped, or null
- * @param stickLength mm, where the gap is seen
+ * @param length of the sticks, mm, where the gap is seen
  * @param width of the board, mm
  * @returns mm over the width of the board
  * @valid sticks at least as long as the board is wide; a gap up to a tenth of them
@@ -27,42 +27,32 @@ export interface Wind {
  * @source plane geometry; the test is common practice
  */
 export function windingSticks(
-  seen: number,
+  gap: number,
   swapped: number | null,
-  stickLength: number,
+  length: number,
   width: number,
 ): Outcome<Worked<Wind>> {
+  const limits = { least: -length / 10, most: length / 10 };
   const bad =
-    badLength('stickLength', 'The length of the sticks', stickLength) ??
-    badNumber('width', 'The width', width, 'mm', { above: 0, most: stickLength }) ??
-    badNumber('seen', 'The gap', seen, 'mm', { least: -stickLength / 10, most: stickLength / 10 }) ??
-    (swapped === null
-      ? undefined
-      : badNumber('swapped', 'The gap with the sticks swapped', swapped, 'mm', {
-          least: -stickLength / 10,
-          most: stickLength / 10,
-        }));
+    badLength('length', 'The length of the sticks', length) ??
+    badNumber('width', 'The width', width, 'mm', { above: 0, most: length }) ??
+    badNumber('gap', 'The gap', gap, 'mm', limits) ??
+    badNumber('swapped', 'The gap with the sticks swapped', swapped ?? 0, 'mm', limits);
   if (bad) return bad;
-  const overSticks = swapped === null ? seen : (seen + swapped) / 2;
-  const wind = (overSticks * width) / stickLength;
+  const over = swapped === null ? gap : (gap + swapped) / 2;
+  const wind = (over * width) / length;
+  const by =
+    swapped === null
+      ? phrase('as seen, sticks taken as true')
+      : phrase('mean of {gap} and {swapped}', { gap: mm(gap), swapped: mm(swapped) });
   return {
-    value: { wind, sticks: swapped === null ? null : (seen - swapped) / 2 },
+    value: { wind, sticks: swapped === null ? null : (gap - swapped) / 2 },
     working: {
       steps: [
-        swapped === null
-          ? { finds: 'wind over the sticks', by: phrase('as seen, sticks taken as true'), gives: mm(overSticks) }
-          : {
-              finds: 'wind over the sticks',
-              by: phrase('mean of {seen} and {swapped}', { seen: mm(seen), swapped: mm(swapped) }),
-              gives: mm(overSticks),
-            },
+        { finds: 'wind over the sticks', by, gives: mm(over) },
         {
           finds: 'wind over the board',
-          by: phrase('{over} x {width} / {sticks}', {
-            over: mm(overSticks),
-            width: mm(width),
-            sticks: mm(stickLength),
-          }),
+          by: phrase('{over} x {width} / {length}', { over: mm(over), width: mm(width), length: mm(length) }),
           gives: mm(wind),
         },
       ],

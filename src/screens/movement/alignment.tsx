@@ -3,6 +3,7 @@ import { shop } from '../../app/shop.ts';
 import { isProblem, within } from '../../core/answer/problem.ts';
 import { mm } from '../../core/answer/quantity.ts';
 import { formatLength } from '../../core/length/format-length.ts';
+import { parseLength } from '../../core/length/parse-length.ts';
 import { alignmentPositions } from '../../core/movement/alignment-positions.ts';
 import { type AlignmentKind, alignmentSize } from '../../core/movement/alignment-size.ts';
 import type { Joint } from '../../store/records/piece.ts';
@@ -19,7 +20,6 @@ import { useEntries } from './entries.tsx';
 import { laterCuts } from './later-cuts.ts';
 import { mortises } from './mortises.ts';
 import type { Judged } from './read-joint.ts';
-import { readLengths } from './read-lengths.ts';
 
 const kinds = optionsOf({ 'loose-tenon': 'Loose tenons', dowel: 'Dowels', spline: 'Splines' });
 
@@ -55,9 +55,12 @@ function AlignmentTask({ joint, joints }: Props) {
   if (!entries || !kind.value || !cuts.value) return null;
   const typed = cuts.value;
   const placed = entries.ask((lengths) => {
-    const cutsAt = readLengths(Object.fromEntries(typed.entries()), units.value.unit);
-    if (isProblem(cutsAt)) return within(cutsAt, 'crosscuts');
-    const crosscuts = Object.values(cutsAt);
+    const crosscuts: number[] = [];
+    for (const [at, text] of typed.entries()) {
+      const cut = parseLength(text, units.value.unit);
+      if (isProblem(cut)) return within(cut, `crosscuts.${at}`);
+      crosscuts.push(cut);
+    }
     const found = alignmentPositions({ ...lengths, length: joint.contact.length, crosscuts, reach: later.reach });
     if (isProblem(found)) return found;
     const slots = mortises(joint, found.value, lengths.width);
@@ -82,7 +85,7 @@ function AlignmentTask({ joint, joints }: Props) {
         ))}
       </div>
       <Choice label="Kind" value={kind.value} options={kinds} onInput={kind.set} />
-      {!isProblem(placed) && (
+      {placed && !isProblem(placed) && (
         <div class="answer" aria-live="polite">
           <span class="soft">Middle, from the start</span>
           <ol class="rows">

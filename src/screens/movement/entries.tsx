@@ -1,30 +1,55 @@
 import { useDraft } from '../../app/draft.ts';
-import { isProblem, type Outcome } from '../../core/answer/problem.ts';
+import { parseNumber } from '../../core/answer/parse-number.ts';
+import { isProblem, type Outcome, within } from '../../core/answer/problem.ts';
 import { formatLength } from '../../core/length/format-length.ts';
+import { parseLength } from '../../core/length/parse-length.ts';
+import { NumberField } from '../../ui/fields.tsx';
 import { LengthField } from '../../ui/pad/length-field.tsx';
 import { units } from '../../ui/units.ts';
-import { type Lengths, readLengths } from './read-lengths.ts';
 import { WoodTrouble } from './wood-trouble.tsx';
 
+/** An entry's label and what it holds at first; without that it is empty, and may stay so. */
+export type Entry = readonly [label: string, start?: number | undefined, hint?: string];
+export type Entries<K extends string> = Readonly<Record<K, Entry>>;
+
+const lengths = {
+  Field: LengthField,
+  write: (mm: number) => formatLength(mm, units.value),
+  read: (text: string) => parseLength(text, units.value.unit),
+};
+/** Degrees. */
+export const angles = { Field: NumberField, write: String, read: parseNumber };
+
 /**
- * A few lengths to ask the core with, kept as typed through a killed tab; each with its label and what it is at first, mm.
- * Undefined until they are read.
+ * A few lengths, mm, or angles to ask the core with, kept as typed through a killed tab. Undefined until they are read from the
+ * phone.
  */
 export function useEntries<K extends string>(
   key: string,
-  entries: Readonly<Record<K, readonly [label: string, mm: number, hint?: string]>>,
+  entries: Entries<K>,
+  { Field, write, read }: typeof lengths | typeof angles = lengths,
 ) {
   const names = Object.keys(entries) as K[];
-  const fresh = Object.fromEntries(names.map((name) => [name, formatLength(entries[name][1], units.value)]));
+  const begin = ([, start]: Entry) => (start === undefined ? '' : write(start));
+  const fresh = Object.fromEntries(names.map((name) => [name, begin(entries[name])]));
   // A bare number means another length in other units: each keeps its own text.
   const draft = useDraft(`${key}-${units.value.unit}`, fresh as Record<K, string>);
   const texts = draft.value;
   if (!texts) return undefined;
   return {
-    /** What the core finds, or the first entry that is no length. */
-    ask<T>(find: (lengths: Lengths<K>) => Outcome<T>): Outcome<T> {
-      const lengths = readLengths(texts, units.value.unit);
-      return isProblem(lengths) ? lengths : find(lengths);
+    /** What the core finds, or the first entry that can't be read; nothing while one that is needed is empty. */
+    ask<T, N extends K = K>(
+      find: (values: Readonly<Record<N, number> & Partial<Record<K, number>>>) => Outcome<T> | undefined,
+      needed: readonly N[] = names as N[],
+    ): Outcome<T> | undefined {
+      const values: Partial<Record<K, number>> = {};
+      for (const name of names) {
+        if (texts[name] === '' && entries[name][1] === undefined) continue;
+        const value = read(texts[name]);
+        if (isProblem(value)) return within(value, name);
+        values[name] = value;
+      }
+      return needed.every((name) => name in values) ? find(values as Parameters<typeof find>[0]) : undefined;
     },
     /** The entries with what is wrong at each; any other trouble stands below them. */
     fields(found: unknown) {
@@ -33,7 +58,8 @@ export function useEntries<K extends string>(
         <>
           <div class="fields">
             {names.map((name) => (
-              <LengthField
+              <Field
+                key={name}
                 label={entries[name][0]}
                 hint={entries[name][2]}
                 value={texts[name]}

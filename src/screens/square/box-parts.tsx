@@ -1,39 +1,30 @@
+import { useDraft } from '../../app/draft.ts';
+import { shop } from '../../app/shop.ts';
 import { isProblem } from '../../core/answer/problem.ts';
 import { bevelWidth } from '../../core/square/bevel-width.ts';
-import { type FoldedBox, foldedBox } from '../../core/square/folded-box.ts';
-import { Choice } from '../../ui/fields.tsx';
+import { type BoxSizes, type FoldedBox, foldedBox } from '../../core/square/folded-box.ts';
+import { Choice, optionsOf } from '../../ui/fields.tsx';
 import { Length } from '../../ui/length.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
-import { units } from '../../ui/units.ts';
-import { LengthEntries } from './length-entries.tsx';
-import { type BoxEntry, lengthsIn, type MitreForm } from './mitre-form.ts';
-import { readTexts } from './read-texts.ts';
+import { planShop } from '../breakdown/problem-from-records.ts';
+import { useEntries } from '../movement/entries.tsx';
 
-const labels: Readonly<Record<BoxEntry, string>> = {
-  length: 'Length of the box',
-  width: 'Width of the box',
-  thickness: 'Thickness',
-  loss: 'Lost at a cut',
-};
-const entries = Object.keys(labels) as BoxEntry[];
 const order = ['Front', 'Right end', 'Back', 'Left end'];
-
-interface Props {
-  form: MitreForm;
-  onType(entry: BoxEntry, text: string): void;
-  onGiven(given: MitreForm['given']): void;
-}
+const sizes = optionsOf({ inside: 'Inside', outside: 'Outside' });
 
 /** Four parts out of one board that fold round into a box, the grain running on round three corners. */
-export function BoxParts({ form, onType, onGiven }: Props) {
-  const { values, problems } = readTexts(entries, form.texts, lengthsIn(units.value.unit));
-  const { length, width, thickness, loss = 0 } = values;
-  const bevel = thickness === undefined ? undefined : bevelWidth(thickness);
-  const box =
-    problems.size > 0 || length === undefined || width === undefined || thickness === undefined
-      ? undefined
-      : foldedBox(length, width, thickness, form.given, loss);
-  for (const outcome of [bevel, box]) if (isProblem(outcome)) problems.set(outcome.field, outcome);
+export function BoxParts() {
+  const given = useDraft<BoxSizes>('box-given-1', 'inside');
+  const entries = useEntries('box-2', {
+    length: ['Length of the box'],
+    width: ['Width of the box'],
+    thickness: ['Thickness'],
+    loss: ['Lost at a cut', planShop(shop.value).crosscutKerf],
+  });
+  const by = given.value;
+  if (!entries || !by) return null;
+  const box = entries.ask(({ length, width, thickness, loss }) => foldedBox(length, width, thickness, by, loss));
+  const bevel = entries.ask(({ thickness }) => bevelWidth(thickness), ['thickness']);
   return (
     <>
       <div aria-live="polite" class="square-answer">
@@ -44,16 +35,8 @@ export function BoxParts({ form, onType, onGiven }: Props) {
           </div>
         )}
       </div>
-      <Choice
-        label="The sizes are"
-        value={form.given}
-        options={[
-          { value: 'inside', label: 'Inside' },
-          { value: 'outside', label: 'Outside' },
-        ]}
-        onInput={onGiven}
-      />
-      <LengthEntries labels={labels} texts={form.texts} problems={problems} onType={onType} />
+      <Choice label="The sizes are" value={by} options={sizes} onInput={given.set} />
+      {entries.fields(box ?? bevel)}
       {bevel && !isProblem(bevel) && (
         <section class="card" aria-label="Bevel">
           <p>
@@ -71,16 +54,16 @@ export function BoxParts({ form, onType, onGiven }: Props) {
   );
 }
 
-function BoxAnswer({ of }: { of: FoldedBox }) {
+function BoxAnswer({ of: { longPoints, shortPoints, board } }: { of: FoldedBox }) {
   return (
     <>
       <p>
         <span class="figure">
-          <Length mm={of.longPoints[0]} />
+          <Length mm={longPoints[0]} />
         </span>{' '}
         and{' '}
         <span class="figure">
-          <Length mm={of.longPoints[1]} />
+          <Length mm={longPoints[1]} />
         </span>
         <br />
         at the long points, front and end
@@ -89,12 +72,12 @@ function BoxAnswer({ of }: { of: FoldedBox }) {
       <ol class="parts-in-order">
         {order.map((part, n) => (
           <li>
-            {part} <Length mm={of.longPoints[n] ?? 0} />, inside <Length mm={of.shortPoints[n] ?? 0} />
+            {part} <Length mm={longPoints[n] ?? 0} />, inside <Length mm={shortPoints[n] ?? 0} />
           </li>
         ))}
       </ol>
       <p>
-        Takes <Length mm={of.board} /> of board.
+        Takes <Length mm={board} /> of board.
       </p>
     </>
   );

@@ -1,92 +1,72 @@
+import { useDraft } from '../../app/draft.ts';
 import { isProblem } from '../../core/answer/problem.ts';
 import { degrees } from '../../core/answer/quantity.ts';
 import { bevelWidth } from '../../core/square/bevel-width.ts';
 import { mitreFrame } from '../../core/square/mitre-frame.ts';
 import { type MitreGap, mitreGap } from '../../core/square/mitre-gap.ts';
 import { Amount } from '../../ui/amount.tsx';
-import { Choice, NumberField } from '../../ui/fields.tsx';
+import { Choice, optionsOf } from '../../ui/fields.tsx';
 import { Length } from '../../ui/length.tsx';
-import { LengthField } from '../../ui/pad/length-field.tsx';
 import { Say } from '../../ui/say.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
-import { units } from '../../ui/units.ts';
-import { cornersOfFrame, cutErrors, cuts, lengthsIn, type MitreForm } from './mitre-form.ts';
-import { readTexts } from './read-texts.ts';
+import { angles, type Entries, useEntries } from '../movement/entries.tsx';
+import { cornerNames } from './place-outline.ts';
 
-interface Props {
-  form: MitreForm;
-  onType(entry: string, text: string): void;
-  onAngles(angles: MitreForm['angles']): void;
-}
+/** The eight cuts of a frame, by corner and the part that is cut. */
+const cuts = ['A front', 'A left', 'B front', 'B right', 'C right', 'C back', 'D back', 'D left'];
+const ways = optionsOf({ one: 'One saw setting', each: 'Each measured' });
+
+const entriesOf: Readonly<Record<(typeof ways)[number]['value'], Entries<string>>> = {
+  one: { all: ['All eight cuts', 45, 'degrees'] },
+  each: Object.fromEntries(cuts.map((cut) => [cut, [cut, 45, 'degrees']])),
+};
 
 /** What the angles of the cuts add up to, and how to share the correction. */
-export function FrameAngles({ form, onType, onAngles }: Props) {
-  const size = readTexts(['thickness'], form.texts, lengthsIn(units.value.unit));
-  const { errors, problems } = cutErrors(form);
-  const stock = size.values.thickness;
-  const bevel = stock === undefined ? undefined : bevelWidth(stock);
+export function FrameAngles() {
+  const { value: way = 'one', set } = useDraft<(typeof ways)[number]['value']>('angles-way-1', 'one');
+  const stock = useEntries('angles-stock-1', { thickness: ['Thickness, or width of a flat frame'] });
+  const points = useEntries(`angles-1-${way}`, entriesOf[way], angles);
+  const bevel = stock?.ask(({ thickness }) => bevelWidth(thickness));
   const joint = bevel && !isProblem(bevel) ? bevel.value.bevel : undefined;
-  const frame = errors && joint !== undefined ? mitreFrame(errors, joint) : undefined;
-  const thick = size.problems.get('thickness') ?? (isProblem(bevel) ? bevel : undefined);
-  if (isProblem(frame)) {
-    const at = Number(/^errors\.(\d)$/.exec(frame.field)?.[1] ?? 0);
-    problems.set(form.angles === 'one' ? 'all' : (cuts[at] ?? cuts[0]), frame);
-  }
+  let errors: readonly number[] = [];
+  const frame = points?.ask((typed) => {
+    const off = Object.values(typed).map((angle) => angle - 45);
+    errors = cuts.map((_, at) => off[at % off.length] ?? 0);
+    if (joint === undefined) return undefined;
+    const found = mitreFrame(errors, joint);
+    return isProblem(found) ? { ...found, field: Object.keys(typed)[Number(found.field.split('.')[1])] ?? '' } : found;
+  });
+  const good = frame && !isProblem(frame) ? frame : undefined;
   return (
     <section class="card" aria-label="Angles">
       <h2>Then: do the angles add up?</h2>
       <div aria-live="polite" class="square-answer">
-        {frame && !isProblem(frame) && (
+        {good && (
           <>
             <p>
               <span class="figure">
-                <Opening of={frame.value.last} />
+                <Opening of={good.value.last} />
               </span>{' '}
               at the last corner, the other three pulled tight.
             </p>
             <p>
               <b>
-                <Say phrase={frame.value.say} />
+                <Say phrase={good.value.say} />
               </b>
             </p>
-            {frame.value.last.opens && (
+            {good.value.last.opens && (
               <p>
-                Or only the last corner’s two cuts by <Amount of={degrees(Math.abs(frame.value.lastCorner))} /> each.
+                Or only the last corner’s two cuts by <Amount of={degrees(Math.abs(good.value.lastCorner))} /> each.
               </p>
             )}
-            <ShowWorking of={frame.working} />
+            <ShowWorking of={good.working} />
           </>
         )}
-        {form.angles === 'each' && errors && joint !== undefined && <Corners errors={errors} joint={joint} />}
+        {good && joint !== undefined && way === 'each' && <Corners errors={errors} joint={joint} />}
       </div>
-      <LengthField
-        label="Thickness, or width of a flat frame"
-        value={form.texts.thickness ?? ''}
-        problem={thick}
-        onInput={(text) => onType('thickness', text)}
-      />
-      <Choice
-        label="Angles of the points"
-        value={form.angles}
-        options={[
-          { value: 'one', label: 'One saw setting' },
-          { value: 'each', label: 'Each measured' },
-        ]}
-        onInput={onAngles}
-      />
-      <div class="fields">
-        {(form.angles === 'one' ? ['all'] : cuts).map((cut) => (
-          <NumberField
-            key={cut}
-            label={cut === 'all' ? 'All eight cuts' : cut}
-            hint="degrees"
-            value={form.texts[cut] ?? ''}
-            problem={problems.get(cut)}
-            onInput={(text) => onType(cut, text)}
-          />
-        ))}
-      </div>
-      {form.angles === 'each' && <p class="soft small">A point left empty is taken as 45°.</p>}
+      {stock?.fields(bevel)}
+      <Choice label="Angles of the points" value={way} options={ways} onInput={set} />
+      {points?.fields(frame)}
     </section>
   );
 }
@@ -104,7 +84,7 @@ function Opening({ of }: { of: MitreGap }) {
 function Corners({ errors, joint }: { errors: readonly number[]; joint: number }) {
   return (
     <ul class="rows">
-      {cornersOfFrame.map((corner, n) => {
+      {cornerNames.map((corner, n) => {
         const gap = mitreGap((errors[2 * n] ?? 0) + (errors[2 * n + 1] ?? 0), joint);
         if (isProblem(gap)) return null;
         return (

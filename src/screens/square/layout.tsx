@@ -47,8 +47,8 @@ export function Triangles({ length, width }: { length: number; width: number }) 
           </tr>
         </thead>
         <tbody>
-          {found.slice(0, 4).map(({ along, across, diagonal, ratio }) => (
-            <tr key={ratio.join()}>
+          {found.slice(0, 4).map(({ along, across, diagonal }) => (
+            <tr key={along / across}>
               {[along, across, diagonal].map((mm) => (
                 <td>
                   <Length mm={mm} />

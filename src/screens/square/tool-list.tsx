@@ -2,9 +2,9 @@ import { offerUndo } from '../../app/notices.ts';
 import { phrase } from '../../core/answer/phrase.ts';
 import { degrees, mm } from '../../core/answer/quantity.ts';
 import type { Reference } from '../../store/records/shop.ts';
-import { changeShop } from '../../store/shop.ts';
 import { day } from '../../ui/day.ts';
 import { Say } from '../../ui/say.tsx';
+import { setTools, withReference } from './tool-error.ts';
 
 function errorOf({ kind, error, length }: Reference) {
   const size = Math.abs(error);
@@ -16,20 +16,13 @@ function errorOf({ kind, error, length }: Reference) {
     : phrase(`{by} ${word}`, { by: mm(size) });
 }
 
-/** Writes the tools; a write that fails is kept and shown by the shell. */
-const setTools = (edit: (tools: readonly Reference[]) => readonly Reference[]) =>
-  changeShop((now) => ({ ...now, references: edit(now.references ?? []) })).then(
-    () => true,
-    () => false,
-  );
-
 /** The tools that were tested, each with its own error. */
 export function ToolList({ references }: { references: readonly Reference[] }) {
   if (references.length === 0) return null;
   const remove = async (gone: Reference) => {
     if (!(await setTools((tools) => tools.filter(({ tool }) => tool !== gone.tool)))) return;
     offerUndo(`${gone.tool} deleted.`, async () => {
-      await setTools((tools) => [...tools, gone]);
+      await setTools((tools) => withReference(tools, gone));
     });
   };
   return (

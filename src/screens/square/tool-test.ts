@@ -10,15 +10,16 @@ import type { Reference } from '../../store/records/shop.ts';
 export type ToolKind = NonNullable<Reference['kind']>;
 export type ToolEntry = 'gap' | 'length' | 'swapped' | 'width';
 
-/** What was seen in a test, mm. */
+/** What was seen in a test, mm; with winding sticks also the width of the board, and the gap with the sticks swapped. */
 export interface ToolSeen {
   readonly kind: ToolKind;
-  readonly values: Readonly<Partial<Record<ToolEntry, number>>>;
-  /** Whether the gap, and the one with the sticks swapped, is the way that counts as positive. */
-  readonly positive: boolean;
-  readonly swappedPositive: boolean;
-  /** The sticks' own error from an earlier test, mm over `length`. */
-  readonly known?: { readonly error: number; readonly length: number } | undefined;
+  /** Positive one way, negative the other; so is `swapped`. */
+  readonly gap: number;
+  readonly length: number;
+  readonly width?: number | undefined;
+  readonly swapped?: number | undefined;
+  /** The sticks as an earlier test found them. */
+  readonly known?: Reference | undefined;
 }
 
 export interface ToolTest {
@@ -29,28 +30,20 @@ export interface ToolTest {
   readonly own: Pick<Reference, 'error' | 'length'> | null;
 }
 
-const signed = (value: number, positive: boolean) => (positive ? value : -value);
-
-/** What a test says of a tool; undefined until all that it needs is there. */
-export function toolTest(seen: ToolSeen): Outcome<ToolTest> | undefined {
-  const { kind, values, positive } = seen;
-  const { gap, length } = values;
-  if (gap === undefined || length === undefined) return undefined;
-  if (kind === 'square') return trySquare(signed(gap, positive), length);
-  if (kind === 'straightedge') return straightedge(signed(gap, positive), length);
-  return values.width === undefined ? undefined : sticks(signed(gap, positive), length, values.width, seen);
+/** What a test says of a tool. */
+export function toolTest(seen: ToolSeen): Outcome<ToolTest> {
+  const { kind, gap, length } = seen;
+  if (kind === 'square') return trySquare(gap, length);
+  return kind === 'straightedge' ? straightedge(gap, length) : sticks(seen);
 }
 
 function trySquare(gap: number, length: number): Outcome<ToolTest> {
   const test = trySquareTest(gap, length);
   if (isProblem(test)) return test;
-  const { inside, perMetre } = test.value;
+  const { inside } = test.value;
   return {
     large: gap === 0 ? phrase('The lines are one: true') : phrase('{inside} inside', { inside: degrees(inside) }),
-    say: phrase('Out by {by} over {length}.', {
-      by: mm(Math.abs(perMetre * length) / 1000),
-      length: mm(length),
-    }),
+    say: phrase('Out by {by} over {length}.', { by: mm(Math.abs(gap) / 2), length: mm(length) }),
     working: test.working,
     own: { error: inside - 90 },
   };
@@ -68,26 +61,22 @@ function straightedge(gap: number, length: number): Outcome<ToolTest> {
   };
 }
 
-function sticks(
-  gap: number,
-  length: number,
-  width: number,
-  { values, swappedPositive, known }: ToolSeen,
-): Outcome<ToolTest> {
-  const again = values.swapped === undefined ? undefined : signed(values.swapped, swappedPositive);
+function sticks({ gap, length, width = 0, swapped, known }: ToolSeen): Outcome<ToolTest> {
   // Swapping turns the sticks' own error round, so a known error says what the swapped sticks would show.
-  const fromKnown = known ? gap - (2 * known.error * length) / known.length : null;
-  const test = windingSticks(gap, again ?? fromKnown, length, width);
+  const fromKnown = known?.length ? gap - (2 * known.error * length) / known.length : null;
+  const test = windingSticks(gap, swapped ?? fromKnown, length, width);
   if (isProblem(test)) return test;
   const { wind, sticks: error } = test.value;
-  const out = { by: mm(Math.abs(error ?? 0)), length: mm(length) };
   return {
     large: phrase('{wind} of wind in the board', { wind: mm(Math.abs(wind)) }),
     say:
       error === null
         ? phrase('Sticks taken as true. Swap them and sight again to find their error.')
-        : phrase("The sticks' own error, {by} over {length}, is taken out.", out),
+        : phrase("The sticks' own error, {by} over {length}, is taken out.", {
+            by: mm(Math.abs(error)),
+            length: mm(length),
+          }),
     working: test.working,
-    own: again === undefined || error === null ? null : { error, length },
+    own: swapped === undefined || error === null ? null : { error, length },
   };
 }

@@ -28,8 +28,14 @@ it.each(euclid)('aims for the third of %i, %i, %i', (a, b, c) => {
 it.each(euclid)('offers %i, %i, %i where it fits exactly, the largest first', (a, b, c) => {
   const found = wholeNumberTriangles(b * 25.4, a * 25.4, 25.4);
   const triangles = isProblem(found) ? [] : found;
-  expect(triangles[0]).toMatchObject({ ratio: [b, a, c], times: 1, diagonal: c * 25.4 });
-  for (const { ratio } of triangles) expect(ratio[0] ** 2 + ratio[1] ** 2).toBe(ratio[2] ** 2);
+  expect(triangles[0]).toMatchObject({ along: b * 25.4, across: a * 25.4, diagonal: c * 25.4 });
+  for (const { along, across, diagonal } of triangles) {
+    const [x = 0, y = 0, z = 0] = [along, across, diagonal].map((size) => Math.round(size / 25.4));
+    expect(x ** 2 + y ** 2).toBe(z ** 2);
+    expect([x, y, z].map((inches) => inches * 25.4)).toEqual(
+      [along, across, diagonal].map((size) => expect.closeTo(size, 9)),
+    );
+  }
 });
 
 it('fits the triangles into the piece, in whole steps', () => {

@@ -48,9 +48,9 @@ it.each([
   [trySquareTest(Number.NaN, 200), 'gap'],
   [straightedgeTest(0.1, -5), 'length'],
   [straightedgeTest(50, 1000), 'gap'],
-  [windingSticks(1, null, 0, 200), 'stickLength'],
+  [windingSticks(1, null, 0, 200), 'length'],
   [windingSticks(1, null, 600, 700), 'width'],
-  [windingSticks(90, null, 600, 200), 'seen'],
+  [windingSticks(90, null, 600, 200), 'gap'],
   [windingSticks(1, Number.NaN, 600, 200), 'swapped'],
 ])('refuses impossible readings %#', (found, field) => {
   expect(found).toMatchObject({ kind: 'problem', field });

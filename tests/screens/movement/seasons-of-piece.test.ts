@@ -1,7 +1,6 @@
 import { expect, test } from 'vitest';
 import { isProblem } from '../../../src/core/answer/problem.ts';
 import { climateOf, presetOf } from '../../../src/screens/movement/climate-of.ts';
-import { readLengths } from '../../../src/screens/movement/read-lengths.ts';
 import { seasonsOfPiece } from '../../../src/screens/movement/seasons-of-piece.ts';
 import { dayOfYear, placeInYear } from '../../../src/screens/movement/year-path.ts';
 import type { Piece } from '../../../src/store/records/piece.ts';
@@ -78,12 +77,6 @@ test('a piece starts at the first preset or the shop’s place, has its own from
     expect(presetOf(climateOf({ climate }, shop))).toBe(id);
   }
   expect(presetOf(climateOf({}, shop))).toBe('');
-});
-
-test('lengths are read, or the first that is none is named', () => {
-  expect(readLengths({ opening: '12', depth: '3/8' }, 'in')).toEqual({ opening: 304.8, depth: 9.525 });
-  const bad = readLengths({ opening: '12', depth: 'deep' }, 'in');
-  expect(isProblem(bad) && bad.field).toBe('depth');
 });
 
 test('the chart fills its frame, and a part that keeps still is a level line', () => {
