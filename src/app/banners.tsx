@@ -72,9 +72,9 @@ export function Banners() {
     <>
       {banners}
       {past && (
-        <div class="notices past">
+        <section class="notices past" aria-label="Done before">
           <LatestNotice />
-        </div>
+        </section>
       )}
     </>
   );
