@@ -4,9 +4,9 @@ import type { TargetedPiece } from './thickness-targets.ts';
 import type { EdgeWay, FaceWay, Ways } from './ways.ts';
 
 const faceTodo: Readonly<Record<FaceWay, string>> = {
-  jointer: 'Hollow face down, light passes, until the knives have touched it all.',
-  'planer carrier': "Shim it on the sled so that it can't rock, wedges glued or pinned; plane the upper face.",
-  'router carrier': 'Shim and wedge it between two rails; rout the upper face crosswise in light passes.',
+  jointer: 'Hollow face down, light passes, until all of it is cut.',
+  'planer carrier': "Shimmed on the sled so that it can't rock, wedges glued or pinned; plane the upper face.",
+  'router carrier': 'Shimmed and wedged between two rails; rout the upper face crosswise in light passes.',
   'hand plane': 'High corners and crown first, then across the grain, then along it.',
 };
 
@@ -24,18 +24,18 @@ export function faceSteps(
       stage,
       title: last ? 'Flatten one face' : 'Flatten one face, roughly',
       todo: `${faceTodo[way]} Read it with winding sticks.`,
-      why: last ? 'All else is measured from this face.' : 'It will move; the last milling makes it true.',
+      why: last ? 'All else is measured from this face.' : 'It will move; the last milling trues it.',
       pieces: group,
     }),
   );
 }
 
 const edgeTodo: Readonly<Record<EdgeWay, string>> = {
-  jointer: 'Marked face to the fence, hollow edge down, until straight; check with a square.',
+  jointer: 'Marked face to the fence, hollow edge down, until straight; check it with a square.',
   'guided saw': 'Marked face down, one cut along the rail, just enough to clean it.',
-  'table saw carrier': 'Clamp it on a straight-edged carrier, rough edge overhanging, and cut.',
+  'table saw carrier': 'Clamped to a straight-edged carrier that runs along the fence, rough edge overhanging.',
   'router carrier': 'Rout along a clamped straight edge, a little at a time.',
-  'hand plane': 'Square to the marked face and straight; try square and straightedge.',
+  'hand plane': 'Square to the marked face and straight: try square, straightedge.',
 };
 
 /** One edge straight and square to the marked face. */
@@ -54,8 +54,8 @@ export function edgeSteps(pieces: readonly TargetedPiece[], ways: Ways): StepDra
 }
 
 const markTexts = {
-  'mark face': ['Mark the face', 'Pencil it on the flat face, its tail to the edge that is jointed next.'],
-  'mark edge': ['Mark the edge', 'Pencil it on the jointed edge, pointing at the face mark.'],
+  'mark face': ['Mark the face', 'On the flat face, its tail to the edge that is jointed next.'],
+  'mark edge': ['Mark the edge', 'On the jointed edge, pointing at the face mark.'],
 } as const;
 
 /** The face mark and the edge mark, on every piece. */
@@ -64,7 +64,7 @@ export function markSteps(stage: keyof typeof markTexts, pieces: readonly Target
   return byWay(
     pieces,
     () => 'bench',
-    (group) => ({ stage, title, todo, why: 'An hour later nobody remembers which side is true.', pieces: group }),
+    (group) => ({ stage, title, todo, why: 'Later nobody remembers which side is true.', pieces: group }),
   );
 }
 
@@ -77,8 +77,8 @@ export function checkSurfacedSteps(pieces: readonly TargetedPiece[], { practice 
     (group, _, { final: value }) => ({
       stage: 'face',
       title: 'Check the surfaced faces',
-      todo: 'Winding sticks and straightedge on each; choose the better face. What rocks is flattened like rough wood.',
-      why: 'Planed stock may have moved since.',
+      todo: 'Winding sticks and straightedge on each; choose the better face. Flatten what rocks.',
+      why: 'It may have moved since.',
       target: { dimension: 'thickness', value, tolerance },
       pieces: group,
     }),

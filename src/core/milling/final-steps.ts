@@ -22,9 +22,9 @@ export function finalSteps(
 }
 
 const widthTodo: Readonly<Record<SawWay, string>> = {
-  'table saw': 'Straightest edge to the fence; the same off both edges centres the seams.',
+  'table saw': 'Straightest edge to the fence; as much off both edges centres the seams.',
   'guided saw': 'One edge straight, then the other parallel, measured at both ends.',
-  'hand saw': 'Gauge the line, saw beside it, plane to it.',
+  'hand saw': 'Gauge the width, saw beside the line, plane to it.',
 };
 
 function finalWidths(panels: readonly FinishedPiece[], ways: Ways, { practice }: MillingInput): StepDraft[] {
@@ -44,9 +44,9 @@ function finalWidths(panels: readonly FinishedPiece[], ways: Ways, { practice }:
 }
 
 const crosscutTodo: Readonly<Record<SawWay, string>> = {
-  'table saw': 'On the sled: one end square, then to length against a stop on the sled, never the rip fence.',
-  'guided saw': 'Rail square to the straight edge; one end first, the length from it.',
-  'hand saw': 'Knife a line all around, saw beside it, trim to it against a stop.',
+  'table saw': 'On the sled: one end square, then against a stop on the sled, never the rip fence.',
+  'guided saw': 'Rail square to the straight edge; one end, the length from it.',
+  'hand saw': 'Knife a line all around, saw beside it, trim to it.',
 };
 
 function crosscuts(pieces: readonly FinishedPiece[], ways: Ways, { practice, shop }: MillingInput): StepDraft[] {
@@ -66,8 +66,8 @@ function crosscuts(pieces: readonly FinishedPiece[], ways: Ways, { practice, sho
         title: 'Crosscut square to {value}',
         todo: `${crosscutTodo[way]}${several ? ' Hold the long piece.' : ''}`,
         why: several
-          ? 'In one length until now, to be safe on the machines.'
-          : 'Snipe and checks go with the ends; a stop makes all equal.',
+          ? 'In one length until now, for safety.'
+          : 'Snipe and checks go with the ends.',
         target: { dimension: 'length', value: part.length, tolerance: practice.lengthToleranceMm.value },
         pieces: group.flatMap((piece) => unitPieces(piece, shop.crosscutKerf)),
       };
@@ -99,7 +99,7 @@ function folds(panels: readonly FinishedPiece[], ways: Ways, { practice }: Milli
         key: id,
         title: `Mitre the sections of ${label}`,
         todo: 'Number the {sections} sections on the outer face first. Blade tilted as laid out with the panel, tried on scrap; cut in order from one end, long point to long point.',
-        why: 'In order, the figure runs on around the corners.',
+        why: 'In order, the figure runs on round the corners.',
         quantities: { sections: count(sections.length) },
         target: { dimension: 'length', tolerance: practice.lengthToleranceMm.value },
         pieces: sections.map((section, index) => ({

@@ -30,7 +30,7 @@ export function panelSteps(
         'glue',
         inParts.length > 0 ? 'Glue up the sub-panels' : 'Glue up the panels',
         inParts.length > 0
-          ? 'They fit the planer: only the last seams are flushed by hand.'
+          ? 'They fit the planer: only the last seams are left to flush.'
           : 'Levelled at the planer, or by hand.',
         panels.flatMap(({ subs }) => subs).filter(({ seams }) => seams > 0),
         input,
@@ -66,7 +66,7 @@ const orderSteps = (panels: readonly Panel[]): StepDraft[] =>
     (pieces) => ({
       stage: 'panel order',
       title: 'Order and mark the strips',
-      todo: 'Best faces up, grain one way, colour matched; try the seams dry. Draw a triangle across each panel.',
+      todo: 'Best faces up, grain one way, colours matched; try the seams dry. Draw a triangle across each panel.',
       why: 'The triangle puts every strip back in its place.',
       pieces,
     }),
@@ -114,7 +114,7 @@ const levelSteps = (panels: readonly Panel[], ways: Ways, { practice }: MillingI
     (pieces, _, { need: value }) => ({
       stage: 'level panel',
       title: 'Plane the glued panels to {value}',
-      todo: 'A little off each face in turn, all panels at each setting.',
+      todo: 'A little off each face in turn, all at each setting.',
       why: 'Seams level, one thickness.',
       target: { dimension: 'thickness', value, tolerance: practice.thicknessToleranceMm.value },
       pieces,
@@ -131,7 +131,7 @@ const seamSteps = (inParts: readonly Panel[], ways: Ways): StepDraft[] =>
       stage: 'panel seam',
       title: 'Joint the edges between sub-panels',
       todo: 'One light pass, faces alternating at the fence; try the seam dry.',
-      why: 'Planing and drying may have moved them.',
+      why: 'They may have moved.',
       pieces,
     }),
   );
@@ -149,7 +149,7 @@ function flushSteps(panels: readonly Panel[], { practice, shop }: MillingInput):
       stage: 'flush seams',
       title: 'Bring the seams flush',
       todo: 'Scraper or finely set plane along {seams} open seams, no deeper than the step.',
-      why: 'Too wide for the planer now; only the seams stand proud.',
+      why: 'Too wide for the planer now; only seams stand proud.',
       quantities: { seams: count(pieces.reduce((sum, { seams }) => sum + seams, 0)) },
       target: { dimension: 'thickness', tolerance: practice.thicknessToleranceMm.value * 2 },
       pieces: pieces.map(({ panel }) => {

@@ -17,12 +17,12 @@ export function crosscutSteps(blanks: readonly BlankWork[], ways: Ways, { shop }
       () => ({
         stage: 'mark out',
         title: 'Mark out the blanks',
-        todo: `Chalk every crosscut, measured from one end. No knot or check inside a part; the extra length takes the checks of the ends.${
+        todo: `Chalk every crosscut, measured from one end. No knot or check inside a part: the extra length takes those of the ends.${
           long.length > 0 ? ` Left long on purpose: ${long.join(', ')}.` : ''
         }`,
         why:
           long.length > 0
-            ? 'Short pieces are not safe on the machines: they are crosscut last.'
+            ? 'Short pieces are not safe on the machines: crosscut last.'
             : 'A blank that holds a split is lost.',
         pieces: blanks.map(({ id, label, board, length }) => ({ id, label, size: roughSize(board, length) })),
         mind: 'Nails and grit: metal detector before any blade.',
@@ -43,15 +43,15 @@ export function crosscutSteps(blanks: readonly BlankWork[], ways: Ways, { shop }
         why: 'A bow falls with the square of the length.',
         target: { dimension: 'length', tolerance: shop.crosscutKerf },
         pieces,
-        mind: 'Support the board on both sides of the cut; rough boards never go along a fence.',
+        mind: 'Support both sides of the cut; rough boards never go along a fence.',
       }),
     ),
   ];
 }
 
 const ripTodo: Readonly<Record<RoughRipWay, string>> = {
-  'guided saw': 'First straighten the worst edge, then each strip with the rail.',
-  'table saw carrier': 'Screwed to a straight-edged carrier, hollow face down; the carrier runs along the fence.',
+  'guided saw': 'Straighten the worst edge first, then rip along the rail.',
+  'table saw carrier': 'Screwed to a straight-edged carrier that runs along the fence, hollow face down.',
   'hand saw': 'Snap a line, saw beside it.',
 };
 
@@ -72,7 +72,7 @@ export function ripSteps(workpieces: readonly Workpiece[], ways: Ways, input: Mi
       why: `${pieces.some(({ size }) => size.width > flatteningWidth(input)) ? 'Wider than can be flattened here. ' : ''}Ripped first, a cup costs less: it falls with the square of the width.`,
       target: { dimension: 'width', tolerance: input.shop.ripKerf / 2 },
       pieces,
-      mind: 'Wood under tension closes on the blade: a wedge in the kerf, the riving knife in place.',
+      mind: 'Wood may close on the blade: riving knife in place, a wedge in the kerf.',
     }),
   );
 }
@@ -97,7 +97,7 @@ export const restSteps = (
       stage,
       title,
       todo: 'On stickers, air to every face, for {wait}.',
-      why: 'Freshly cut wood moves: better now than in the panel.',
+      why: 'Freshly cut wood moves: better now than later.',
       pieces,
       waits,
     }),

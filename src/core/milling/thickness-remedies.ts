@@ -74,7 +74,7 @@ export function thicknessRemedies(piece: ToFlatten): Remedy[] {
   offer(
     'hidden face',
     faceAllowance,
-    phrase('Leave the hidden face rough in its low spots: {gain} more.', { gain: mm(faceAllowance) }),
+    phrase('Leave the hidden face rough in low spots: {gain} more.', { gain: mm(faceAllowance) }),
   );
   const missing = need - now;
   return [

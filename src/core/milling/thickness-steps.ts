@@ -6,10 +6,10 @@ import type { ThicknessWay, Ways } from './ways.ts';
 const snipe = 'Snipe falls in the waste at the ends.';
 
 const thicknessTodo: Readonly<Record<ThicknessWay, string>> = {
-  planer: `Marked face down, thickest first, every piece at each setting. ${snipe}`,
-  'planer carrier': `On a flat carrier, short ones between longer rails of the same thickness; light passes. ${snipe}`,
+  planer: `Marked face down, thickest first, all at each setting. ${snipe}`,
+  'planer carrier': `On a flat carrier, short ones between longer rails as thick; light passes. ${snipe}`,
   'router carrier': 'Marked face down between two rails, light passes.',
-  'hand plane': 'Gauge a line all around from the marked face, plane to it.',
+  'hand plane': 'Gauge a line all around from the marked face; plane to it.',
 };
 
 /** The other face to thickness: a step per setting, thick before thin. */
@@ -36,7 +36,7 @@ export function thicknessSteps(
 }
 
 function whyThickness(stage: StepDraft['stage'], group: readonly TargetedPiece[]): string {
-  if (stage === 'first thickness') return 'What is over is for the last milling.';
+  if (stage === 'first thickness') return 'The surplus is for the last milling.';
   const over = group.some(({ final, need }) => final > need);
-  return `${over ? 'What is over is for planing the panel. ' : ''}One setting makes all equal.`;
+  return `${over ? 'The surplus is for planing the panel. ' : ''}One setting makes all equal.`;
 }

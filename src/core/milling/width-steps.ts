@@ -40,8 +40,8 @@ const hundredths = (mm: number): number => Math.round(mm * 100) / 100;
 
 const ripTodo: Readonly<Record<SawWay, string>> = {
   'table saw': 'Marked face down, marked edge along the fence.',
-  'guided saw': 'Marked face down, the rail parallel to the marked edge at both ends.',
-  'hand saw': 'Gauge the width from the marked edge, saw beside the line.',
+  'guided saw': 'Marked face down, the rail parallel to the marked edge.',
+  'hand saw': 'Gauge it from the marked edge, saw beside the line.',
 };
 
 function ripParallel(
@@ -62,8 +62,8 @@ function ripParallel(
         todo: `${ripTodo[way]}${severalFromOne ? ' Joint the new edge before the next strip.' : ''}`,
         why:
           value > first.finished
-            ? 'What is over is for jointing the sawn edge.'
-            : 'A fine blade and a slow feed: the edge stays as sawn.',
+            ? 'The surplus is for jointing the sawn edge.'
+            : 'Fine blade, slow feed: the edge stays as sawn.',
         target: { dimension: 'width', value, tolerance: practice.widthToleranceMm.value },
         pieces: group.map((piece) => (piece.workpiece === piece.id ? piece : { ...piece, from: [piece.workpiece] })),
       };
@@ -77,7 +77,7 @@ const edgeTodo: Readonly<Record<SawnEdgeWay, readonly [edge: string, seam: strin
   jointer: ['One light pass on the sawn edge.', 'For seams, alternate: marked face to the fence, the next away.'],
   'hand plane': [
     'Plane the sawn edge to the line.',
-    'For seams, fold two neighbours like a book and plane them at once.',
+    'For seams, plane two neighbours at once, folded like a book.',
   ],
   'router carrier': [
     'Rout along a clamped straight edge, a little at a time.',
@@ -96,7 +96,7 @@ const sawnEdges = (pieces: readonly StripPiece[], ways: Ways, { practice }: Mill
         stage: 'sawn edge',
         title: 'Joint the sawn edge',
         todo: `${edge}${seams ? ` ${seam}` : ''}`,
-        why: seams ? 'What the fence is off square cancels out.' : 'Saw marks gone, width to size.',
+        why: seams ? 'What is off square cancels out.' : 'Saw marks gone, width to size.',
         target: { dimension: 'width', tolerance: practice.widthToleranceMm.value },
         pieces: group.map((piece) => ({ ...piece, target: piece.finished })),
       };

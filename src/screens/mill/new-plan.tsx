@@ -30,7 +30,7 @@ export function NewPlan({ run, piece, plan }: { run: Milling; piece: Piece; plan
   };
   return (
     <section class="answer now" aria-label="New plan">
-      <p>There is a newer plan. What is done stays done where the cuts are the same.</p>
+      <p>There is a newer plan. What is done stays done where it is the same.</p>
       <Trouble of={trouble} />
       <Button onClick={goOn}>Go on by the new plan</Button>
     </section>
