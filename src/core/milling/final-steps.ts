@@ -65,9 +65,7 @@ function crosscuts(pieces: readonly FinishedPiece[], ways: Ways, { practice, sho
         stage: 'crosscut',
         title: 'Crosscut square to {value}',
         todo: `${crosscutTodo[way]}${several ? ' Hold the long piece.' : ''}`,
-        why: several
-          ? 'In one length until now, for safety.'
-          : 'Snipe and checks go with the ends.',
+        why: several ? 'In one length until now, for safety.' : 'Snipe and checks go with the ends.',
         target: { dimension: 'length', value: part.length, tolerance: practice.lengthToleranceMm.value },
         pieces: group.flatMap((piece) => unitPieces(piece, shop.crosscutKerf)),
       };

@@ -1,6 +1,7 @@
 import { fewestGroups } from '../breakdown/fewest-groups.ts';
 import type { MillingInput } from './milling-input.ts';
 import { losesMuch } from './rough-steps.ts';
+import { grouped } from './step-draft.ts';
 import type { Ways } from './ways.ts';
 import { type StripWork, unitKey, type Workpiece } from './workpiece.ts';
 
@@ -45,26 +46,24 @@ function flattensTwice({ size }: Workpiece, first: number, ways: Ways): boolean 
 }
 
 /** What a panel's strips keep for planing after the glue, in mm; 0 when the panel is only scraped flush. */
-function panelAllowance(workpieces: readonly Workpiece[], { practice, shop }: MillingInput) {
-  const planed = new Map<string, { need: number; spare: number; widths: number[] }>();
-  for (const { strips, need, reachable } of workpieces) {
-    for (const strip of strips.filter(({ part }) => part.panel)) {
-      const { spare, widths } = planed.get(unitKey(strip)) ?? { spare: Number.MAX_VALUE, widths: [] };
-      planed.set(unitKey(strip), {
-        need,
-        spare: Math.min(spare, reachable - need),
-        widths: [...widths, strip.finished],
-      });
-    }
+function panelAllowance(workpieces: readonly Workpiece[], { practice, shop: { planerWidth } }: MillingInput) {
+  const strips = workpieces.flatMap(({ strips: own, need, reachable }) =>
+    own.filter(({ part }) => part.panel).map((strip) => ({ ...strip, need, spare: reachable - need })),
+  );
+  const planed = new Map<string, { need: number; spare: number }>();
+  for (const panel of grouped(strips, unitKey)) {
+    const { need } = panel[0] as (typeof panel)[number];
+    const spare = Math.min(...panel.map((strip) => strip.spare));
+    const widths = panel.map(({ finished }) => finished);
+    // Only where something is glued that still fits the planer, and has wood to spare for it.
+    if (planerWidth !== null && spare >= leastAllowance && fewestGroups(widths, planerWidth).length < widths.length)
+      planed.set(unitKey(panel[0] as StripWork), { need, spare });
   }
-  for (const [key, panel] of planed) if (!isPlaned(panel, shop.planerWidth)) planed.delete(key);
   // A blank that is planed whole gives strips of one thickness: its panels are planed after gluing together or not.
   for (let before = -1; before !== planed.size; ) {
     before = planed.size;
-    for (const { strips } of workpieces) {
-      if (strips.some((strip) => !planed.has(unitKey(strip))))
-        for (const strip of strips) planed.delete(unitKey(strip));
-    }
+    for (const { strips: own } of workpieces)
+      if (!own.every((strip) => planed.has(unitKey(strip)))) for (const strip of own) planed.delete(unitKey(strip));
   }
   return (strip: StripWork): number => {
     const panel = planed.get(unitKey(strip));
@@ -74,10 +73,3 @@ function panelAllowance(workpieces: readonly Workpiece[], { practice, shop }: Mi
     return Math.floor(Math.min(practice.panelAllowanceMm.value, ...spare) * 10 + 1e-6) / 10;
   };
 }
-
-/** Whether anything is glued that still fits the planer and has wood to spare for it. */
-const isPlaned = (
-  { spare, widths }: { spare: number; widths: readonly number[] },
-  planerWidth: number | null,
-): boolean =>
-  planerWidth !== null && spare >= leastAllowance && fewestGroups(widths, planerWidth).length < widths.length;

@@ -75,10 +75,7 @@ function ripParallel(
 /** The sawn edge, and what else for seams. */
 const edgeTodo: Readonly<Record<SawnEdgeWay, readonly [edge: string, seam: string]>> = {
   jointer: ['One light pass on the sawn edge.', 'For seams, alternate: marked face to the fence, the next away.'],
-  'hand plane': [
-    'Plane the sawn edge to the line.',
-    'For seams, plane two neighbours at once, folded like a book.',
-  ],
+  'hand plane': ['Plane the sawn edge to the line.', 'For seams, plane two neighbours at once, folded like a book.'],
   'router carrier': [
     'Rout along a clamped straight edge, a little at a time.',
     'For seams, two neighbours at one setting of it.',

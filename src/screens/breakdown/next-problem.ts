@@ -22,14 +22,11 @@ export function nextProblem(
 ): BreakdownProblem {
   const fresh = problemFromRecords(shop, rack, piece, wishes);
   if (!plan) return fresh;
-  const cut = plan.blanks.map(
-    (blank): CutBlank => ({ ...blank, strips: blank.strips.slice(0, cutStrips(plan, blank)) }),
-  );
   // Strips that are spoilt say so themselves.
-  const ticked = cut.flatMap(({ strips }, blank) => (strips.length === 0 ? [] : [{ blank }]));
-  const begun = solvedProblem(plan).boards.filter(({ id }) =>
-    ticked.some(({ blank }) => plan.blanks[blank]?.board === id),
-  );
+  const cut = plan.blanks
+    .map((blank): CutBlank => ({ ...blank, strips: blank.strips.slice(0, cutStrips(plan, blank)) }))
+    .filter(({ strips }) => strips.length > 0);
+  const begun = solvedProblem(plan).boards.filter(({ id }) => cut.some(({ board }) => board === id));
   if (begun.length === 0) return fresh;
   const usable = [
     ...begun.map((board) => (hasOffcuts(board, rack) ? withoutRest(board, plan.blanks) : board)),
@@ -38,7 +35,7 @@ export function nextProblem(
   // Neighbours stay neighbours, cut or not.
   const boards = inLoggedOrder(rack).flatMap(({ id }) => usable.find((board) => board.id === id) ?? []);
   const gone = usable.filter(({ id }) => !rack.some((board) => board.id === id));
-  return replan({ ...fresh, boards: [...boards, ...gone] }, { blanks: cut, short: [] }, ticked);
+  return replan({ ...fresh, boards: [...boards, ...gone] }, cut);
 }
 
 /** What was left of the board lies in the rack under a mark of its own, and is not to be counted twice. */

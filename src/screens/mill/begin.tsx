@@ -3,7 +3,6 @@ import { routeTo } from '../../app/routes.ts';
 import { shop } from '../../app/shop.ts';
 import { isProblem } from '../../core/answer/problem.ts';
 import { manualFirst } from '../../core/milling/cautions.ts';
-import { millingSequence } from '../../core/milling/milling-sequence.ts';
 import { thicknessBudget } from '../../core/milling/thickness-budget.ts';
 import { boards } from '../../store/boards.ts';
 import { millings } from '../../store/millings.ts';
@@ -19,6 +18,7 @@ import { AssumedShop } from '../shop/assumed-shop.tsx';
 import { BudgetAnswer } from './budget.tsx';
 import { ManualLimits } from './manual-limits.tsx';
 import { millingInput } from './milling-input.ts';
+import { sequenceOf } from './sequence-of.ts';
 
 /** Before the first cut: whether every blank can make it, and the limits that the steps will keep to. */
 export function Begin({ piece, plan, onBegun }: { piece: Piece; plan: Plan; onBegun(): void }) {
@@ -31,17 +31,12 @@ export function Begin({ piece, plan, onBegun }: { piece: Piece; plan: Plan; onBe
       (warp?.cup === undefined || warp.bow === undefined) && plan.blanks.some(({ board }) => board === id),
   );
   const begin = async () => {
-    const steps = isProblem(input) ? input : millingSequence(input);
+    const sequence = sequenceOf(plan, piece, rack);
     // Why it can't begin stands where the budgets would.
-    if (isProblem(steps)) return;
+    if (isProblem(sequence)) return;
+    const stored = sequence as unknown as { input: Json; steps: Json[] };
     try {
-      await millings.add({
-        pieceId: piece.id,
-        planId: plan.id,
-        input: input as unknown as Json,
-        steps: steps as unknown as Json[],
-        ticks: {},
-      });
+      await millings.add({ pieceId: piece.id, planId: plan.id, ...stored, ticks: {} });
       onBegun();
     } catch {
       // The shell keeps and shows what the phone did not take.

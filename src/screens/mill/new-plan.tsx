@@ -1,17 +1,14 @@
 import { useState } from 'preact/hooks';
 import { offerUndo } from '../../app/notices.ts';
-import { shop } from '../../app/shop.ts';
 import { isProblem, type Problem } from '../../core/answer/problem.ts';
-import type { MillingInput } from '../../core/milling/milling-input.ts';
-import { millingSequence } from '../../core/milling/milling-sequence.ts';
 import { boards } from '../../store/boards.ts';
 import type { Milling } from '../../store/records/milling.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import type { Plan } from '../../store/records/plan.ts';
 import { Button } from '../../ui/button.tsx';
 import { Trouble } from '../../ui/trouble.tsx';
-import { millingInput } from './milling-input.ts';
 import { onNewPlan } from './on-new-plan.ts';
+import { sequenceOf } from './sequence-of.ts';
 import { changeRun } from './store-progress.ts';
 
 /** There is a newer plan than the one that the run follows: the run goes on by it, and what is done stays done. */
@@ -19,10 +16,10 @@ export function NewPlan({ run, piece, plan }: { run: Milling; piece: Piece; plan
   const [trouble, setTrouble] = useState<Problem>();
   const goOn = async () => {
     try {
-      const input = millingInput(plan, piece, await boards.all(), shop.value);
-      const steps = isProblem(input) ? input : millingSequence(input);
-      if (isProblem(steps)) return setTrouble(steps);
-      await changeRun(run.id, (now) => onNewPlan(now, plan.id, input as MillingInput, steps, Date.now()));
+      const sequence = sequenceOf(plan, piece, await boards.all());
+      if (isProblem(sequence)) return setTrouble(sequence);
+      const { input, steps } = sequence;
+      await changeRun(run.id, (now) => onNewPlan(now, plan.id, input, steps, Date.now()));
       offerUndo('The steps follow the new plan.', () => changeRun(run.id, ({ revision }) => ({ ...run, revision })));
     } catch {
       // The shell keeps and shows what the phone did not take.

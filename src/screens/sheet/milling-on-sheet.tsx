@@ -1,13 +1,11 @@
 import { useMemo } from 'preact/hooks';
-import { shop } from '../../app/shop.ts';
 import { isProblem, type Outcome } from '../../core/answer/problem.ts';
 import { seconds } from '../../core/answer/quantity.ts';
-import { millingSequence } from '../../core/milling/milling-sequence.ts';
 import type { MillingStep } from '../../core/milling/milling-step.ts';
 import { Amount } from '../../ui/amount.tsx';
 import { Reason } from '../../ui/reason.tsx';
 import { followReadings } from '../mill/follow-readings.ts';
-import { millingInput } from '../mill/milling-input.ts';
+import { sequenceOf } from '../mill/sequence-of.ts';
 import { stepsOfRun } from '../mill/steps-of-run.ts';
 import type { SheetRecords } from './read-sheet.ts';
 import { SheetPart } from './sheet-part.tsx';
@@ -17,8 +15,8 @@ import { SheetSteps } from './sheet-steps.tsx';
 export function MillingOnSheet({ of: { piece, rack, plan, run } }: { of: SheetRecords }) {
   const steps = useMemo((): Outcome<readonly MillingStep[]> | undefined => {
     if (run) return followReadings(stepsOfRun(run), run.measured ?? []).steps;
-    const input = plan && millingInput(plan, piece, rack, shop.value);
-    return input && (isProblem(input) ? input : millingSequence(input));
+    const sequence = plan && sequenceOf(plan, piece, rack);
+    return isProblem(sequence) ? sequence : sequence?.steps;
   }, [piece, rack, plan, run]);
   return (
     <SheetPart title="Milling" missing="Not planned yet.">
