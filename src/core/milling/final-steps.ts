@@ -14,11 +14,7 @@ export function finalSteps(
   input: MillingInput,
 ): StepDraft[] {
   const trimmed = panels.map((panel) => ({ ...panel, size: { ...panel.size, width: panel.part.width } }));
-  return [
-    ...finalWidths(panels, ways, input),
-    ...crosscuts([...trimmed, ...solids], ways, input),
-    ...folds(trimmed, ways, input),
-  ];
+  return [...finalWidths(panels, ways), ...crosscuts([...trimmed, ...solids], ways, input), ...folds(trimmed, ways)];
 }
 
 const widthTodo: Readonly<Record<SawWay, string>> = {
@@ -27,7 +23,7 @@ const widthTodo: Readonly<Record<SawWay, string>> = {
   'hand saw': 'Gauge the width, saw beside the line, plane to it.',
 };
 
-function finalWidths(panels: readonly FinishedPiece[], ways: Ways, { practice }: MillingInput): StepDraft[] {
+function finalWidths(panels: readonly FinishedPiece[], ways: Ways): StepDraft[] {
   return byWay(
     panels,
     ({ size, part }) => ways.ripPanel(size, part.width),
@@ -36,7 +32,7 @@ function finalWidths(panels: readonly FinishedPiece[], ways: Ways, { practice }:
       title: 'Cut the panels to {value} wide',
       todo: widthTodo[way],
       why: 'One setting makes all equal.',
-      target: { dimension: 'width', value: part.width, tolerance: practice.widthToleranceMm.value },
+      target: { dimension: 'width', value: part.width },
       pieces: group,
     }),
     ({ part }) => part.width,
@@ -49,7 +45,7 @@ const crosscutTodo: Readonly<Record<SawWay, string>> = {
   'hand saw': 'Knife a line all around, saw beside it, trim to it.',
 };
 
-function crosscuts(pieces: readonly FinishedPiece[], ways: Ways, { practice, shop }: MillingInput): StepDraft[] {
+function crosscuts(pieces: readonly FinishedPiece[], ways: Ways, { shop }: MillingInput): StepDraft[] {
   // What is left of a long piece before its last cut is the shortest that must be held, the whole the longest.
   const wayOf = ({ size, units, part }: FinishedPiece) => {
     const last = size.length - (units.length - 1) * (part.length + shop.crosscutKerf);
@@ -66,7 +62,7 @@ function crosscuts(pieces: readonly FinishedPiece[], ways: Ways, { practice, sho
         title: 'Crosscut square to {value}',
         todo: `${crosscutTodo[way]}${several ? ' Hold the long piece.' : ''}`,
         why: several ? 'In one length until now, for safety.' : 'Snipe and checks go with the ends.',
-        target: { dimension: 'length', value: part.length, tolerance: practice.lengthToleranceMm.value },
+        target: { dimension: 'length', value: part.length },
         pieces: group.flatMap((piece) => unitPieces(piece, shop.crosscutKerf)),
       };
     },
@@ -86,7 +82,7 @@ function unitPieces(piece: FinishedPiece, kerf: number): StepPiece[] {
   }));
 }
 
-function folds(panels: readonly FinishedPiece[], ways: Ways, { practice }: MillingInput): StepDraft[] {
+function folds(panels: readonly FinishedPiece[], ways: Ways): StepDraft[] {
   return panels.flatMap(({ id, label, part: { folds: sections = [], length }, size: whole }): StepDraft[] => {
     if (sections.length < 2) return [];
     const size = { ...whole, length };
@@ -99,7 +95,7 @@ function folds(panels: readonly FinishedPiece[], ways: Ways, { practice }: Milli
         todo: 'Number the {sections} sections on the outer face first. Blade tilted as laid out with the panel, tried on scrap; cut in order from one end, long point to long point.',
         why: 'In order, the figure runs on round the corners.',
         quantities: { sections: count(sections.length) },
-        target: { dimension: 'length', tolerance: practice.lengthToleranceMm.value },
+        target: { dimension: 'length' },
         pieces: sections.map((section, index) => ({
           id: `${id}/fold${index + 1}`,
           label: `${label} · ${section.name}`,

@@ -27,7 +27,7 @@ export function firstMilling(
   return {
     steps: [
       ...faceSteps('first flattening', twice, ways),
-      ...thicknessSteps('first thickness', flattened, ways, input, (piece) => piece.first ?? piece.final),
+      ...thicknessSteps('first thickness', flattened, ways, (piece) => piece.first ?? piece.final),
       ...restSteps('rest', planed, wait, 'Rest before the last milling'),
     ],
     pieces: pieces.map((piece) => after.get(piece.id) ?? piece),
@@ -60,7 +60,7 @@ export function lastMilling(
       ...markSteps('mark face', faced),
       ...edgeSteps(faced, ways),
       ...markSteps('mark edge', edged),
-      ...thicknessSteps('thickness', thick, ways, input, (piece) => piece.final),
+      ...thicknessSteps('thickness', thick, ways, (piece) => piece.final),
     ],
     pieces: edged.map((piece) => (thick.includes(piece) ? thinned(piece, piece.final) : piece)),
   };

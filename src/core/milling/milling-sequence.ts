@@ -73,7 +73,7 @@ export function millingSequence(input: MillingInput): Outcome<MillingStep[]> {
   ];
   return drafts
     .sort((one, other) => stages.indexOf(one.stage) - stages.indexOf(other.stage))
-    .map((draft) => stepFrom(draft, input.limits));
+    .map((draft) => stepFrom(draft, input));
 }
 
 /** What must be decided before the first cut: a step per piece that can't be made as planned. */

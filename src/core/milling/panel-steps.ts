@@ -35,7 +35,7 @@ export function panelSteps(
         panels.flatMap(({ subs }) => subs).filter(({ seams }) => seams > 0),
         input,
       ),
-      ...levelSteps(panels, ways, input),
+      ...levelSteps(panels, ways),
       ...seamSteps(inParts, ways),
       ...gluing(
         'glue panels',
@@ -107,7 +107,7 @@ const toPlane = ({ subs, part: { thickness: need } }: Panel) =>
   subs.map((sub) => ({ ...sub, need })).filter(({ size }) => size.thickness - need > 0.05);
 
 /** A sub-panel of one strip is planed with the others, so that all come out at one thickness. */
-const levelSteps = (panels: readonly Panel[], ways: Ways, { practice }: MillingInput): StepDraft[] =>
+const levelSteps = (panels: readonly Panel[], ways: Ways): StepDraft[] =>
   byWay(
     panels.flatMap(toPlane),
     ({ size, need }) => ways.thickness(size, need),
@@ -116,7 +116,7 @@ const levelSteps = (panels: readonly Panel[], ways: Ways, { practice }: MillingI
       title: 'Plane the glued panels to {value}',
       todo: 'A little off each face in turn, all at each setting.',
       why: 'Seams level, one thickness.',
-      target: { dimension: 'thickness', value, tolerance: practice.thicknessToleranceMm.value },
+      target: { dimension: 'thickness', value },
       pieces,
       mind: 'Hard beads of glue nick knives and are thrown: scrape them off first.',
     }),

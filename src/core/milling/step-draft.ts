@@ -1,7 +1,7 @@
 import { phrase } from '../answer/phrase.ts';
 import { mm, type Quantity, seconds } from '../answer/quantity.ts';
 import { caution, cautionsFor } from './cautions.ts';
-import type { MachineLimits } from './machine-limits.ts';
+import type { MillingInput } from './milling-input.ts';
 import type { Machine, MillingStep, Stage, StepPiece, Target } from './milling-step.ts';
 import type { Way } from './ways.ts';
 
@@ -14,7 +14,8 @@ export interface StepDraft {
   readonly why: string;
   /** Other quantities in its words. */
   readonly quantities?: Readonly<Record<string, Quantity>>;
-  readonly target?: Target;
+  /** Held to the usual tolerance of its dimension unless it has its own. */
+  readonly target?: Omit<Target, 'tolerance'> & Partial<Pick<Target, 'tolerance'>>;
   readonly pieces: readonly StepPiece[];
   readonly waits?: number;
   /** What to mind at this very work, before the machine's usual cautions. */
@@ -26,7 +27,7 @@ export interface StepDraft {
 const slug = (text: string): string => text.replace(/[^a-zA-Z0-9.#@-]+/g, '-');
 
 /** A step from its draft: the id from what it is, so that the same work keeps its ticks in a new plan. */
-export function stepFrom(draft: StepDraft, limits: MachineLimits): MillingStep {
+export function stepFrom(draft: StepDraft, { limits, practice }: MillingInput): MillingStep {
   const { stage, way, title, todo, why, quantities, target, pieces, waits, mind, key } = draft;
   const [machine, carrier] = way.split(/ (?=carrier)/) as [Machine, string?];
   const value = target?.value;
@@ -43,7 +44,7 @@ export function stepFrom(draft: StepDraft, limits: MachineLimits): MillingStep {
     title: phrase(title, said),
     todo: phrase(todo, said),
     why: phrase(why, said),
-    ...(target && { target }),
+    ...(target && { target: { tolerance: practice[`${target.dimension}ToleranceMm`].value, ...target } }),
     // A piece as a step keeps it, without what else is known of it.
     pieces: pieces.map(({ id, label, size, target: own, from }) => ({
       id,

@@ -1,4 +1,3 @@
-import type { MillingInput } from './milling-input.ts';
 import { byWay, type StepDraft } from './step-draft.ts';
 import type { TargetedPiece } from './thickness-targets.ts';
 import type { ThicknessWay, Ways } from './ways.ts';
@@ -17,7 +16,6 @@ export function thicknessSteps(
   stage: 'first thickness' | 'thickness',
   pieces: readonly TargetedPiece[],
   ways: Ways,
-  { practice }: MillingInput,
   to: (piece: TargetedPiece) => number,
 ): StepDraft[] {
   return byWay(
@@ -28,7 +26,7 @@ export function thicknessSteps(
       title: 'Thickness to {value}',
       todo: thicknessTodo[way],
       why: whyThickness(stage, group),
-      target: { dimension: 'thickness', value: to(first), tolerance: practice.thicknessToleranceMm.value },
+      target: { dimension: 'thickness', value: to(first) },
       pieces: group,
     }),
     to,

@@ -32,7 +32,7 @@ export function widthSteps(
   const ripTo = ({ size, finished: width }: StripPiece) =>
     hundredths(width + (ways.sawnEdge({ ...size, width }) ? input.practice.sawnEdgeMm.value : 0));
   const ripped = sawn.map((piece) => atWidth(piece, Math.min(piece.size.width, ripTo(piece))));
-  return { steps: [...ripParallel(sawn, ripTo, ways, input), ...sawnEdges(ripped, ways, input)], strips: finished };
+  return { steps: [...ripParallel(sawn, ripTo, ways), ...sawnEdges(ripped, ways)], strips: finished };
 }
 
 /** Sums of decimal figures, without the dust of binary fractions. */
@@ -44,12 +44,7 @@ const ripTodo: Readonly<Record<SawWay, string>> = {
   'hand saw': 'Gauge it from the marked edge, saw beside the line.',
 };
 
-function ripParallel(
-  pieces: readonly StripPiece[],
-  ripTo: (piece: StripPiece) => number,
-  ways: Ways,
-  { practice }: MillingInput,
-): StepDraft[] {
+function ripParallel(pieces: readonly StripPiece[], ripTo: (piece: StripPiece) => number, ways: Ways): StepDraft[] {
   return byWay(
     pieces,
     (piece) => ways.rip(piece.size, ripTo(piece)),
@@ -64,7 +59,7 @@ function ripParallel(
           value > first.finished
             ? 'The surplus is for jointing the sawn edge.'
             : 'Fine blade, slow feed: the edge stays as sawn.',
-        target: { dimension: 'width', value, tolerance: practice.widthToleranceMm.value },
+        target: { dimension: 'width', value },
         pieces: group.map((piece) => (piece.workpiece === piece.id ? piece : { ...piece, from: [piece.workpiece] })),
       };
     },
@@ -82,7 +77,7 @@ const edgeTodo: Readonly<Record<SawnEdgeWay, readonly [edge: string, seam: strin
   ],
 };
 
-const sawnEdges = (pieces: readonly StripPiece[], ways: Ways, { practice }: MillingInput): StepDraft[] =>
+const sawnEdges = (pieces: readonly StripPiece[], ways: Ways): StepDraft[] =>
   byWay(
     pieces,
     ({ size }) => ways.sawnEdge(size),
@@ -94,7 +89,7 @@ const sawnEdges = (pieces: readonly StripPiece[], ways: Ways, { practice }: Mill
         title: 'Joint the sawn edge',
         todo: `${edge}${seams ? ` ${seam}` : ''}`,
         why: seams ? 'What is off square cancels out.' : 'Saw marks gone, width to size.',
-        target: { dimension: 'width', tolerance: practice.widthToleranceMm.value },
+        target: { dimension: 'width' },
         pieces: group.map((piece) => ({ ...piece, target: piece.finished })),
       };
     },
