@@ -7,7 +7,7 @@ import { routeTo } from '../../app/routes.ts';
 import { isProblem } from '../../core/answer/problem.ts';
 import type { MillingStep } from '../../core/milling/milling-step.ts';
 import { thicknessBudget } from '../../core/milling/thickness-budget.ts';
-import { isSettled, nextPlace } from '../../core/steps/progress.ts';
+import { nextPlace } from '../../core/steps/progress.ts';
 import type { Milling } from '../../store/records/milling.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import type { Plan } from '../../store/records/plan.ts';
@@ -22,7 +22,7 @@ import { MeasureEntry } from './measure-entry.tsx';
 import './mill.css';
 import { NewPlan } from './new-plan.tsx';
 import { placeKey } from './place-key.ts';
-import { endWaits, RestTimer } from './rest-timer.tsx';
+import { RestTimer } from './rest-timer.tsx';
 import { SpoiltEntry } from './spoilt-entry.tsx';
 import { StepsByMachine } from './steps-by-machine.tsx';
 import { inputOfRun, stepsOfRun } from './steps-of-run.ts';
@@ -52,11 +52,10 @@ export function MillingRun({ run, piece, plan, onFinished }: Props) {
   const left = steps.findIndex(({ id }) => id === place.value);
   const at = left < 0 ? nextPlace(run.ticks, steps) : left;
 
-  const keep = (step: FlowStep, edit: TicksEdit) => {
+  const keep = (_: FlowStep, edit: TicksEdit) => {
     const now = Date.now();
     // The shell keeps and shows what the phone did not take.
     void changeRun(run.id, (record) => withTicks(record, edit(record.ticks, now), now)).catch(() => {});
-    if (isSettled(edit(run.ticks, now), step)) endWaits(waits, step.id);
   };
   const millingStep = ({ id }: FlowStep) => steps.find((step) => step.id === id) as MillingStep;
   const goTo = (next: number) => {

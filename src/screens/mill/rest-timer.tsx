@@ -27,8 +27,8 @@ interface Props {
   timers: readonly Timer[];
 }
 
-/** The waits that still run for a step are over: it is ticked, skipped, or a reading says so. */
-export function endWaits(timers: readonly Timer[], stepId: string): void {
+/** The waits that still run for a step are over: the maker or a reading says so. */
+function endWaits(timers: readonly Timer[], stepId: string): void {
   const over = timers.filter(({ step, doneAt }) => step === stepId && doneAt === undefined);
   // A write that fails is kept and shown by the shell.
   void store.putMany(over.map((timer) => ({ ...timer, doneAt: Date.now() }))).catch(() => {});
