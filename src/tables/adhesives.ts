@@ -4,9 +4,9 @@ import type { Adhesive } from '../core/gluing/adhesive.ts';
 import { sameWords } from './same-words.ts';
 import { hours, minutes } from './spans.ts';
 
-const sheetFirst = phrase("The label and the adhesive's data sheet come first.");
-const resinGloves = phrase('Wear nitrile gloves and air the room: resin and hardener can make skin allergic for good.');
-const dustMask = phrase('Mix powder under extraction or with a dust mask on.');
+const sheetFirst = phrase`The label and the adhesive's data sheet come first.`;
+const resinGloves = phrase`Wear nitrile gloves and air the room: resin and hardener can make skin allergic for good.`;
+const dustMask = phrase`Mix powder under extraction or with a dust mask on.`;
 
 /**
  * Kinds of adhesive, each figure a habit of the trade at 20 degrees Celsius and 50 percent humidity: a place to start
@@ -31,8 +31,8 @@ export const adhesives: readonly Adhesive[] = [
     kgPerM3: 1100,
     gapFilling: 'none',
     pressureShare: 1,
-    squeezeOut: phrase('Leave it until it is rubbery, then peel or scrape it. A wet rag drives it into the pores.'),
-    cautions: [phrase('Keep it from freezing. Creeps under steady load: not for bent laminations.'), sheetFirst],
+    squeezeOut: phrase`Leave it until it is rubbery, then peel or scrape it. A wet rag drives it into the pores.`,
+    cautions: [phrase`Keep it from freezing. Creeps under steady load: not for bent laminations.`, sheetFirst],
     source: 'common-practice',
   },
   {
@@ -53,8 +53,8 @@ export const adhesives: readonly Adhesive[] = [
     kgPerM3: 1100,
     gapFilling: 'none',
     pressureShare: 1,
-    squeezeOut: phrase('Scrape it when rubbery. Left to harden it chips plane irons and tears the grain.'),
-    cautions: [phrase('Not for joints that stay under water.'), sheetFirst],
+    squeezeOut: phrase`Scrape it when rubbery. Left to harden it chips plane irons and tears the grain.`,
+    cautions: [phrase`Not for joints that stay under water.`, sheetFirst],
     source: 'common-practice',
   },
   {
@@ -75,10 +75,10 @@ export const adhesives: readonly Adhesive[] = [
     kgPerM3: 1120,
     gapFilling: 'slight',
     pressureShare: 1,
-    squeezeOut: phrase('Let the foam harden, then slice it off with a chisel. Wiping smears it.'),
+    squeezeOut: phrase`Let the foam harden, then slice it off with a chisel. Wiping smears it.`,
     cautions: [
-      phrase('Contains isocyanate: gloves, fresh air, and none of it for anyone with asthma.'),
-      phrase('Needs moisture: dampen one face of dry wood. Foam in a gap has no strength.'),
+      phrase`Contains isocyanate: gloves, fresh air, and none of it for anyone with asthma.`,
+      phrase`Needs moisture: dampen one face of dry wood. Foam in a gap has no strength.`,
       sheetFirst,
     ],
     source: 'common-practice',
@@ -101,10 +101,8 @@ export const adhesives: readonly Adhesive[] = [
     kgPerM3: 1200,
     gapFilling: 'none',
     pressureShare: 1,
-    squeezeOut: phrase(
-      'Wipe it off with a warm damp rag, or pare it when leathery. What is left hardly shows under finish.',
-    ),
-    cautions: [phrase('Test old stock: a drop that does not dry hard by next day is spoiled.'), sheetFirst],
+    squeezeOut: phrase`Wipe it off with a warm damp rag, or pare it when leathery. What is left hardly shows under finish.`,
+    cautions: [phrase`Test old stock: a drop that does not dry hard by next day is spoiled.`, sheetFirst],
     source: 'common-practice',
   },
   {
@@ -126,12 +124,10 @@ export const adhesives: readonly Adhesive[] = [
     kgPerM3: 1150,
     gapFilling: 'none',
     pressureShare: 1,
-    squeezeOut: phrase('Pare it off when it has gelled, or wipe it with a warm damp rag.'),
+    squeezeOut: phrase`Pare it off when it has gelled, or wipe it with a warm damp rag.`,
     cautions: [
-      phrase('Keep the pot at about {pot}: above that the glue weakens, and it scalds.', {
-        pot: { value: 60, unit: 'celsius' },
-      }),
-      phrase('Warm the wood before spreading.'),
+      phrase`Keep the pot at about ${{ value: 60, unit: 'celsius' }}: above that the glue weakens, and it scalds.`,
+      phrase`Warm the wood before spreading.`,
       sheetFirst,
     ],
     source: 'common-practice',
@@ -154,11 +150,11 @@ export const adhesives: readonly Adhesive[] = [
     kgPerM3: 1150,
     gapFilling: 'good',
     pressureShare: 0.1,
-    squeezeOut: phrase('Pare it off while it is like hard cheese. Sand only when fully cured.'),
+    squeezeOut: phrase`Pare it off while it is like hard cheese. Sand only when fully cured.`,
     cautions: [
       resinGloves,
-      phrase('Light pressure: hard clamping starves the joint.'),
-      phrase('Mixed in bulk it heats up: mix small amounts.'),
+      phrase`Light pressure: hard clamping starves the joint.`,
+      phrase`Mixed in bulk it heats up: mix small amounts.`,
       sheetFirst,
     ],
     source: 'common-practice',
@@ -181,11 +177,11 @@ export const adhesives: readonly Adhesive[] = [
     kgPerM3: 1150,
     gapFilling: 'good',
     pressureShare: 0.1,
-    squeezeOut: phrase('Pare it off while it is like hard cheese. Sand only when fully cured.'),
+    squeezeOut: phrase`Pare it off while it is like hard cheese. Sand only when fully cured.`,
     cautions: [
       resinGloves,
-      phrase('Light pressure: hard clamping starves the joint.'),
-      phrase('Mixed in bulk it heats up: spread it thin soon after mixing.'),
+      phrase`Light pressure: hard clamping starves the joint.`,
+      phrase`Mixed in bulk it heats up: spread it thin soon after mixing.`,
       sheetFirst,
     ],
     source: 'common-practice',
@@ -208,8 +204,8 @@ export const adhesives: readonly Adhesive[] = [
     kgPerM3: 1280,
     gapFilling: 'slight',
     pressureShare: 1,
-    squeezeOut: phrase('Scrape it before it is glass hard: then it chips irons and its splinters cut.'),
-    cautions: [phrase('Gives off formaldehyde while it cures: air the room.'), dustMask, sheetFirst],
+    squeezeOut: phrase`Scrape it before it is glass hard: then it chips irons and its splinters cut.`,
+    cautions: [phrase`Gives off formaldehyde while it cures: air the room.`, dustMask, sheetFirst],
     source: 'common-practice',
   },
   {
@@ -230,8 +226,8 @@ export const adhesives: readonly Adhesive[] = [
     kgPerM3: 1150,
     gapFilling: 'slight',
     pressureShare: 1,
-    squeezeOut: phrase('Scrape it before it is hard. Wipe none of it on to oak, cherry or walnut.'),
-    cautions: [phrase('Alkaline: it stains oak, cherry and walnut, and stings the skin.'), dustMask, sheetFirst],
+    squeezeOut: phrase`Scrape it before it is hard. Wipe none of it on to oak, cherry or walnut.`,
+    cautions: [phrase`Alkaline: it stains oak, cherry and walnut, and stings the skin.`, dustMask, sheetFirst],
     source: 'common-practice',
   },
 ];

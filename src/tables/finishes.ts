@@ -3,8 +3,8 @@ import { range } from '../core/answer/range.ts';
 import type { Finish } from '../core/finishing/finish.ts';
 import { days, hours, minutes, months } from './spans.ts';
 
-const sheetFirst = phrase('The can and its safety sheet come first, and so do local rules.');
-const food = phrase('For children and food only after full cure, and only if the can says so.');
+const sheetFirst = phrase`The can and its safety sheet come first, and so do local rules.`;
+const food = phrase`For children and food only after full cure, and only if the can says so.`;
 
 /** Kinds of finish, each figure a habit of the trade: a place to start until the maker types in what the can says. */
 export const finishes: readonly Finish[] = [
@@ -25,7 +25,7 @@ export const finishes: readonly Finish[] = [
     solvent: false,
     waterBorne: false,
     solidsPercent: range(70, 100),
-    cautions: [phrase('Two-part kinds hold an isocyanate or an amine: gloves.'), food, sheetFirst],
+    cautions: [phrase`Two-part kinds hold an isocyanate or an amine: gloves.`, food, sheetFirst],
     source: 'common-practice',
   },
   {
@@ -83,7 +83,7 @@ export const finishes: readonly Finish[] = [
     solvent: false,
     waterBorne: true,
     solidsPercent: range(28, 38),
-    cautions: [phrase('Keep it from freezing. Air the room all the same.'), food, sheetFirst],
+    cautions: [phrase`Keep it from freezing. Air the room all the same.`, food, sheetFirst],
     source: 'common-practice',
   },
   {
@@ -102,7 +102,7 @@ export const finishes: readonly Finish[] = [
     solvent: true,
     waterBorne: false,
     solidsPercent: range(12, 25),
-    cautions: [phrase('Alcohol, hot water and alkali spoil it: not for a kitchen top.'), sheetFirst],
+    cautions: [phrase`Alcohol, hot water and alkali spoil it: not for a kitchen top.`, sheetFirst],
     source: 'common-practice',
   },
   {
@@ -121,7 +121,7 @@ export const finishes: readonly Finish[] = [
     solvent: true,
     waterBorne: false,
     solidsPercent: range(20, 30),
-    cautions: [phrase('Its vapour burns like petrol and creeps along the floor.'), food, sheetFirst],
+    cautions: [phrase`Its vapour burns like petrol and creeps along the floor.`, food, sheetFirst],
     source: 'common-practice',
   },
   {
@@ -140,7 +140,7 @@ export const finishes: readonly Finish[] = [
     solvent: true,
     waterBorne: false,
     solidsPercent: range(30, 50),
-    cautions: [phrase('Some waxes hold a drying oil: then treat the rags as oily.'), sheetFirst],
+    cautions: [phrase`Some waxes hold a drying oil: then treat the rags as oily.`, sheetFirst],
     source: 'common-practice',
   },
   {
@@ -160,8 +160,8 @@ export const finishes: readonly Finish[] = [
     waterBorne: true,
     solidsPercent: range(35, 50),
     cautions: [
-      phrase('For oil paint type in what the can says: its rags are oily, and its vapour burns.'),
-      phrase('Old paint may hold lead: never dry-sand it.'),
+      phrase`For oil paint type in what the can says: its rags are oily, and its vapour burns.`,
+      phrase`Old paint may hold lead: never dry-sand it.`,
       food,
       sheetFirst,
     ],

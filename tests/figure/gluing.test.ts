@@ -28,7 +28,6 @@ describe('figure gluing', () => {
       caul: 40,
     };
     expect(figure({ ...input, ...more })).toMatchObject({
-      by: 'spread',
       clamps: 6,
       seconds: { open: { least: 1800 } },
     });

@@ -1,3 +1,4 @@
+import { phrase } from './phrase.ts';
 import { type Problem, problem } from './problem.ts';
 import { quantity, type Unit } from './quantity.ts';
 import type { Range } from './range.ts';
@@ -31,11 +32,11 @@ export function badNumber(
   if (typeof value !== 'number' || !Number.isFinite(value)) return problem(field, `${name} is missing. Type it in.`);
   if (whole && !Number.isInteger(value)) return problem(field, `${name} must be a whole number.`);
   if (above !== undefined && value <= above)
-    return problem(field, `${name} must be more than {above}.`, { above: quantity(above, unit) });
+    return problem(field, phrase`${name} must be more than ${quantity(above, unit)}.`);
   if (least !== undefined && value < least)
-    return problem(field, `${name} must be at least {least}.`, { least: quantity(least, unit) });
+    return problem(field, phrase`${name} must be at least ${quantity(least, unit)}.`);
   if (most !== undefined && value > most)
-    return problem(field, `${name} can't be more than {most}. Check it.`, { most: quantity(most, unit) });
+    return problem(field, phrase`${name} can't be more than ${quantity(most, unit)}. Check it.`);
   return undefined;
 }
 
@@ -75,10 +76,10 @@ export function badRange(field: string, name: string, value: Range, unit: Unit, 
     badNumber(`${field}.least`, `${name} (least)`, value.least, unit, limits) ??
     badNumber(`${field}.most`, `${name} (most)`, value.most, unit, limits) ??
     (value.least > value.most
-      ? problem(field, `${name} is the wrong way round: {least} to {most}. Swap the two.`, {
-          least: quantity(value.least, unit),
-          most: quantity(value.most, unit),
-        })
+      ? problem(
+          field,
+          phrase`${name} is the wrong way round: ${quantity(value.least, unit)} to ${quantity(value.most, unit)}. Swap the two.`,
+        )
       : undefined)
   );
 }

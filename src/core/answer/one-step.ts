@@ -12,7 +12,7 @@ import type { Worked } from './worked.ts';
  * @param sources what it rests on
  * @param holds where the method holds
  * @returns the number with its working
- * @example oneStep('cost', phrase('8 at 9.50'), money(76), ['label']) // => { value: 76 }
+ * @example oneStep('cost', phrase`8 at 9.50`, money(76), ['label']) // => { value: 76 }
  */
 export const oneStep = (
   finds: string,

@@ -1,5 +1,4 @@
-import { type Phrase, phrase } from './phrase.ts';
-import type { Quantity } from './quantity.ts';
+import { type Phrase, phrase, type Words } from './phrase.ts';
 
 /** Why an input can't be answered: which field, what is wrong with it, and what to do about it. */
 export interface Problem {
@@ -13,16 +12,15 @@ export interface Problem {
 export type Outcome<T> = T | Problem;
 
 /**
- * A problem, its text a `Phrase`.
+ * A problem.
  *
  * @param field path of the field in the input
- * @param text what is wrong and what to do about it, as of a phrase
- * @param quantities by name
+ * @param said what is wrong and what to do about it
  * @returns the problem
  * @example problem('width', 'Type the width.') // => { kind: 'problem', field: 'width' }
  */
-export function problem(field: string, text: string, quantities: Readonly<Record<string, Quantity>> = {}): Problem {
-  return { kind: 'problem', field, message: phrase(text, quantities) };
+export function problem(field: string, said: Words): Problem {
+  return { kind: 'problem', field, message: phrase`${said}` };
 }
 
 /**

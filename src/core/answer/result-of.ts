@@ -6,6 +6,6 @@ import type { Worked } from './worked.ts';
  *
  * @param worked a value with its working
  * @returns the quantity
- * @example resultOf(oneStep('weight', phrase('as read'), grams(200), ['label'])) // => { value: 200, unit: 'grams' }
+ * @example resultOf(oneStep('weight', phrase`as read`, grams(200), ['label'])) // => { value: 200, unit: 'grams' }
  */
 export const resultOf = ({ working }: Worked<unknown>): Quantity => working.steps.at(-1)?.gives as Quantity;

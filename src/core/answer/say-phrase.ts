@@ -8,7 +8,7 @@ import { type Phrase, phrasePieces } from './phrase.ts';
  * @param said the phrase
  * @param units the maker's length units
  * @returns the sentence
- * @example sayPhrase(phrase('Rip to {width}.', { width: mm(146.05) }), { unit: 'in', nearest: 16 })
+ * @example sayPhrase(phrase`Rip to ${mm(146.05)}.`, { unit: 'in', nearest: 16 })
  *   // => 'Rip to 5 3/4 in.'
  */
 export function sayPhrase(said: Phrase, units: LengthUnits): string {

@@ -1,5 +1,5 @@
 import { oneStep } from '../answer/one-step.ts';
-import { phrase } from '../answer/phrase.ts';
+import { type Phrase, phrase } from '../answer/phrase.ts';
 import { mm } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
 
@@ -21,16 +21,10 @@ const bowShare = 0.0025;
  */
 export function assumedWarp(width: number, length: number): { cup: Worked; bow: Worked } {
   return {
-    cup: assumed('cup', cupShare, width, 'width {size} ÷ 100'),
-    bow: assumed('bow', bowShare, length, 'length {size} ÷ 400'),
+    cup: assumed('cup', cupShare * width, phrase`width ${mm(width)} ÷ 100`),
+    bow: assumed('bow', bowShare * length, phrase`length ${mm(length)} ÷ 400`),
   };
 }
 
-const assumed = (finds: string, share: number, size: number, text: string): Worked =>
-  oneStep(
-    finds,
-    phrase(text, { size: mm(size) }),
-    mm(share * size),
-    ['assumption'],
-    phrase('Assumed. Lay a straightedge on the board to know.'),
-  );
+const assumed = (finds: string, value: number, by: Phrase): Worked =>
+  oneStep(finds, by, mm(value), ['assumption'], phrase`Assumed. Lay a straightedge on the board to know.`);

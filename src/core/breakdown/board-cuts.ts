@@ -60,17 +60,19 @@ export function boardCuts(asked: BreakdownProblem, plan: BreakdownPlan, id: stri
     .sort((a, b) => a.blank.start - b.blank.start);
   const crosscuts: Crosscut[] = [];
   let [fresh, free] = [0, 0];
-  const crosscut = (place: number, text: string) => {
+  const crosscut = (place: number, why: string) => {
     const at = place - fresh;
-    const said = fresh === 0 ? text : 'Crosscut the rest at {at} from where blanks came off.';
-    crosscuts.push({ place, at, say: phrase(said, { at: mm(at) }) });
+    const say =
+      fresh === 0
+        ? phrase`Crosscut at ${mm(at)} ${why}.`
+        : phrase`Crosscut the rest at ${mm(at)} from where blanks came off.`;
+    crosscuts.push({ place, at, say });
   };
   for (const { blank, before } of placed) {
     const end = blank.start + blank.length;
     // Half a kerf tells a blank that follows from one that lies further along.
-    if (!before && blank.start > free + crosscutKerf / 2)
-      crosscut(blank.start - crosscutKerf, 'Crosscut at {at} to start clear.');
-    if (!before && end < length) crosscut(end, 'Crosscut at {at} from the end.');
+    if (!before && blank.start > free + crosscutKerf / 2) crosscut(blank.start - crosscutKerf, 'to start clear');
+    if (!before && end < length) crosscut(end, 'from the end');
     free = Math.min(length, end + crosscutKerf);
     if (before) fresh = free;
   }
@@ -94,8 +96,6 @@ function rips(strips: readonly Strip[], beside: number, kerf: number): Phrase[] 
     .filter(([, count]) => count > 0)
     .map(([fence, count], place, all) => {
       const rest = lastIsLeft && place === all.length - 1 ? '; what is left is the last strip' : '';
-      return phrase(`Rip ${count === 1 ? 'one strip' : `${count} strips`} with the fence at {fence}${rest}.`, {
-        fence: mm(fence),
-      });
+      return phrase`Rip ${count === 1 ? 'one strip' : `${count} strips`} with the fence at ${mm(fence)}${rest}.`;
     });
 }

@@ -1,4 +1,5 @@
 import { firstBad } from '../answer/bad-number.ts';
+import { phrase } from '../answer/phrase.ts';
 import { type Problem, problem } from '../answer/problem.ts';
 import { mm } from '../answer/quantity.ts';
 import type { CutBlank } from './problem-types.ts';
@@ -27,9 +28,9 @@ export function checkBlanks(blanks: readonly CutBlank[], path: string, among: Am
     if (!board) return unknown('board', id, `${at}board`);
     const end = start + length;
     if (!(start >= 0 && length > 0 && end <= board.length + forgiven))
-      return problem(`${at}length`, `A blank lies outside board ${id} ({length} long).`, { length: mm(board.length) });
+      return problem(`${at}length`, phrase`A blank lies outside board ${id} (${mm(board.length)} long).`);
     if (start < (ends.get(id) ?? 0) - forgiven)
-      return problem(`${at}start`, `Two blanks overlap on board ${id} at {start}.`, { start: mm(start) });
+      return problem(`${at}start`, phrase`Two blanks overlap on board ${id} at ${mm(start)}.`);
     ends.set(id, end);
     for (const [place, strip] of strips.entries()) {
       const path = `${at}strips.${place}.`;

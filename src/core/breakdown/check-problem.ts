@@ -1,5 +1,6 @@
 import { badNumber, firstBad } from '../answer/bad-number.ts';
 import { firstWithin } from '../answer/first-within.ts';
+import { phrase } from '../answer/phrase.ts';
 import { type Outcome, type Problem, problem } from '../answer/problem.ts';
 import { mm } from '../answer/quantity.ts';
 import { boardProblem } from '../milling/flat-thickness.ts';
@@ -53,14 +54,16 @@ function checkShop(shop: Shop): Problem | undefined {
   ]);
   if (wrong) return wrong;
   const most = flatteningLimit(shop);
-  const against = (text: string, limit: number) =>
-    problem('shop.minStrip', text, { least: mm(minStrip), limit: mm(limit) });
-  if (minStrip > maxStrip)
-    return against('The narrowest strip ({least}) is wider than the widest ({limit}).', maxStrip);
-  if (minStrip > most) return against('The narrowest strip ({least}) is wider than can be flattened ({limit}).', most);
-  return minStrip <= edgeAllowance
-    ? against('A strip of {least} has nothing left once jointed ({limit}).', edgeAllowance)
-    : undefined;
+  const wide = phrase`The narrowest strip (${mm(minStrip)}) is wider than`;
+  const slip =
+    minStrip > maxStrip
+      ? phrase`${wide} the widest (${mm(maxStrip)}).`
+      : minStrip > most
+        ? phrase`${wide} can be flattened (${mm(most)}).`
+        : minStrip <= edgeAllowance
+          ? phrase`A strip of ${mm(minStrip)} has nothing left once jointed (${mm(edgeAllowance)}).`
+          : undefined;
+  return slip && problem('shop.minStrip', slip);
 }
 
 /** What is wrong with the sizes of a part. */
@@ -75,18 +78,17 @@ function checkPossible({ shop, boards }: BreakdownProblem, { id, species, ...par
   if (!part.panel && strip > limit)
     return problem(
       'width',
-      `${id} is {strip} wide with its edges; the shop flattens {limit} at most. Make it a panel, or narrower.`,
-      { strip: mm(strip), limit: mm(limit) },
+      phrase`${id} is ${mm(strip)} wide with its edges; the shop flattens ${mm(limit)} at most. Make it a panel, or narrower.`,
     );
   const lengthsThere = boards.filter((board) => board.species === species).map(({ length }) => length);
   if (lengthsThere.length === 0) return problem('species', `There is no board of ${species} for ${id}.`);
   const blank = part.length + shop.lengthAllowance;
   const longest = Math.max(...lengthsThere);
   return blank > longest
-    ? problem('length', `${id} needs a blank {blank} long; the longest board of ${species} is {longest}.`, {
-        blank: mm(blank),
-        longest: mm(longest),
-      })
+    ? problem(
+        'length',
+        phrase`${id} needs a blank ${mm(blank)} long; the longest board of ${species} is ${mm(longest)}.`,
+      )
     : undefined;
 }
 

@@ -110,10 +110,10 @@ function cutAt(at: number, { degrees, trim }: FoldCorner, kerf: number): FoldedP
     bevel,
     takes: oneStep(
       'taken of the outside',
-      phrase(`kerf {kerf} ÷ cos ${bevel}° + trim {trim}`, { kerf: mm(kerf), trim: mm(trim) }),
+      phrase`kerf ${mm(kerf)} ÷ cos ${bevel}° + trim ${mm(trim)}`,
       mm(kerf / Math.cos((bevel * Math.PI) / 180) + trim),
       ['geometry'],
     ),
-    say: phrase(`Cut at {at} ${how}.`, { at: mm(at) }),
+    say: phrase`Cut at ${mm(at)} ${how}.`,
   };
 }

@@ -113,12 +113,12 @@ function unclearArea(board: RoughBoard): number {
 }
 
 /** How the wood of a plan is counted. */
-export const byFace = phrase('By area of the face, without what goes back to the rack.');
+export const byFace = phrase`By area of the face, without what goes back to the rack.`;
 
 const yieldOf = (finished: number, used: number): Worked =>
   oneStep(
     'yield',
-    phrase('finished {finished} ÷ consumed {consumed}', { finished: m2(finished), consumed: m2(used) }),
+    phrase`finished ${m2(finished)} ÷ consumed ${m2(used)}`,
     percent(used > 0 ? (100 * finished) / used : 0),
     ['geometry'],
     byFace,

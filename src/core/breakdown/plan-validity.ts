@@ -1,3 +1,4 @@
+import { phrase } from '../answer/phrase.ts';
 import { type Problem, problem } from '../answer/problem.ts';
 import { mm } from '../answer/quantity.ts';
 import { reachableThickness } from '../milling/reachable-thickness.ts';
@@ -45,9 +46,7 @@ function blankBreaches(asked: BreakdownProblem, blank: Blank, field: string, cut
     asked.shop.ripKerf * Math.max(0, blank.strips.length - 1);
   const added = blank.strips.slice(cutStrips ?? 0);
   if (added.length > 0 && !(needed <= stretch.width + slack))
-    breaches.push(
-      problem(field, 'The strips need {needed} of {width}.', { needed: mm(needed), width: mm(stretch.width) }),
-    );
+    breaches.push(problem(field, phrase`The strips need ${mm(needed)} of ${mm(stretch.width)}.`));
   for (const strip of added) {
     const part = asked.parts.find((candidate) => candidate.id === strip.part);
     if (!part) breaches.push(problem(field, `There is no part ${strip.part}.`));
@@ -75,20 +74,11 @@ function stripBreaches(
     breaches.push(problem(field, `The blank is too short for ${part.id}.`));
   if (!(width <= most + slack && width >= least - slack))
     breaches.push(
-      problem(field, `A strip of {width} for ${part.id} is outside {least} to {most}.`, {
-        width: mm(width),
-        least: mm(least),
-        most: mm(most),
-      }),
+      problem(field, phrase`A strip of ${mm(width)} for ${part.id} is outside ${mm(least)} to ${mm(most)}.`),
     );
   const reached = reachableThickness(board, width, blank.length, shop.faceAllowance);
   if (reached < part.thickness - slack)
-    breaches.push(
-      problem(field, `${part.id} comes out {reached} thick and needs {needed}.`, {
-        reached: mm(reached),
-        needed: mm(part.thickness),
-      }),
-    );
+    breaches.push(problem(field, phrase`${part.id} comes out ${mm(reached)} thick and needs ${mm(part.thickness)}.`));
   return breaches;
 }
 

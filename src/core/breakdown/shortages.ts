@@ -61,24 +61,19 @@ export function shortages(asked: BreakdownProblem, plan: BreakdownPlan): Shortag
 function whyShort(asked: BreakdownProblem, allowed: readonly Run[], part: Part, missing: number): Phrase {
   const { shop } = asked;
   const blank = part.length + shop.lengthAllowance;
-  if (allowed.length === 0) return phrase(`No board that ${part.id} may come from is left.`);
+  if (allowed.length === 0) return phrase`No board that ${part.id} may come from is left.`;
   const long = allowed.filter((run) => run.length >= blank);
   if (long.length === 0)
-    return phrase(`No free length for ${part.id} reaches {blank}; the longest is {longest}.`, {
-      blank: mm(blank),
-      longest: mm(Math.max(...allowed.map((run) => run.length))),
-    });
+    return phrase`No free length for ${part.id} reaches ${mm(blank)}; the longest is ${mm(Math.max(...allowed.map((run) => run.length)))}.`;
   const least = part.panel ? shop.minStrip : part.width + shop.edgeAllowance;
   const wide = long.filter((run) => run.width >= least);
-  if (wide.length === 0) return phrase(`No board long enough for ${part.id} is {least} wide.`, { least: mm(least) });
+  if (wide.length === 0) return phrase`No board long enough for ${part.id} is ${mm(least)} wide.`;
   if (wide.every((run) => widestStrip(shop, run.board, part, blank) < least))
-    return phrase(`No board still gives ${part.id} its {thickness} once it is flat.`, {
-      thickness: mm(part.thickness),
-    });
+    return phrase`No board still gives ${part.id} its ${mm(part.thickness)} once it is flat.`;
   const others = asked.parts.length > 1 ? ' beside the other parts' : '';
   return part.panel
-    ? phrase(`The boards that suit ${part.id} leave {missing} of width short${others}.`, { missing: mm(missing) })
-    : phrase(`The boards that suit ${part.id} hold no more blanks of {blank}${others}.`, { blank: mm(blank) });
+    ? phrase`The boards that suit ${part.id} leave ${mm(missing)} of width short${others}.`
+    : phrase`The boards that suit ${part.id} hold no more blanks of ${mm(blank)}${others}.`;
 }
 
 function purchase(asked: BreakdownProblem, part: Part, units: number, missing: number): Purchase | undefined {
@@ -108,22 +103,11 @@ function purchase(asked: BreakdownProblem, part: Part, units: number, missing: n
  * @returns one sentence with quantities
  * @valid what `shortages` gives
  * @example purchasePhrase({ species: 'cherry', thickness: 27, width: 200, length: 1050, shortest: 1050, boardFeet: 2.4 })
- *   .quantities // => { feet: { value: 2.4, unit: 'boardFeet' } }
+ *   .quantities // => { 0: { value: 2.4, unit: 'boardFeet' } }
  * @source as of `shortages`
  */
-export const purchasePhrase = (buy: Purchase): Phrase =>
-  phrase(
-    'Buy {feet} of ' +
-      buy.species +
-      ', {thickness} thick: {length} of board about {width} wide, in lengths of {shortest} or more.',
-    {
-      feet: boardFeet(buy.boardFeet),
-      thickness: mm(buy.thickness),
-      length: mm(buy.length),
-      width: mm(buy.width),
-      shortest: mm(buy.shortest),
-    },
-  );
+export const purchasePhrase = ({ species, thickness, width, length, shortest, boardFeet: feet }: Purchase): Phrase =>
+  phrase`Buy ${boardFeet(feet)} of ${species}, ${mm(thickness)} thick: ${mm(length)} of board about ${mm(width)} wide, in lengths of ${mm(shortest)} or more.`;
 
 function median(values: readonly number[]): number | undefined {
   return [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)];

@@ -44,7 +44,7 @@ export function addAmounts(amounts: readonly AmountOf[]): Worked<FinishAmount> {
         ),
         {
           finds: 'all together',
-          by: phrase('{least} to {most}.', { least: litres(total.least), most: litres(total.most) }),
+          by: phrase`${litres(total.least)} to ${litres(total.most)}.`,
           gives: litres(total.likely),
         },
       ],

@@ -119,20 +119,12 @@ export function chooseContainers(needLitres: number, containers: readonly Contai
       steps: [
         ...buy.map((one) => ({
           finds: 'containers',
-          by: phrase('{count} of {size} at {price}.', {
-            count: count(one.count),
-            size: litres(one.litres),
-            price: money(one.price),
-          }),
+          by: phrase`${count(one.count)} of ${litres(one.litres)} at ${money(one.price)}.`,
           gives: money(one.count * one.price),
         })),
         {
           finds: 'cost',
-          by: phrase('The cheapest that hold {need}: {bought}, {left} over.', {
-            need: litres(needLitres),
-            bought: litres(bought),
-            left: litres(left),
-          }),
+          by: phrase`The cheapest that hold ${litres(needLitres)}: ${litres(bought)}, ${litres(left)} over.`,
           gives: money(cost),
         },
       ],

@@ -1,5 +1,5 @@
 import { badNumber } from '../answer/bad-number.ts';
-import { type Phrase, phrase } from '../answer/phrase.ts';
+import { phrase, type Words } from '../answer/phrase.ts';
 import { isProblem, type Outcome } from '../answer/problem.ts';
 import { seconds } from '../answer/quantity.ts';
 import { type Range, scaled } from '../answer/range.ts';
@@ -24,20 +24,20 @@ export interface CoatScheduleInput {
   readonly airFactor?: number;
 }
 
-const dust = phrase('Dust mask and extraction: wood dust harms the lungs.');
+const dust = phrase`Dust mask and extraction: wood dust harms the lungs.`;
 
 /** A step's place in the schedule names it, so that a tick stays with it. */
 const step = (
   id: string,
   stage: FinishStep['stage'],
   title: string,
-  todo: string | Phrase,
+  todo: Words,
   more: Partial<FinishStep> = {},
 ): FinishStep => ({
   id,
   stage,
-  title: phrase(title),
-  todo: typeof todo === 'string' ? phrase(todo) : todo,
+  title: phrase`${title}`,
+  todo: phrase`${todo}`,
   cautions: stage === 'sand' ? [dust] : [],
   waits: [],
   source: 'common-practice',
@@ -59,7 +59,7 @@ function sanding(order: readonly number[], waterBorne: boolean): FinishStep[] {
   return [
     ...passes,
     step('raise-grain', 'sand', 'Raise the grain', 'Wipe with a damp rag.', {
-      why: phrase('The finish lifts the fibres. Cut off now, they stay down.'),
+      why: phrase`The finish lifts the fibres. Cut off now, they stay down.`,
       cautions: [],
       waits: [{ name: 'Let it dry', leastSeconds: 2 * 3600 }],
     }),
@@ -76,10 +76,7 @@ function coat(number: number, coats: number, finish: Finish, sections: readonly 
     ? { name: 'Until it can be handled', leastSeconds: waitSeconds.least }
     : { name: `Before coat ${number + 1}`, ...asWait(waitSeconds) };
   const todo = wipeOff
-    ? phrase('Spread it thin, keep the edge wet. Wipe off what stands after {least}, before {most}.', {
-        least: seconds(wipeOff.least),
-        most: seconds(wipeOff.most),
-      })
+    ? phrase`Spread it thin, keep the edge wet. Wipe off what stands after ${seconds(wipeOff.least)}, before ${seconds(wipeOff.most)}.`
     : 'Spread it thin, keep the edge wet. Lay it off with the grain, then leave it alone.';
   const wiping = wipeOff ? [{ name: 'Wipe off', ...asWait(wipeOff) }] : [];
   const steps = (sections.length === 0 ? [''] : sections).map((section, index, all) =>
@@ -91,8 +88,8 @@ function coat(number: number, coats: number, finish: Finish, sections: readonly 
   if (finish.dryingOil)
     steps.push(
       step(`rags-${number}`, 'rags', `Rags after coat ${number}`, ragsTodo, {
-        why: phrase('A heap of oily rags heats up by itself and burns, hours after you have left.'),
-        cautions: [phrase('Local rules and the safety sheet come first.')],
+        why: phrase`A heap of oily rags heats up by itself and burns, hours after you have left.`,
+        cautions: [phrase`Local rules and the safety sheet come first.`],
         source: 'osha-3157',
       }),
     );
@@ -139,7 +136,7 @@ export function coatSchedule(input: CoatScheduleInput): Outcome<readonly FinishS
     'prepare',
     'Mask for glue',
     'Tape every surface that will be glued, its edge marked with a knife line.',
-    { why: phrase('Glue does not hold on finish; no brush gets into a corner later.') },
+    { why: phrase`Glue does not hold on finish; no brush gets into a corner later.` },
   );
   return [
     ...(beforeAssembly ? [mask] : []),
@@ -162,12 +159,9 @@ export function coatSchedule(input: CoatScheduleInput): Outcome<readonly FinishS
       'cure',
       'cure',
       'Leave it to cure',
-      phrase('Gentle use after {use}. Nothing hot, wet or heavy before {cure}.', {
-        use: seconds(useAfter),
-        cure: seconds(cured),
-      }),
+      phrase`Gentle use after ${seconds(useAfter)}. Nothing hot, wet or heavy before ${seconds(cured)}.`,
       {
-        cautions: [phrase('Children and food only after full cure.')],
+        cautions: [phrase`Children and food only after full cure.`],
         waits: [{ name: 'Full cure', leastSeconds: cured }],
       },
     ),

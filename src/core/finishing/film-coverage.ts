@@ -23,12 +23,9 @@ export function filmCoverage(solids: number, film: number): Outcome<Worked> {
   if (bad) return bad;
   return oneStep(
     'spreading rate',
-    phrase('{solids} of a litre, spread {film} thick.', {
-      solids: percent(solids),
-      film: quantity(film, 'micrometres'),
-    }),
+    phrase`${percent(solids)} of a litre, spread ${quantity(film, 'micrometres')} thick.`,
     quantity((solids * 10) / film, 'm2PerLitre'),
     ['geometry'],
-    phrase('Sealed, flat wood; nothing soaks in or is lost.'),
+    phrase`Sealed, flat wood; nothing soaks in or is lost.`,
   );
 }

@@ -84,17 +84,9 @@ export function finishAmount(use: FinishUse): Outcome<Worked<FinishAmount>> {
   const total = inAll(each);
   const steps = each.map<WorkingStep>((one, index) => ({
     finds: `coat ${index + 1}`,
-    by: phrase(
-      index === 0 && firstCoat !== 1
-        ? '{area} at {rate}, times {thirst} on bare wood, and {loss} for loss.'
-        : '{area} at {rate}, and {loss} for loss.',
-      {
-        area: m2(areaM2),
-        rate: quantity(likely(coverage), 'm2PerLitre'),
-        thirst: factor(firstCoat),
-        loss: percent(loss * 100),
-      },
-    ),
+    by: phrase`${m2(areaM2)} at ${quantity(likely(coverage), 'm2PerLitre')}${
+      index === 0 && firstCoat !== 1 ? phrase`, times ${factor(firstCoat)} on bare wood` : ''
+    }, and ${percent(loss * 100)} for loss.`,
     gives: litres(one.likely),
   }));
   return {
@@ -104,11 +96,11 @@ export function finishAmount(use: FinishUse): Outcome<Worked<FinishAmount>> {
         ...steps,
         {
           finds: 'in all',
-          by: phrase('All coats; {least} to {most}.', { least: litres(total.least), most: litres(total.most) }),
+          by: phrase`All coats; ${litres(total.least)} to ${litres(total.most)}.`,
           gives: litres(total.likely),
         },
       ],
-      holds: phrase('Try it on a sample board first.'),
+      holds: phrase`Try it on a sample board first.`,
       sources: [...new Set<SourceId>([source, 'common-practice'])],
     },
   };

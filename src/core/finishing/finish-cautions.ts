@@ -1,7 +1,7 @@
 import { type Phrase, phrase } from '../answer/phrase.ts';
 import type { Finish } from './finish.ts';
 
-const vapour = phrase('Open the windows. No flame, sparks or pilot light. A mask for organic vapour in still air.');
+const vapour = phrase`Open the windows. No flame, sparks or pilot light. A mask for organic vapour in still air.`;
 
 /**
  * What to mind with a finish: its vapour first, then what its own row says.
@@ -16,6 +16,4 @@ export const finishCautions = (finish: Finish): readonly Phrase[] =>
   finish.solvent ? [vapour, ...finish.cautions] : finish.cautions;
 
 /** How to be rid of rags before they can heat up. */
-export const ragsTodo = phrase(
-  'Spread every rag flat and single outdoors until it is stiff, or drown it in water in a lidded metal can. Never in a heap or in the bin.',
-);
+export const ragsTodo = phrase`Spread every rag flat and single outdoors until it is stiff, or drown it in water in a lidded metal can. Never in a heap or in the bin.`;

@@ -21,6 +21,6 @@ export function costPerM2(cost: number, areaM2: number): Outcome<Worked> {
     badNumber('cost', 'The cost', cost, 'money', { least: 0, most: 1e8 }) ??
     badNumber('areaM2', 'The area', areaM2, 'm2', { above: 0, most: 1000 });
   if (bad) return bad;
-  const by = phrase('{cost} over {area}.', { cost: money(cost), area: m2(areaM2) });
+  const by = phrase`${money(cost)} over ${m2(areaM2)}.`;
   return oneStep('cost per square metre', by, money(cost / areaM2), ['label']);
 }

@@ -145,21 +145,13 @@ export function partsArea(
           Math.max(0, surfacesMm2(part)[kind] - (part.joined?.[kind]?.[which] ?? 0)) / 1e6,
         ]),
       ),
-      phrase('{count} of {length} by {width} by {thickness}, less joined and bare.', {
-        count: count(part.count ?? 1),
-        length: mm(part.length),
-        width: mm(part.width),
-        thickness: mm(part.thickness),
-      }),
+      phrase`${count(part.count ?? 1)} of ${mm(part.length)} by ${mm(part.width)} by ${mm(part.thickness)}, less joined and bare.`,
     );
   for (const shape of shapes)
     take(
       shape,
       [[shape.treatment, shape.areaM2]],
-      phrase('{count} of {area}, added by hand, less bare.', {
-        count: count(shape.count ?? 1),
-        area: m2(shape.areaM2),
-      }),
+      phrase`${count(shape.count ?? 1)} of ${m2(shape.areaM2)}, added by hand, less bare.`,
     );
 
   const finishedM2 = total.shown + total.inside;

@@ -1,4 +1,5 @@
 import { badNumber } from '../answer/bad-number.ts';
+import { phrase } from '../answer/phrase.ts';
 import { type Outcome, problem } from '../answer/problem.ts';
 import { count } from '../answer/quantity.ts';
 
@@ -28,10 +29,7 @@ export function sandingGrits(from: number, to: number, owned: readonly number[])
   let last = from;
   while (last < to) {
     const next = Math.max(...shelf.filter((grit) => grit > last && grit <= last * mostJump), last);
-    if (next === last)
-      return problem('owned', 'No grit on your shelf is near enough to {last}.', {
-        last: count(last),
-      });
+    if (next === last) return problem('owned', phrase`No grit on your shelf is near enough to ${count(last)}.`);
     order.push(next);
     last = next;
   }

@@ -44,7 +44,7 @@ function volumeRatio({ a, b, by, densityA = 1, densityB = 1 }: MixRatio): number
 function worked(litresA: number, ratio: MixRatio): Worked<Mix> {
   const { a, b, by, densityA, densityB } = ratio;
   const litresB = litresA * volumeRatio(ratio);
-  const together = phrase(`{a} to {b} by ${by}.`, { a: factor(a), b: factor(b) });
+  const together = phrase`${factor(a)} to ${factor(b)} by ${by}.`;
   return {
     value: {
       litresA,
@@ -58,7 +58,7 @@ function worked(litresA: number, ratio: MixRatio): Worked<Mix> {
         { finds: 'part A', by: together, gives: litres(litresA) },
         { finds: 'part B', by: together, gives: litres(litresB) },
       ],
-      holds: phrase('Volumes add up. Too much of either stays soft.'),
+      holds: phrase`Volumes add up. Too much of either stays soft.`,
       sources: ['label'],
     },
   };
@@ -126,12 +126,9 @@ export function potLifeBatches(workSeconds: number, potLifeSeconds: number): Out
   if (bad) return bad;
   return oneStep(
     'batches',
-    phrase('{work} of work over {usable} of pot life, a fifth kept back.', {
-      work: seconds(workSeconds),
-      usable: seconds(usable),
-    }),
+    phrase`${seconds(workSeconds)} of work over ${seconds(usable)} of pot life, a fifth kept back.`,
     count(batches),
     ['label', 'assumption'],
-    phrase('In a flat tray: in bulk it heats up and sets early.'),
+    phrase`In a flat tray: in bulk it heats up and sets early.`,
   );
 }

@@ -47,8 +47,7 @@ function tooShort(typed: Partial<AdhesiveTimes>, phase: AdhesivePhase, within: A
   return long && short && long.most < short.least
     ? problem(
         `label.seconds.${phase}`,
-        `${phaseNames[phase]} is {long}, but ${phaseNames[within].toLowerCase()} {short}. Check the label.`,
-        { long: seconds(long.most), short: seconds(short.least) },
+        phrase`${phaseNames[phase]} is ${seconds(long.most)}, but ${phaseNames[within].toLowerCase()} ${seconds(short.least)}. Check the label.`,
       )
     : undefined;
 }
@@ -84,19 +83,16 @@ export function adhesiveTimes(
       ['label.leastCelsius', "The label's least temperature", leastCelsius, 'celsius', { least: -20, most: 40 }],
     ]) ?? badLabel(label);
   if (bad) return bad;
-  const said = {
-    now: degreesCelsius(celsius),
-    least: degreesCelsius(leastCelsius),
-    most: degreesCelsius(warmestCelsius),
-  };
+  const now = degreesCelsius(celsius);
+  const least = degreesCelsius(leastCelsius);
+  const most = degreesCelsius(warmestCelsius);
   if (celsius < leastCelsius)
     return problem(
       'celsius',
-      `Don't glue at {now}: below {least} ${adhesive.tooCold}. Warm the wood, glue and room first.`,
-      said,
+      phrase`Don't glue at ${now}: below ${least} ${adhesive.tooCold}. Warm the wood, glue and room first.`,
     );
   if (celsius > warmestCelsius)
-    return problem('celsius', 'Above {most} the glue may skin over: wait for a cooler hour.', said);
+    return problem('celsius', phrase`Above ${most} the glue may skin over: wait for a cooler hour.`);
 
   const steps: WorkingStep[] = [];
   const shift = (phase: AdhesivePhase) => {
@@ -107,15 +103,7 @@ export function adhesiveTimes(
     const shifted = scaled(given, per10 ** ((celsius - from) / 10));
     steps.push({
       finds: phaseNames[phase].toLowerCase(),
-      by: phrase(
-        `{given} at {from} (${typed ? 'label' : 'table'}), times {per10} for each 10 degrees warmer, at {now}.`,
-        {
-          given: seconds(likely(given)),
-          from: degreesCelsius(from),
-          per10: factor(per10),
-          now: said.now,
-        },
-      ),
+      by: phrase`${seconds(likely(given))} at ${degreesCelsius(from)} (${typed ? 'label' : 'table'}), times ${factor(per10)} for each 10 degrees warmer, at ${now}.`,
       gives: seconds(roughDuration(likely(shifted))),
     });
     return shifted;
@@ -126,7 +114,7 @@ export function adhesiveTimes(
     value: timesBy(shift),
     working: {
       steps,
-      holds: phrase('{least} to {most}, middling humidity. Dry air and thirsty wood leave less time.', said),
+      holds: phrase`${least} to ${most}, middling humidity. Dry air and thirsty wood leave less time.`,
       sources: [...sources],
     },
   };

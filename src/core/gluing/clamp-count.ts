@@ -71,17 +71,12 @@ export function clampCount({ seams, kPa, clampForce, outerBoard, caul = 0 }: Cla
       steps: [
         {
           finds: 'force on the seam',
-          by: phrase('Length times width times {pressure}. The same clamps press all parallel seams.', {
-            pressure: kilopascals(kPa),
-          }),
+          by: phrase`Length times width times ${kilopascals(kPa)}. The same clamps press all parallel seams.`,
           gives: newtons(force),
         },
         {
           finds: 'clamps for the force',
-          by: phrase('{force} at {each} each, rounded up.', {
-            force: newtons(force),
-            each: newtons(clampForce),
-          }),
+          by: phrase`${newtons(force)} at ${newtons(clampForce)} each, rounded up.`,
           gives: count(byForce),
         },
         ...(reach === undefined
@@ -89,23 +84,17 @@ export function clampCount({ seams, kPa, clampForce, outerBoard, caul = 0 }: Cla
           : [
               {
                 finds: 'clamps for the spread of pressure',
-                by: phrase('At 45 degrees each clamp covers {reach} of a seam {length} long.', {
-                  reach: mm(reach),
-                  length: mm(length),
-                }),
+                by: phrase`At 45 degrees each clamp covers ${mm(reach)} of a seam ${mm(length)} long.`,
                 gives: count(bySpread),
               },
             ]),
         {
           finds: 'spacing',
-          by: phrase('{length} over {clamps} clamps, half a space at each end.', {
-            length: mm(length),
-            clamps: count(clamps),
-          }),
+          by: phrase`${mm(length)} over ${count(clamps)} clamps, half a space at each end.`,
           gives: mm(spacing),
         },
       ],
-      holds: phrase('Joints that already close by hand.'),
+      holds: phrase`Joints that already close by hand.`,
       sources: ['common-practice', 'geometry'],
     },
   };

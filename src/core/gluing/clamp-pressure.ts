@@ -35,13 +35,7 @@ export function clampPressure(specificGravity: number, pressureShare = 1): Outco
       steps: [
         {
           finds: 'pressure for this wood',
-          by: phrase('A straight line from {low} at specific gravity {light} to {high} at {dense}; here {gravity}.', {
-            low: kilopascals(lightest.kPa),
-            light: factor(lightest.specificGravity),
-            high: kilopascals(densest.kPa),
-            dense: factor(densest.specificGravity),
-            gravity: factor(specificGravity),
-          }),
+          by: phrase`A straight line from ${kilopascals(lightest.kPa)} at specific gravity ${factor(lightest.specificGravity)} to ${kilopascals(densest.kPa)} at ${factor(densest.specificGravity)}; here ${factor(specificGravity)}.`,
           gives: kilopascals(full),
         },
         ...(pressureShare === 1
@@ -49,14 +43,12 @@ export function clampPressure(specificGravity: number, pressureShare = 1): Outco
           : [
               {
                 finds: 'pressure for this glue',
-                by: phrase('{share} of that: pressed hard this glue starves.', {
-                  share: factor(pressureShare),
-                }),
+                by: phrase`${factor(pressureShare)} of that: pressed hard this glue starves.`,
                 gives: kilopascals(value),
               },
             ]),
       ],
-      holds: phrase('Joints that close by hand: pressure does not mend one that is not straight.'),
+      holds: phrase`Joints that close by hand: pressure does not mend one that is not straight.`,
       sources: ['wood-handbook-memory', 'assumption'],
     },
   };

@@ -73,22 +73,19 @@ export function compareClamps(
 
   const tooShort = owned.reduce((sum, { reach, count }) => sum + (reach < across ? count : 0), 0);
   const helps: Phrase[] = [];
-  if (missing > 0) helps.push(phrase('Wider cauls: {missing} clamps are missing.', { missing: count(missing) }));
+  if (missing > 0) helps.push(phrase`Wider cauls: ${count(missing)} clamps are missing.`);
   if (missingForce > 0)
     helps.push(
-      phrase('Stronger clamps, or borrow some: {force} are missing.', { force: newtons(missingForce) }),
-      phrase('Straighter joints: closed by hand, with no light through a seam, they need less.'),
-      phrase('A glue that wants light pressure, such as epoxy.'),
+      phrase`Stronger clamps, or borrow some: ${newtons(missingForce)} are missing.`,
+      phrase`Straighter joints: closed by hand, with no light through a seam, they need less.`,
+      phrase`A glue that wants light pressure, such as epoxy.`,
     );
   if (missing + missingForce > 0) {
     if (tooShort > 0)
       helps.push(
-        phrase('Two stages: {short} clamps are too short for {width}, but may reach across a sub-panel.', {
-          short: count(tooShort),
-          width: mm(across),
-        }),
+        phrase`Two stages: ${count(tooShort)} clamps are too short for ${mm(across)}, but may reach across a sub-panel.`,
       );
-    helps.push(phrase('Fewer panels at once, so that all clamps are free.'));
+    helps.push(phrase`Fewer panels at once, so that all clamps are free.`);
   }
   return { take, force, missing, missingForce, helps };
 }

@@ -24,7 +24,7 @@ const jumpTolerance = 5;
  * @valid a change of time zone or daylight saving is no jump, since instants don't move. Over two runs of the steady
  *   clock only a wall clock that runs backwards can be told
  * @example clockJump({ wall: 864e5, steady: 0, run: 'a' }, { wall: 36e5, steady: 36e5, run: 'a' })
- *   // => { quantities: { jump: { value: 86_400 } } }
+ *   // => { quantities: { 0: { value: 86_400 } } }
  * @source arithmetic
  */
 export function clockJump(before: ClockReading, now: ClockReading): Phrase | undefined {
@@ -32,10 +32,7 @@ export function clockJump(before: ClockReading, now: ClockReading): Phrase | und
   const steady = before.run === now.run ? (now.steady - before.steady) / 1000 : Math.max(wall, 0);
   const jump = wall - steady;
   if (!Number.isFinite(jump) || Math.abs(jump) <= jumpTolerance) return undefined;
-  return phrase(
-    jump < 0
-      ? "The phone's clock was set back by {jump}: timers show that much too long. Set it right."
-      : 'The clock is {jump} ahead of what was counted: the phone slept, or the clock was set.',
-    { jump: seconds(Math.abs(jump)) },
-  );
+  return jump < 0
+    ? phrase`The phone's clock was set back by ${seconds(-jump)}: timers show that much too long. Set it right.`
+    : phrase`The clock is ${seconds(jump)} ahead of what was counted: the phone slept, or the clock was set.`;
 }

@@ -59,27 +59,24 @@ export function glueAmount({ seams, gramsPerM2, kgPerM3, loss = 0, source }: Glu
     value: { areaM2, grams: poured, likelyGrams, likelyMillilitres: (likelyGrams * 1000) / kgPerM3 },
     working: {
       steps: [
-        { finds: 'joint area', by: phrase('Length times width of each seam.'), gives: m2(areaM2) },
+        { finds: 'joint area', by: phrase`Length times width of each seam.`, gives: m2(areaM2) },
         {
           finds: 'glue in the joint',
-          by: phrase('{area} times {spread}.', {
-            area: m2(areaM2),
-            spread: quantity(likely(gramsPerM2), 'gramsPerM2'),
-          }),
+          by: phrase`${m2(areaM2)} times ${quantity(likely(gramsPerM2), 'gramsPerM2')}.`,
           gives: grams(areaM2 * likely(gramsPerM2)),
         },
         {
           finds: 'glue to pour out',
-          by: phrase('Tool and tray keep {loss} of it.', { loss: percent(loss * 100) }),
+          by: phrase`Tool and tray keep ${percent(loss * 100)} of it.`,
           gives: grams(likelyGrams),
         },
         {
           finds: 'by volume',
-          by: phrase('Grams over a density of {density}.', { density: quantity(kgPerM3, 'kgPerM3') }),
+          by: phrase`Grams over a density of ${quantity(kgPerM3, 'kgPerM3')}.`,
           gives: quantity(likelyGrams / kgPerM3, 'litres'),
         },
       ],
-      holds: phrase('Flat, close joints. Open pores and end grain take more.'),
+      holds: phrase`Flat, close joints. Open pores and end grain take more.`,
       sources: [...new Set<SourceId>([source, 'common-practice'])],
     },
   };

@@ -1,7 +1,7 @@
 import { badInstant } from '../answer/bad-instant.ts';
 import { type Phrase, phrase } from '../answer/phrase.ts';
 import { type Outcome, problem } from '../answer/problem.ts';
-import { seconds } from '../answer/quantity.ts';
+import { type Quantity, seconds } from '../answer/quantity.ts';
 import type { Range } from '../answer/range.ts';
 import { type AdhesivePhase, type AdhesiveTimes, isHurry } from './adhesive.ts';
 
@@ -108,17 +108,21 @@ export function glueUp(times: AdhesiveTimes, events: GlueUpEvents): Outcome<Glue
   add('cure', clampedAt, false);
 
   const remarks: Phrase[] = [];
-  const remark = (ms: number, said: string) => {
-    if (ms > 0) remarks.push(phrase(said, { by: seconds(ms / 1000) }));
+  const remark = (ms: number, said: (by: Quantity) => Phrase) => {
+    if (ms > 0) remarks.push(said(seconds(ms / 1000)));
   };
-  remark(closedAt - open.until, 'Closed {by} after the open time: the glue may have skinned over. Watch it.');
-  remark(clampedAt - closed.until, 'Clamped {by} after the closed time: the joint may be starved or thick. Watch it.');
+  remark(
+    closedAt - open.until,
+    (by) => phrase`Closed ${by} after the open time: the glue may have skinned over. Watch it.`,
+  );
+  remark(
+    clampedAt - closed.until,
+    (by) => phrase`Clamped ${by} after the closed time: the joint may be starved or thick. Watch it.`,
+  );
   if (unclampedAt !== undefined)
-    remark(clamp.other - unclampedAt, 'Unclamped {by} early: leave it flat, without load.');
+    remark(clamp.other - unclampedAt, (by) => phrase`Unclamped ${by} early: leave it flat, without load.`);
   return { phases, remarks };
 }
 
 /** Why to wait before planing: said beside the rest. */
-export const sunkenSeams = phrase(
-  'Glue swells the wood beside each seam: planed too soon, the seams sink as it dries.',
-);
+export const sunkenSeams = phrase`Glue swells the wood beside each seam: planed too soon, the seams sink as it dries.`;

@@ -1,4 +1,5 @@
 import { badInstant } from '../answer/bad-instant.ts';
+import { phrase } from '../answer/phrase.ts';
 import { type Outcome, problem } from '../answer/problem.ts';
 import { seconds } from '../answer/quantity.ts';
 import type { GluePhase } from './glue-up.ts';
@@ -27,8 +28,7 @@ export function phaseAt(phases: readonly GluePhase[], now: number): Outcome<Phas
   const bad = badInstant('now', 'The clock', now);
   if (bad) return bad;
   const early = ((phases[0]?.from ?? now) - now) / 1000;
-  if (early > 0)
-    return problem('now', 'The clock shows {before} before the start: set it right.', { before: seconds(early) });
+  if (early > 0) return problem('now', phrase`The clock shows ${seconds(early)} before the start: set it right.`);
   const phase = phases.find(({ id, over, until }) => !over && (id !== 'cure' || until > now));
   return { phase, left: phase ? (phase.until - now) / 1000 : 0 };
 }

@@ -41,7 +41,7 @@ export function addedUp(boards: readonly BoardFigures[]): Sums {
     per = 1,
   ): Worked => {
     const value = boards.reduce((total, board) => total + board[figure], 0) / per;
-    const by = phrase('{boards} boards added up', { boards: count(boards.length) });
+    const by = phrase`${count(boards.length)} boards added up`;
     return oneStep(finds, by, unit(value), sources);
   };
   const exact: readonly SourceId[] = ['geometry', 'nist-sp811'];

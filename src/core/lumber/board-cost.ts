@@ -47,20 +47,12 @@ export function boardCost(price: BoardPrice): Outcome<BoardCost> {
   const steps = [
     {
       finds: 'share of the freight',
-      by: phrase('freight {freight} × {board} of {delivery}', {
-        freight: money(freight),
-        board: inBoardFeet(boardFeet),
-        delivery: inBoardFeet(deliveryBoardFeet),
-      }),
+      by: phrase`freight ${money(freight)} × ${inBoardFeet(boardFeet)} of ${inBoardFeet(deliveryBoardFeet)}`,
       gives: money(share),
     },
     {
       finds: 'cost',
-      by: phrase('{board} × price {price} + freight {share}', {
-        board: inBoardFeet(boardFeet),
-        price: money(pricePerBoardFoot),
-        share: money(share),
-      }),
+      by: phrase`${inBoardFeet(boardFeet)} × price ${money(pricePerBoardFoot)} + freight ${money(share)}`,
       gives: money(cost),
     },
   ];
@@ -73,7 +65,7 @@ export function boardCost(price: BoardPrice): Outcome<BoardCost> {
   const perFoot = cost / usableBoardFeet;
   const last = {
     finds: 'per usable board foot',
-    by: phrase('{cost} ÷ {usable}', { cost: money(cost), usable: inBoardFeet(usableBoardFeet) }),
+    by: phrase`${money(cost)} ÷ ${inBoardFeet(usableBoardFeet)}`,
     gives: money(perFoot),
   };
   return { cost: worked, perUsableBoardFoot: { value: perFoot, working: { steps: [...steps, last], sources } } };

@@ -42,10 +42,7 @@ export function boardFeetByRule(board: Board, halfGoes: HalfGoes = 'up'): Outcom
         ...surface.working.steps,
         {
           finds: 'board feet',
-          by: phrase(`surface measure {surface} × thickness {inches} in${counted}`, {
-            surface: count(surface.value),
-            inches: count(inches),
-          }),
+          by: phrase`surface measure ${count(surface.value)} × thickness ${count(inches)} in${counted}`,
           gives: boardFeet(value),
         },
       ],

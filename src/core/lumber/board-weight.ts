@@ -42,29 +42,21 @@ export function boardWeight(
   const kilograms = density * cubicMetres;
   const densityStep = {
     finds: 'density',
-    by: phrase('1000 kg/m³ × specific gravity {gravity} × (1 + moisture {moisture})', {
-      gravity: factor(specificGravity),
-      moisture: percent(moisture),
-    }),
+    by: phrase`1000 kg/m³ × specific gravity ${factor(specificGravity)} × (1 + moisture ${percent(moisture)})`,
     gives: quantity(density, 'kgPerM3'),
   };
   const weightStep = {
     finds: 'weight',
-    by: phrase('density × volume {volume}', { volume: m3(cubicMetres) }),
+    by: phrase`density × volume ${m3(cubicMetres)}`,
     gives: quantity(kilograms, 'kilograms'),
   };
-  const holds = phrase(
-    'Near 12% moisture: green or very dry wood is a few percent off. Trees differ by about a tenth.',
-  );
+  const holds = phrase`Near 12% moisture: green or very dry wood is a few percent off. Trees differ by about a tenth.`;
   const sources = [...new Set<SourceId>([source, 'wood-handbook-memory'])];
   return {
     density: { value: density, working: { steps: [densityStep], holds, sources } },
     kilograms: { value: kilograms, working: { steps: [densityStep, weightStep], holds, sources } },
     ...(kilograms > heavyForOneKg && {
-      caution: phrase(
-        'About {weight}: over {limit}, a common limit for one person. Lift with help, or slide one end at a time.',
-        { weight: quantity(kilograms, 'kilograms'), limit: quantity(heavyForOneKg, 'kilograms') },
-      ),
+      caution: phrase`About ${quantity(kilograms, 'kilograms')}: over ${quantity(heavyForOneKg, 'kilograms')}, a common limit for one person. Lift with help, or slide one end at a time.`,
     }),
   };
 }

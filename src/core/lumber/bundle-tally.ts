@@ -66,25 +66,21 @@ export function bundleTally(boards: readonly Board[]): Outcome<BundleTally> {
         steps: [
           ...rows.map((row) => ({
             finds: `square feet of ${row.lengthFeet} ft boards`,
-            by: phrase('{pieces} boards, {inches} in together, × {feet} ft ÷ 12', {
-              pieces: count(row.pieces),
-              inches: count(row.inches),
-              feet: count(row.lengthFeet),
-            }),
+            by: phrase`${count(row.pieces)} boards, ${count(row.inches)} in together, × ${count(row.lengthFeet)} ft ÷ 12`,
             gives: count((row.inches * row.lengthFeet) / 12),
           })),
           {
             finds: 'surface measure',
-            by: phrase('to the nearest whole number'),
+            by: phrase`to the nearest whole number`,
             gives: count(surfaceMeasure),
           },
           {
             finds: 'board feet',
-            by: phrase('surface measure × thickness {inches} in', { inches: count(inchesOfThickness) }),
+            by: phrase`surface measure × thickness ${count(inchesOfThickness)} in`,
             gives: boardFeet(value),
           },
         ],
-        holds: phrase('Rough hardwood of one thickness.'),
+        holds: phrase`Rough hardwood of one thickness.`,
         sources: ['ahec', 'common-practice'],
       },
     },

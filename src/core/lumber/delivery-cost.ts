@@ -32,13 +32,9 @@ export function deliveryCost({ tallied, unit, price, freight }: DeliveryPrice): 
   if (bad) return bad;
   return oneStep(
     'cost by the tally',
-    phrase('{tallied} × price {price} + freight {freight}', {
-      tallied: quantity(tallied, unit),
-      price: money(price),
-      freight: money(freight),
-    }),
+    phrase`${quantity(tallied, unit)} × price ${money(price)} + freight ${money(freight)}`,
     money(tallied * price + freight),
     ['label', 'common-practice'],
-    phrase('One price for all boards, without taxes.'),
+    phrase`One price for all boards, without taxes.`,
   );
 }

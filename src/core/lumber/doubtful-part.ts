@@ -16,12 +16,11 @@ const thinPanel = 6;
  */
 export function doubtfulPart(part: Omit<PartSizes, 'name'> & { readonly panel: boolean }): Phrase[] {
   const { length, width, thickness, panel } = part;
-  const sizes = { length: mm(length), width: mm(width), thickness: mm(thickness) };
   return [
-    thickness > width ? phrase('Thicker ({thickness}) than wide ({width}). Are the two swapped?', sizes) : undefined,
-    width > length ? phrase('Wider ({width}) than long ({length}). Length runs along the grain.', sizes) : undefined,
+    thickness > width ? phrase`Thicker (${mm(thickness)}) than wide (${mm(width)}). Are the two swapped?` : undefined,
+    width > length ? phrase`Wider (${mm(width)}) than long (${mm(length)}). Length runs along the grain.` : undefined,
     panel && thickness < thinPanel
-      ? phrase('A panel {thickness} thick is hard to plane and keep flat. Resaw thicker, or use a solid part.', sizes)
+      ? phrase`A panel ${mm(thickness)} thick is hard to plane and keep flat. Resaw thicker, or use a solid part.`
       : undefined,
   ].filter((doubt) => doubt !== undefined);
 }

@@ -34,19 +34,16 @@ export function exactVolume(board: Board): Outcome<ExactVolume> {
   const inBoardFeet = cubicMetres / m3PerBoardFoot;
   const step = {
     finds: 'volume',
-    by: phrase(
-      `thickness {thickness} × ${board.farWidth === undefined ? 'width' : 'mean width of both ends'} {width} × length {length}`,
-      { thickness: mm(roughThickness(board.thickness)), width: mm(meanWidth(board)), length: mm(board.length) },
-    ),
+    by: phrase`thickness ${mm(roughThickness(board.thickness))} × ${board.farWidth === undefined ? 'width' : 'mean width of both ends'} ${mm(meanWidth(board))} × length ${mm(board.length)}`,
     gives: m3(cubicMetres),
   };
-  const holds = phrase('Straight boards and even tapers.');
+  const holds = phrase`Straight boards and even tapers.`;
   return {
     cubicMetres: { value: cubicMetres, working: { steps: [step], holds, sources: ['geometry'] } },
     boardFeet: {
       value: inBoardFeet,
       working: {
-        steps: [step, { finds: 'board feet', by: phrase('volume ÷ 144 cubic inches'), gives: boardFeet(inBoardFeet) }],
+        steps: [step, { finds: 'board feet', by: phrase`volume ÷ 144 cubic inches`, gives: boardFeet(inBoardFeet) }],
         holds,
         sources: ['geometry', 'nist-sp811'],
       },

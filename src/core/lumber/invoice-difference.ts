@@ -59,22 +59,19 @@ export function invoiceDifference(invoice: Invoice, boards: readonly Board[]): O
   return {
     volume: oneStep(
       'difference',
-      phrase('invoice {invoiced} − tally {tallied}', { invoiced: volumeOf(invoiced), tallied: volumeOf(tallied) }),
+      phrase`invoice ${volumeOf(invoiced)} − tally ${volumeOf(tallied)}`,
       volumeOf(difference),
       ['label', unit === 'm3' ? 'geometry' : 'nhla'],
     ),
-    money: oneStep(
-      'in money',
-      phrase('{difference} × price {price}', { difference: volumeOf(difference), price: money(price) }),
-      money(difference * price),
-      ['label'],
-    ),
+    money: oneStep('in money', phrase`${volumeOf(difference)} × price ${money(price)}`, money(difference * price), [
+      'label',
+    ]),
     roundingBound: oneStep(
       'what rounding can make',
-      phrase('half a square foot × inches thick × {boards} boards', { boards: count(boards.length) }),
+      phrase`half a square foot × inches thick × ${count(boards.length)} boards`,
       volumeOf(bound),
       ['nhla'],
-      phrase('The same boards on both sides; feet dropped from odd lengths are not in it.'),
+      phrase`The same boards on both sides; feet dropped from odd lengths are not in it.`,
     ),
     roundingExplains: Math.abs(difference) <= bound + noise,
   };

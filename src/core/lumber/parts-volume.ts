@@ -18,12 +18,7 @@ export function partsVolume(parts: readonly PartSizes[]): { readonly cubicMetres
   const each = parts.map(
     ({ name, length, width, thickness, quantity }): WorkingStep => ({
       finds: name,
-      by: phrase('{quantity} × length {length} × width {width} × thickness {thickness}', {
-        quantity: count(quantity),
-        length: mm(length),
-        width: mm(width),
-        thickness: mm(thickness),
-      }),
+      by: phrase`${count(quantity)} × length ${mm(length)} × width ${mm(width)} × thickness ${mm(thickness)}`,
       gives: m3(quantity * length * width * thickness * 1e-9),
     }),
   );
@@ -31,9 +26,9 @@ export function partsVolume(parts: readonly PartSizes[]): { readonly cubicMetres
   const inBoardFeet = total / m3PerBoardFoot;
   const steps: WorkingStep[] = [
     ...each,
-    { finds: 'volume of the parts', by: phrase('all of these together'), gives: m3(total) },
+    { finds: 'volume of the parts', by: phrase`all of these together`, gives: m3(total) },
   ];
-  const holds = phrase('Finished sizes; the plan of the cuts counts kerfs, planing and waste.');
+  const holds = phrase`Finished sizes; the plan of the cuts counts kerfs, planing and waste.`;
   return {
     cubicMetres: { value: total, working: { steps, holds, sources: ['geometry'] } },
     boardFeet: {
@@ -41,7 +36,7 @@ export function partsVolume(parts: readonly PartSizes[]): { readonly cubicMetres
       working: {
         steps: [
           ...steps,
-          { finds: 'board feet', by: phrase('volume ÷ 144 cubic inches'), gives: boardFeet(inBoardFeet) },
+          { finds: 'board feet', by: phrase`volume ÷ 144 cubic inches`, gives: boardFeet(inBoardFeet) },
         ],
         holds,
         sources: ['geometry', 'nist-sp811'],

@@ -47,18 +47,18 @@ export function surfaceMeasure(board: Board, halfGoes: HalfGoes = 'up'): Outcome
       steps: [
         {
           finds: 'square feet of face',
-          by: phrase('width {inches} in × {feet} whole feet ÷ 12', { inches: count(inches), feet: count(feet) }),
+          by: phrase`width ${count(inches)} in × ${count(feet)} whole feet ÷ 12`,
           gives: count(exact),
         },
         {
           finds: 'surface measure',
           by: isHalf
-            ? phrase(`an exact half: this one goes ${halfGoes}, the next one the other way`)
-            : phrase('to the nearest whole number'),
+            ? phrase`an exact half: this one goes ${halfGoes}, the next one the other way`
+            : phrase`to the nearest whole number`,
           gives: count(rounded.whole),
         },
       ],
-      holds: phrase('Rough boards of random width; tapers are measured a third from the narrow end.'),
+      holds: phrase`Rough boards of random width; tapers are measured a third from the narrow end.`,
       sources: recalled ? ['nhla', 'nhla-memory'] : ['nhla'],
     },
   };

@@ -33,9 +33,9 @@ export function surfacedThickness(quarters: number, rows: readonly SurfacedRow[]
   }
   return oneStep(
     'surfaced two sides',
-    phrase('standard table, row {quarters}/4', { quarters: count(quarters) }),
+    phrase`standard table, row ${count(quarters)}/4`,
     mm(row.mm),
     [row.source],
-    phrase('Flat boards; warp takes more.'),
+    phrase`Flat boards; warp takes more.`,
   );
 }

@@ -5,7 +5,10 @@ import type { MachineLimits } from './machine-limits.ts';
 import type { Caution, Machine, StepPiece } from './milling-step.ts';
 
 /** A caution in plain words, a habit of the trade unless it has another source. */
-export const caution = (text: string, source: SourceId = 'common-practice'): Caution => ({ say: phrase(text), source });
+export const caution = (text: string, source: SourceId = 'common-practice'): Caution => ({
+  say: phrase`${text}`,
+  source,
+});
 
 const osha = (text: string) => caution(text, 'osha-memory');
 
@@ -74,7 +77,7 @@ export function cautionsFor(machine: Machine, pieces: readonly StepPiece[], limi
     ...(tool && narrow
       ? [
           {
-            say: phrase(`Narrower than {width}: ${tool} for every pass.`, { width: mm(pushBlockWidth.mm) }),
+            say: phrase`Narrower than ${mm(pushBlockWidth.mm)}: ${tool} for every pass.`,
             source: pushBlockWidth.source,
           },
         ]

@@ -1,4 +1,5 @@
-import { count } from '../answer/quantity.ts';
+import { phrase } from '../answer/phrase.ts';
+import { count, mm } from '../answer/quantity.ts';
 import type { MillingInput } from './milling-input.ts';
 import type { StepPiece } from './milling-step.ts';
 import type { FinishedPiece } from './panel.ts';
@@ -29,7 +30,7 @@ function finalWidths(panels: readonly FinishedPiece[], ways: Ways): StepDraft[] 
     ({ size, part }) => ways.ripPanel(size, part.width),
     (group, way, { part }) => ({
       stage: 'final width',
-      title: 'Cut the panels to {value} wide',
+      title: phrase`Cut the panels to ${mm(part.width)} wide`,
       todo: widthTodo[way],
       why: 'One setting makes all equal.',
       target: { dimension: 'width', value: part.width },
@@ -59,7 +60,7 @@ function crosscuts(pieces: readonly FinishedPiece[], ways: Ways, { shop }: Milli
       const several = group.some(({ units }) => units.length > 1);
       return {
         stage: 'crosscut',
-        title: 'Crosscut square to {value}',
+        title: phrase`Crosscut square to ${mm(part.length)}`,
         todo: `${crosscutTodo[way]}${several ? ' Hold the long piece.' : ''}`,
         why: several ? 'In one length until now, for safety.' : 'Snipe and checks go with the ends.',
         target: { dimension: 'length', value: part.length },
@@ -92,9 +93,8 @@ function folds(panels: readonly FinishedPiece[], ways: Ways): StepDraft[] {
         way: ways.crosscut(size),
         key: id,
         title: `Mitre the sections of ${label}`,
-        todo: 'Number the {sections} sections on the outer face first. Blade tilted as laid out with the panel, tried on scrap; cut in order from one end, long point to long point.',
+        todo: phrase`Number the ${count(sections.length)} sections on the outer face first. Blade tilted as laid out with the panel, tried on scrap; cut in order from one end, long point to long point.`,
         why: 'In order, the figure runs on round the corners.',
-        quantities: { sections: count(sections.length) },
         target: { dimension: 'length' },
         pieces: sections.map((section, index) => ({
           id: `${id}/fold${index + 1}`,

@@ -1,5 +1,5 @@
 import { firstBad } from '../answer/bad-number.ts';
-import { phrase } from '../answer/phrase.ts';
+import { type Phrase, phrase } from '../answer/phrase.ts';
 import type { Outcome, Problem } from '../answer/problem.ts';
 import { count, mm } from '../answer/quantity.ts';
 import type { Worked, WorkingStep } from '../answer/worked.ts';
@@ -64,7 +64,7 @@ export function flatThickness(board: RoughBoard, plan: FlatteningPlan): Outcome<
   const { value, working } = thicknessWorking(board, width, blankLength, faceAllowance);
   const ripping = {
     finds: 'strip width',
-    by: phrase('board width {board} / {rips} strips', { board: mm(board.width), rips: count(rips) }),
+    by: phrase`board width ${mm(board.width)} / ${count(rips)} strips`,
     gives: mm(width),
   };
   return { value, working: { ...working, steps: [ripping, ...working.steps] } };
@@ -74,37 +74,27 @@ export function flatThickness(board: RoughBoard, plan: FlatteningPlan): Outcome<
 export function thicknessWorking(board: RoughBoard, width: number, length: number, faceAllowance: number): Worked {
   const cost = warpCost(board, width, length);
   const value = reachableThickness(board, width, length, faceAllowance);
-  const lost = (warp: keyof WarpCost, by: string): WorkingStep => ({
+  const lost = (warp: keyof WarpCost, by: Phrase): WorkingStep => ({
     finds: `lost to ${warp}`,
-    by: phrase(by, {
-      warp: mm(board[warp] ?? 0),
-      board: mm(board.width),
-      boardLength: mm(board.length),
-      length: mm(length),
-      width: mm(width),
-    }),
+    by,
     gives: mm(cost[warp]),
   });
+  const ofWidth = phrase`${mm(width)} / ${mm(board.width)}`;
+  const ofLength = phrase`${mm(length)} / ${mm(board.length)}`;
   return {
     value,
     working: {
       steps: [
-        lost('cup', 'cup {warp} x ({width} / {board}) squared'),
-        lost('bow', 'bow {warp} x ({length} / {boardLength}) squared'),
-        lost('twist', 'half the twist {warp} x {width} / {board} x {length} / {boardLength}'),
+        lost('cup', phrase`cup ${mm(board.cup ?? 0)} x (${ofWidth}) squared`),
+        lost('bow', phrase`bow ${mm(board.bow ?? 0)} x (${ofLength}) squared`),
+        lost('twist', phrase`half the twist ${mm(board.twist ?? 0)} x ${ofWidth} x ${ofLength}`),
         {
           finds: 'thickness left',
-          by: phrase('{thickness} - {cup} - {bow} - {twist} - 2 x {face}', {
-            thickness: mm(board.thickness),
-            cup: mm(cost.cup),
-            bow: mm(cost.bow),
-            twist: mm(cost.twist),
-            face: mm(faceAllowance),
-          }),
+          by: phrase`${mm(board.thickness)} - ${mm(cost.cup)} - ${mm(cost.bow)} - ${mm(cost.twist)} - 2 x ${mm(faceAllowance)}`,
           gives: mm(value),
         },
       ],
-      holds: phrase('Even, shallow curves; measure a kinked blank itself.'),
+      holds: phrase`Even, shallow curves; measure a kinked blank itself.`,
       sources: ['geometry'],
     },
   };

@@ -79,13 +79,12 @@ export function millingSequence(input: MillingInput): Outcome<MillingStep[]> {
 /** What must be decided before the first cut: a step per piece that can't be made as planned. */
 function decideSteps(setbacks: readonly Setback[]): StepDraft[] {
   const none = { thickness: 0, width: 0, length: 0 };
-  return setbacks.map(({ id, label, kind, say: { text, quantities } }) => ({
+  return setbacks.map(({ id, label, kind, say }) => ({
     stage: 'decide',
     way: 'bench',
     key: id,
     title: `${label}: ${kind}`,
-    todo: text,
-    quantities,
+    todo: say,
     why: 'Before the first cut: choose other wood, or change the part.',
     pieces: [{ id, label, size: none }],
   }));

@@ -22,9 +22,9 @@ export function ownAllowance(taken: readonly number[], by: string): Worked | nul
   const value = Math.ceil((order[Math.ceil(order.length * 0.9) - 1] as number) * 10 - 1e-6) / 10;
   return oneStep(
     'allowance',
-    phrase(`${by}: enough for nine of ten of {strips} measured strips`, { strips: count(taken.length) }),
+    phrase`${by}: enough for nine of ten of ${count(taken.length)} measured strips`,
     mm(value),
     ['assumption'],
-    phrase('From {least} measured strips on.', { least: count(enoughStrips) }),
+    phrase`From ${count(enoughStrips)} measured strips on.`,
   );
 }

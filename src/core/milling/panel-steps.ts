@@ -1,5 +1,5 @@
 import { phrase } from '../answer/phrase.ts';
-import { count, mm } from '../answer/quantity.ts';
+import { count, mm, seconds } from '../answer/quantity.ts';
 import type { MillingInput } from './milling-input.ts';
 import type { StepPiece } from './milling-step.ts';
 import { type FinishedPiece, type Panel, panelOf, thinned } from './panel.ts';
@@ -51,10 +51,7 @@ export function panelSteps(
       id,
       label,
       kind: 'panel too narrow',
-      say: phrase('Its strips add up to {width} of {need}: mill one more.', {
-        width: mm(size.width),
-        need: mm(part.width),
-      }),
+      say: phrase`Its strips add up to ${mm(size.width)} of ${mm(part.width)}: mill one more.`,
     })),
   };
 }
@@ -94,7 +91,7 @@ function gluing(
       stage: `${stage} rest`,
       way: 'rack',
       title: 'Let the seams dry',
-      todo: 'Out of the clamps when the glue says so, then {wait} with air on both faces.',
+      todo: phrase`Out of the clamps when the glue says so, then ${seconds(practice.glueRestSeconds.value)} with air on both faces.`,
       why: 'Glue swells the seam: planed too soon, it sinks.',
       pieces,
       waits: practice.glueRestSeconds.value,
@@ -113,7 +110,7 @@ const levelSteps = (panels: readonly Panel[], ways: Ways): StepDraft[] =>
     ({ size, need }) => ways.thickness(size, need),
     (pieces, _, { need: value }) => ({
       stage: 'level panel',
-      title: 'Plane the glued panels to {value}',
+      title: phrase`Plane the glued panels to ${mm(value)}`,
       todo: 'A little off each face in turn, all at each setting.',
       why: 'Seams level, one thickness.',
       target: { dimension: 'thickness', value },
@@ -148,9 +145,8 @@ function flushSteps(panels: readonly Panel[], { practice, shop }: MillingInput):
     (pieces) => ({
       stage: 'flush seams',
       title: 'Bring the seams flush',
-      todo: 'Scraper or finely set plane along {seams} open seams, no deeper than the step.',
+      todo: phrase`Scraper or finely set plane along ${count(pieces.reduce((sum, { seams }) => sum + seams, 0))} open seams, no deeper than the step.`,
       why: 'Too wide for the planer now; only seams stand proud.',
-      quantities: { seams: count(pieces.reduce((sum, { seams }) => sum + seams, 0)) },
       target: { dimension: 'thickness', tolerance: practice.thicknessToleranceMm.value * 2 },
       pieces: pieces.map(({ panel }) => {
         const piece = thinned(panel, panel.part.thickness);

@@ -35,7 +35,7 @@ export function passesLeft(
     badNumber('thickness', 'The thickness', thickness, 'mm', { above: 0, most: 500 }) ??
     badNumber('target', 'The target', target, 'mm', { above: 0 }) ??
     badNumber('depth', 'One pass', depth, 'mm', { least: 0.05, most: limit.depthPerPass.mm }) ??
-    (off < -0.005 ? problem('thickness', 'Already {under} under the target.', { under: mm(-off) }) : undefined);
+    (off < -0.005 ? problem('thickness', phrase`Already ${mm(-off)} under the target.`) : undefined);
   if (wrong) return wrong;
   // A hair over a whole number of passes is a whole number that was not quite exact in binary.
   const passes = Math.max(0, Math.ceil(off / depth - 1e-6));
@@ -46,12 +46,12 @@ export function passesLeft(
       steps: [
         {
           finds: 'still to come off',
-          by: phrase('{thickness} - {target}', { thickness: mm(thickness), target: mm(target) }),
+          by: phrase`${mm(thickness)} - ${mm(target)}`,
           gives: mm(off),
         },
         {
           finds: 'passes',
-          by: phrase('{off} / {depth}, rounded up', { off: mm(off), depth: mm(depth) }),
+          by: phrase`${mm(off)} / ${mm(depth)}, rounded up`,
           gives: count(passes),
         },
         ...(passes === 0
@@ -59,12 +59,12 @@ export function passesLeft(
           : [
               {
                 finds: 'each pass',
-                by: phrase('{off} / {passes}', { off: mm(off), passes: count(passes) }),
+                by: phrase`${mm(off)} / ${count(passes)}`,
                 gives: mm(each),
               },
             ]),
       ],
-      holds: phrase('Up to {most} in one pass on this machine.', { most: mm(limit.depthPerPass.mm) }),
+      holds: phrase`Up to ${mm(limit.depthPerPass.mm)} in one pass on this machine.`,
       sources: [limit.depthPerPass.source],
     },
   };

@@ -1,3 +1,5 @@
+import { phrase } from '../answer/phrase.ts';
+import { seconds } from '../answer/quantity.ts';
 import { flatteningWidth, ripsFirst } from './cut-workpieces.ts';
 import type { MillingBoard, MillingInput } from './milling-input.ts';
 import type { Size, StepPiece } from './milling-step.ts';
@@ -96,7 +98,7 @@ export const restSteps = (
     (pieces) => ({
       stage,
       title,
-      todo: 'On stickers, air to every face, for {wait}.',
+      todo: phrase`On stickers, air to every face, for ${seconds(waits)}.`,
       why: 'Freshly cut wood moves: better now than later.',
       pieces,
       waits,

@@ -125,10 +125,7 @@ const share = (units: readonly { readonly part: MillingPart }[], started: number
   const finished = units.reduce((sum, { part }) => sum + part.length * part.width, 0);
   return oneStep(
     'yield',
-    phrase('{finished} of finished faces / {started} crosscut from boards', {
-      finished: m2(finished / 1e6),
-      started: m2(started / 1e6),
-    }),
+    phrase`${m2(finished / 1e6)} of finished faces / ${m2(started / 1e6)} crosscut from boards`,
     percent(started === 0 ? 0 : (100 * finished) / started),
     ['geometry'],
   );

@@ -17,10 +17,7 @@ export interface Setback {
 export function setbackOf(piece: Workpiece, ways: Ways, input: MillingInput): Setback | null {
   const { id, label, size, need, reachable, flat } = piece;
   if (reachable < need) {
-    const say = phrase('Reaches {reachable} flat on both faces, needs {need}.', {
-      reachable: mm(reachable),
-      need: mm(need),
-    });
+    const say = phrase`Reaches ${mm(reachable)} flat on both faces, needs ${mm(need)}.`;
     return { id, label, kind: 'too thin', say };
   }
   // It gets thinner and narrower on the way: both ends of the way must be safe.
@@ -32,10 +29,7 @@ export function setbackOf(piece: Workpiece, ways: Ways, input: MillingInput): Se
     id,
     label,
     kind: 'no safe way',
-    say: phrase(
-      'No machine here takes {length} x {width} x {thickness} safely: leave it on a longer blank, or plane by hand.',
-      { length: mm(size.length), width: mm(size.width), thickness: mm(size.thickness) },
-    ),
+    say: phrase`No machine here takes ${mm(size.length)} x ${mm(size.width)} x ${mm(size.thickness)} safely: leave it on a longer blank, or plane by hand.`,
   };
 }
 
@@ -48,9 +42,6 @@ export function crookSetback({ id, label, board, length, strips }: BlankWork, in
     id,
     label,
     kind: 'crooked',
-    say: phrase('{straight} are straight, the strips take {taken}. Crosscut shorter or rip narrower.', {
-      straight: mm(straight),
-      taken: mm(taken),
-    }),
+    say: phrase`${mm(straight)} are straight, the strips take ${mm(taken)}. Crosscut shorter or rip narrower.`,
   };
 }

@@ -1,19 +1,16 @@
-import { phrase } from '../answer/phrase.ts';
-import { mm, type Quantity, seconds } from '../answer/quantity.ts';
+import { phrase, type Words } from '../answer/phrase.ts';
 import { caution, cautionsFor } from './cautions.ts';
 import type { MillingInput } from './milling-input.ts';
 import type { Machine, MillingStep, Stage, StepPiece, Target } from './milling-step.ts';
 import type { Way } from './ways.ts';
 
-/** What a stage says about a step; id and cautions follow from it. In its words `{value}` is the target, `{wait}` the wait. */
+/** What a stage says about a step; id and cautions follow from it. */
 export interface StepDraft {
   readonly stage: Stage;
   readonly way: Way;
-  readonly title: string;
-  readonly todo: string;
-  readonly why: string;
-  /** Other quantities in its words. */
-  readonly quantities?: Readonly<Record<string, Quantity>>;
+  readonly title: Words;
+  readonly todo: Words;
+  readonly why: Words;
   /** Held to the usual tolerance of its dimension unless it has its own. */
   readonly target?: Omit<Target, 'tolerance'> & Partial<Pick<Target, 'tolerance'>>;
   readonly pieces: readonly StepPiece[];
@@ -28,22 +25,17 @@ const slug = (text: string): string => text.replace(/[^a-zA-Z0-9.#@-]+/g, '-');
 
 /** A step from its draft: the id from what it is, so that the same work keeps its ticks in a new plan. */
 export function stepFrom(draft: StepDraft, { limits, practice }: MillingInput): MillingStep {
-  const { stage, way, title, todo, why, quantities, target, pieces, waits, mind, key } = draft;
+  const { stage, way, title, todo, why, target, pieces, waits, mind, key } = draft;
   const [machine, carrier] = way.split(/ (?=carrier)/) as [Machine, string?];
   const value = target?.value;
   const name = key ?? (value === undefined ? undefined : String(Math.round(value * 100) / 100));
-  const said = {
-    ...(value !== undefined && { value: mm(value) }),
-    ...(waits !== undefined && { wait: seconds(waits) }),
-    ...quantities,
-  };
   return {
     id: [stage, machine, carrier, name].flatMap((word) => (word === undefined ? [] : slug(word))).join(':'),
     stage,
     machine,
-    title: phrase(title, said),
-    todo: phrase(todo, said),
-    why: phrase(why, said),
+    title: phrase`${title}`,
+    todo: phrase`${todo}`,
+    why: phrase`${why}`,
     ...(target && { target: { tolerance: practice[`${target.dimension}ToleranceMm`].value, ...target } }),
     // A piece as a step keeps it, without what else is known of it.
     pieces: pieces.map(({ id, label, size, target: own, from }) => ({

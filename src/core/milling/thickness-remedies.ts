@@ -59,23 +59,15 @@ export function thicknessRemedies(piece: ToFlatten): Remedy[] {
   while (strips < most && left(width / strips, length) < need) strips++;
   if (strips > 1) {
     const gain = left(width / strips, length) - now;
-    offer('rip', gain, phrase(`Rip in ${times[strips]} before flattening: {gain} more.`, { gain: mm(gain) }));
+    offer('rip', gain, phrase`Rip in ${times[strips] ?? strips} before flattening: ${mm(gain)} more.`);
   }
   if (leastLength < length) {
     const gain = left(width, leastLength) - now;
-    offer(
-      'shorten',
-      gain,
-      phrase('Crosscut to {length} before flattening: {gain} more.', { length: mm(leastLength), gain: mm(gain) }),
-    );
+    offer('shorten', gain, phrase`Crosscut to ${mm(leastLength)} before flattening: ${mm(gain)} more.`);
   }
   if (now >= need) return remedies;
 
-  offer(
-    'hidden face',
-    faceAllowance,
-    phrase('Leave the hidden face rough in low spots: {gain} more.', { gain: mm(faceAllowance) }),
-  );
+  offer('hidden face', faceAllowance, phrase`Leave the hidden face rough in low spots: ${mm(faceAllowance)} more.`);
   const missing = need - now;
   return [
     ...remedies,
@@ -83,15 +75,13 @@ export function thicknessRemedies(piece: ToFlatten): Remedy[] {
       kind: 'thinner part',
       gain: 0,
       enough: now > 0,
-      say: phrase('Or make the part {thickness} thick.', { thickness: mm(now) }),
+      say: phrase`Or make the part ${mm(now)} thick.`,
     },
     {
       kind: 'thicker board',
       gain: missing,
       enough: true,
-      say: phrase('Or take a board of {thickness}, no more warped.', {
-        thickness: mm(board.thickness + missing),
-      }),
+      say: phrase`Or take a board of ${mm(board.thickness + missing)}, no more warped.`,
     },
   ];
 }

@@ -1,3 +1,5 @@
+import { phrase } from '../answer/phrase.ts';
+import { mm } from '../answer/quantity.ts';
 import { byWay, type StepDraft } from './step-draft.ts';
 import type { TargetedPiece } from './thickness-targets.ts';
 import type { ThicknessWay, Ways } from './ways.ts';
@@ -23,7 +25,7 @@ export function thicknessSteps(
     (piece) => ways.thickness(piece.size, to(piece)),
     (group, way, first) => ({
       stage,
-      title: 'Thickness to {value}',
+      title: phrase`Thickness to ${mm(to(first))}`,
       todo: thicknessTodo[way],
       why: whyThickness(stage, group),
       target: { dimension: 'thickness', value: to(first) },

@@ -1,3 +1,5 @@
+import { phrase } from '../answer/phrase.ts';
+import { mm } from '../answer/quantity.ts';
 import type { MillingInput } from './milling-input.ts';
 import type { Size } from './milling-step.ts';
 import { byWay, type StepDraft } from './step-draft.ts';
@@ -36,7 +38,7 @@ export function widthSteps(
 }
 
 /** Sums of decimal figures, without the dust of binary fractions. */
-const hundredths = (mm: number): number => Math.round(mm * 100) / 100;
+const hundredths = (value: number): number => Math.round(value * 100) / 100;
 
 const ripTodo: Readonly<Record<SawWay, string>> = {
   'table saw': 'Marked face down, marked edge along the fence.',
@@ -53,7 +55,7 @@ function ripParallel(pieces: readonly StripPiece[], ripTo: (piece: StripPiece) =
       const severalFromOne = new Set(group.map(({ workpiece }) => workpiece)).size < group.length;
       return {
         stage: 'rip parallel',
-        title: 'Rip to {value}',
+        title: phrase`Rip to ${mm(value)}`,
         todo: `${ripTodo[way]}${severalFromOne ? ' Joint the new edge before the next strip.' : ''}`,
         why:
           value > first.finished

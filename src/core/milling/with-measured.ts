@@ -57,16 +57,13 @@ export function withMeasured(steps: readonly MillingStep[], reading: Measured): 
   if (wrong) return wrong;
   const before = piece.size[dimension];
   if (value > before + readingError)
-    return problem('value', `The ${dimension} was {before} before this step. Measure again.`, { before: mm(before) });
+    return problem('value', phrase`The ${dimension} was ${mm(before)} before this step. Measure again.`);
 
   const target = targetOf(step, piece, dimension) ?? value;
   const under = target - value;
   const passed = step.target !== undefined && under > step.target.tolerance;
   if (passed && !accepted)
-    return problem('value', '{under} under the target of {target}. Measure again, or go on with it.', {
-      target: mm(target),
-      under: mm(under),
-    });
+    return problem('value', phrase`${mm(under)} under the target of ${mm(target)}. Measure again, or go on with it.`);
 
   const oneSetting = passed && dimension === 'thickness' && step.target?.value !== undefined;
   const seeds = new Set(oneSetting ? step.pieces.map(({ id }) => id) : [piece.id]);
@@ -76,11 +73,7 @@ export function withMeasured(steps: readonly MillingStep[], reading: Measured): 
     steps: [...steps.slice(0, at), here, ...later.map((one) => one.step)],
     notes: [
       ...(oneSetting && step.pieces.length > 1
-        ? [
-            phrase('All pieces of this setting go to {value}: send the done ones through again.', {
-              value: mm(value),
-            }),
-          ]
+        ? [phrase`All pieces of this setting go to ${mm(value)}: send the done ones through again.`]
         : []),
       ...later.flatMap((one) => one.notes),
     ],
@@ -114,16 +107,15 @@ function withTargets(step: MillingStep, dimension: Dimension, moved: ReadonlyMap
 }
 
 /** The phrase with the old target's figure in it replaced by the new one. */
-const saidAnew = ({ text, quantities }: Phrase, old: number, value: number): Phrase =>
-  phrase(
-    text,
-    Object.fromEntries(
-      Object.entries(quantities).map(([name, said]) => [
-        name,
-        said.value === old && said.unit === 'mm' ? mm(value) : said,
-      ]),
-    ),
-  );
+const saidAnew = ({ text, quantities }: Phrase, old: number, value: number): Phrase => ({
+  text,
+  quantities: Object.fromEntries(
+    Object.entries(quantities).map(([name, said]) => [
+      name,
+      said.value === old && said.unit === 'mm' ? mm(value) : said,
+    ]),
+  ),
+});
 
 /** A later step: its pieces that come from what was measured are smaller, and so are targets that can't be met now. */
 function laterStep(
@@ -147,12 +139,7 @@ function laterStep(
       const reached = Math.min(step.stage === 'sawn edge' ? target - moved : target, now);
       if (reached <= target - 0.005) {
         targets.set(piece.id, reached);
-        notes.push(
-          phrase(`${piece.label}: ${dimension} comes to {now} instead of {target}.`, {
-            now: mm(reached),
-            target: mm(target),
-          }),
-        );
+        notes.push(phrase`${piece.label}: ${dimension} comes to ${mm(reached)} instead of ${mm(target)}.`);
       }
     }
     return { ...piece, size: { ...piece.size, [dimension]: now } };

@@ -27,7 +27,7 @@ export function airOverTime(readings: readonly (Air & { readonly at: number })[]
   const recent = readings.filter(({ at }) => age(at) <= monthSeconds);
   const newest = seconds(Math.min(...readings.map(({ at }) => age(at))));
   const time = seconds(monthSeconds);
-  if (recent.length === 0) return problem('readings', 'The air was last read {newest} ago: read it again.', { newest });
+  if (recent.length === 0) return problem('readings', phrase`The air was last read ${newest} ago: read it again.`);
   const found = recent.map((air) => equilibriumMoisture(air));
   const wrong = found.find(isProblem);
   if (wrong) return wrong;
@@ -36,12 +36,7 @@ export function airOverTime(readings: readonly (Air & { readonly at: number })[]
   const value = values.reduce((sum, one) => sum + one, 0) / values.length;
   const mean = {
     finds: 'equilibrium moisture',
-    by: phrase('mean of {readings} readings within {time} by the sorption equation, {least} to {most}', {
-      readings: count(values.length),
-      time,
-      least: percent(Math.min(...values)),
-      most: percent(Math.max(...values)),
-    }),
+    by: phrase`mean of ${count(values.length)} readings within ${time} by the sorption equation, ${percent(Math.min(...values))} to ${percent(Math.max(...values))}`,
     gives: percent(value),
   };
   const working = sound[0]?.working;
@@ -49,10 +44,7 @@ export function airOverTime(readings: readonly (Air & { readonly at: number })[]
     value,
     working: {
       steps: values.length > 1 ? [mean] : (working?.steps ?? []),
-      holds: phrase('Readings of the last {time}, the newest {newest} old; species differ by about half a percent.', {
-        time,
-        newest,
-      }),
+      holds: phrase`Readings of the last ${time}, the newest ${newest} old; species differ by about half a percent.`,
       sources: [...(working?.sources ?? []), 'assumption'],
     },
   };

@@ -71,49 +71,48 @@ export function dryingVerdict(input: DryingInput): Outcome<Worked<DryingVerdict>
   const readings = input.readings.toSorted((a, b) => a.at - b.at);
   const latest = readings.at(-1) as MoistureReading;
   const state = stateOf(readings, latest, target);
-  const said: Said = {
+  const said = {
     latest: percent(latest.percent),
-    readings: count(readings.length),
     least: percent(target.least),
     most: percent(target.most),
     limit: percent(Math.max(gluingLimit, target.most)),
     time: seconds((steadyDays * day) / 1000),
     within: percent(steadyWithin),
-    air: percent(equilibrium),
   };
   return {
     value: {
       state,
-      reason: phrase(reasons[state], said),
+      reason: reasons[state](said),
       latest,
-      ...forecastOf(state, readings, { ...input, equilibrium }, said),
+      ...forecastOf(state, readings, { ...input, equilibrium }),
     },
     working: {
       steps: [
         {
           finds: 'latest moisture',
-          by: phrase('newest of {readings} readings; the band is {least} to {most}', said),
+          by: phrase`newest of ${count(readings.length)} readings; the band is ${said.least} to ${said.most}`,
           gives: percent(latest.percent),
         },
       ],
-      holds: phrase(
-        'Ready: in the band, and within {within} over {time} or longer. A forecast is the earliest likely date.',
-        said,
-      ),
+      holds: phrase`Ready: in the band, and within ${said.within} over ${said.time} or longer. A forecast is the earliest likely date.`,
       sources: ['common-practice', 'assumption'],
     },
   };
 }
 
-/** Every quantity that the sentences may speak of. */
-type Said = Readonly<Record<string, Quantity>>;
+/** Every quantity that the reasons may speak of. */
+type Said = Readonly<Record<'latest' | 'least' | 'most' | 'limit' | 'time' | 'within', Quantity>>;
 
-const reasons: Record<DryingState, string> = {
-  'too-wet': '{latest}: interior work is not glued above {limit}. It would shrink after the glue has set.',
-  drying: '{latest}, above the band {least} to {most}.',
-  gaining: '{latest}, below the band {least} to {most}. It will swell: let it take up moisture first.',
-  settling: '{latest}, in the band {least} to {most}. Steady takes readings within {within} over {time}.',
-  ready: '{latest}, in the band {least} to {most}, and steady within {within} over {time} or longer.',
+const reasons: Record<DryingState, (said: Said) => Phrase> = {
+  'too-wet': ({ latest, limit }) =>
+    phrase`${latest}: interior work is not glued above ${limit}. It would shrink after the glue has set.`,
+  drying: ({ latest, least, most }) => phrase`${latest}, above the band ${least} to ${most}.`,
+  gaining: ({ latest, least, most }) =>
+    phrase`${latest}, below the band ${least} to ${most}. It will swell: let it take up moisture first.`,
+  settling: ({ latest, least, most, within, time }) =>
+    phrase`${latest}, in the band ${least} to ${most}. Steady takes readings within ${within} over ${time}.`,
+  ready: ({ latest, least, most, within, time }) =>
+    phrase`${latest}, in the band ${least} to ${most}, and steady within ${within} over ${time} or longer.`,
 };
 
 function dryingProblem({ readings, target, equilibrium, now }: DryingInput): Problem | undefined {
@@ -153,30 +152,26 @@ function forecastOf(
   state: DryingState,
   readings: readonly MoistureReading[],
   { target, equilibrium, now }: Required<DryingInput>,
-  said: Said,
 ): Pick<DryingVerdict, 'expectedAt' | 'forecast'> {
   const latest = readings.at(-1) as MoistureReading;
-  if (state === 'ready') return { expectedAt: latest.at, forecast: phrase('It has arrived.') };
+  if (state === 'ready') return { expectedAt: latest.at, forecast: phrase`It has arrived.` };
   if (state === 'settling') {
-    return { forecast: phrase('Read again a week after the first in the band.') };
+    return { forecast: phrase`Read again a week after the first in the band.` };
   }
+  const air = percent(equilibrium);
   const edge = state === 'gaining' ? target.least : target.most;
   if (state === 'gaining' ? equilibrium <= edge : equilibrium >= edge) {
-    return {
-      forecast: phrase('The air holds wood at {air}: here it never gets into the band. Change the air.', said),
-    };
+    return { forecast: phrase`The air holds wood at ${air}: here it never gets into the band. Change the air.` };
   }
   const timeConstant = dryingTimeConstant(readings, equilibrium);
   if (timeConstant === undefined) {
-    return { forecast: phrase('No date yet: it takes two readings, days apart, moving towards {air}.', said) };
+    return { forecast: phrase`No date yet: it takes two readings, days apart, moving towards ${air}.` };
   }
   const wait = timeConstant * Math.log((latest.percent - equilibrium) / (edge - equilibrium));
-  if (wait > forecastLimit) return { forecast: phrase('Moving too slowly for a date.') };
+  if (wait > forecastLimit) return { forecast: phrase`Moving too slowly for a date.` };
+  const away = seconds(Math.max(0, latest.at + wait - now) / 1000);
   return {
     expectedAt: latest.at + wait,
-    forecast: phrase('At this pace towards {air}, the band is about {time} away at the earliest.', {
-      ...said,
-      time: seconds(Math.max(0, latest.at + wait - now) / 1000),
-    }),
+    forecast: phrase`At this pace towards ${air}, the band is about ${away} away at the earliest.`,
   };
 }

@@ -52,12 +52,9 @@ export function equilibriumMoisture(air: Air): Outcome<Worked> {
   if (wrong) return wrong;
   return oneStep(
     'equilibrium moisture',
-    phrase('sorption equation at {temperature} and {humidity} humidity', {
-      temperature: inCelsius(air.celsius),
-      humidity: percent(air.humidity),
-    }),
+    phrase`sorption equation at ${inCelsius(air.celsius)} and ${percent(air.humidity)} humidity`,
     percent(hailwoodHorrobin(air.celsius, air.humidity / 100)),
     ['wood-handbook', 'simpson-1998'],
-    phrase('Air steady for weeks; species differ by about half a percent.'),
+    phrase`Air steady for weeks; species differ by about half a percent.`,
   );
 }

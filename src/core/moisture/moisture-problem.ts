@@ -1,4 +1,5 @@
 import { badNumber } from '../answer/bad-number.ts';
+import { phrase } from '../answer/phrase.ts';
 import { type Problem, problem } from '../answer/problem.ts';
 import { percent } from '../answer/quantity.ts';
 
@@ -19,8 +20,7 @@ export function moistureProblem(field: string, moisture: number): Problem | unde
   if (moisture > fibreSaturation && Number.isFinite(moisture)) {
     return problem(
       field,
-      '{moisture} is above fibre saturation, where wood neither swells nor shrinks. Enter at most {limit}.',
-      { moisture: percent(moisture), limit: percent(fibreSaturation) },
+      phrase`${percent(moisture)} is above fibre saturation, where wood neither swells nor shrinks. Enter at most ${percent(fibreSaturation)}.`,
     );
   }
   return badNumber(field, 'The moisture content', moisture, 'percent', { least: 0 });

@@ -36,9 +36,10 @@ export function temperatureCorrection(reading: {
   if (wrong) return wrong;
   const departure = reading.celsius - calibratedAt;
   if (Math.abs(departure) > furthest) {
-    return problem('celsius', "Too far from the meter's {calibrated}. Let the wood come to shop temperature.", {
-      calibrated: inCelsius(calibratedAt),
-    });
+    return problem(
+      'celsius',
+      phrase`Too far from the meter's ${inCelsius(calibratedAt)}. Let the wood come to shop temperature.`,
+    );
   }
   const correction = -departure * percentPerDegree;
   const value = Math.max(0, reading.percent + correction);
@@ -48,21 +49,16 @@ export function temperatureCorrection(reading: {
       steps: [
         {
           finds: 'correction',
-          by: phrase('half a percent for each 5.6 °C (10 °F) that {wood} is below {calibrated}', {
-            wood: inCelsius(reading.celsius),
-            calibrated: inCelsius(calibratedAt),
-          }),
+          by: phrase`half a percent for each 5.6 °C (10 °F) that ${inCelsius(reading.celsius)} is below ${inCelsius(calibratedAt)}`,
           gives: percent(correction),
         },
         {
           finds: 'corrected moisture',
-          by: phrase('reading {reading} + correction', { reading: percent(reading.percent) }),
+          by: phrase`reading ${percent(reading.percent)} + correction`,
           gives: percent(value),
         },
       ],
-      holds: phrase(
-        "Pin meters without their own correction, to about half a percent. The meter's manual comes first.",
-      ),
+      holds: phrase`Pin meters without their own correction, to about half a percent. The meter's manual comes first.`,
       sources: ['wood-handbook-memory'],
     },
   };

@@ -62,10 +62,7 @@ export function alignmentPositions(input: AlignmentInput): Outcome<Worked<readon
     ({ from, to }) => spread(from + room, to - room, spacing, width + clear),
   );
   if (positions.length === 0) {
-    return problem('length', 'None fits with {clear} on both sides of {width}. Take a narrower one.', {
-      width: mm(width),
-      clear: mm(clear),
-    });
+    return problem('length', phrase`None fits with ${mm(clear)} on both sides of ${mm(width)}. Take a narrower one.`);
   }
   return {
     value: positions,
@@ -73,10 +70,7 @@ export function alignmentPositions(input: AlignmentInput): Outcome<Worked<readon
       steps: [
         {
           finds: 'how many',
-          by: phrase('evenly, {clear} clear of each cut, at most {spacing} apart', {
-            clear: mm(clear),
-            spacing: mm(spacing),
-          }),
+          by: phrase`evenly, ${mm(clear)} clear of each cut, at most ${mm(spacing)} apart`,
           gives: count(positions.length),
         },
       ],

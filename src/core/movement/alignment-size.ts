@@ -60,21 +60,23 @@ export function alignmentSize({ kind, thickness, angle }: AlignmentSizeInput): O
   const outerCheek = face - offset - thick / 2;
   const room = angle === 90 ? Number.POSITIVE_INFINITY : (outerCheek * Math.sin(slope) - remain) / Math.cos(slope);
   const depth = Math.min(thick * deep, room);
-  const given = { stock: mm(thickness), remain: mm(remain), angle: degrees(angle) };
   if (outerCheek < remain || depth < thick / 2)
-    return problem('thickness', 'No room in {stock} with {remain} left to every face. Use glue blocks.', given);
+    return problem(
+      'thickness',
+      phrase`No room in ${mm(thickness)} with ${mm(remain)} left to every face. Use glue blocks.`,
+    );
   return {
     value: { thickness: thick, depth, offset },
     working: {
       steps: [
-        { finds: 'thickness', by: phrase(`${said} of {stock}`, given), gives: mm(thick) },
+        { finds: 'thickness', by: phrase`${said} of ${mm(thickness)}`, gives: mm(thick) },
         {
           finds: 'depth in each part',
-          by: phrase(`${deep} × thickness, or what {angle} allows with {remain} left`, given),
+          by: phrase`${deep} × thickness, or what ${degrees(angle)} allows with ${mm(remain)} left`,
           gives: mm(depth),
         },
       ],
-      holds: phrase('Parts of one thickness. Try it on scrap first.'),
+      holds: phrase`Parts of one thickness. Try it on scrap first.`,
       sources: ['common-practice', 'geometry'],
     },
   };

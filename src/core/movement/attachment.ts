@@ -56,16 +56,16 @@ function button(top: Worked<Moves>, grooveDepth: number, margin: number, hold: n
   const gap = swell + margin;
   const held = grooveDepth - gap - shrink;
   if (held < hold) {
-    return problem('grooveDepth', 'When dry only {held} would hold. Make the groove {needed} deep.', {
-      held: mm(Math.max(0, held)),
-      needed: mm(gap + shrink + hold),
-    });
+    return problem(
+      'grooveDepth',
+      phrase`When dry only ${mm(Math.max(0, held))} would hold. Make the groove ${mm(gap + shrink + hold)} deep.`,
+    );
   }
   return setTo(
     top,
     gap,
-    phrase('Leave {gap} from the button’s tongue to the bottom of the groove.', { gap: mm(gap) }),
-    phrase('swelling {swell} + room {margin}', { swell: mm(swell), margin: mm(margin) }),
+    phrase`Leave ${mm(gap)} from the button’s tongue to the bottom of the groove.`,
+    phrase`swelling ${mm(swell)} + room ${mm(margin)}`,
   );
 }
 
@@ -79,21 +79,18 @@ function bracket(
   const needed = shrink + swell + 2 * margin;
   // Turned round, so that a travel that is no number is refused too.
   if (!(travel >= needed)) {
-    return problem(field, 'It gives {travel}, the top needs {needed}. Use buttons, or brackets that travel further.', {
-      travel: mm(travel),
-      needed: mm(needed),
-    });
+    return problem(
+      field,
+      phrase`It gives ${mm(travel)}, the top needs ${mm(needed)}. Use buttons, or brackets that travel further.`,
+    );
   }
   // What the bracket gives beyond the need is shared out, so that both ways keep the same spare.
   const setting = swell + (travel - shrink - swell) / 2;
   return setTo(
     top,
     setting,
-    phrase('Set the screw {setting} from where it stops when the top swells.', { setting: mm(setting) }),
-    phrase('swelling {swell} + half of what the movement leaves of {travel}', {
-      swell: mm(swell),
-      travel: mm(travel),
-    }),
+    phrase`Set the screw ${mm(setting)} from where it stops when the top swells.`,
+    phrase`swelling ${mm(swell)} + half of what the movement leaves of ${mm(travel)}`,
   );
 }
 
@@ -101,7 +98,7 @@ const setTo = (top: Worked<unknown>, setting: number, instruction: Phrase, by: P
   value: { setting, instruction },
   working: joined(top.working, {
     steps: [{ finds: 'setting today', by, gives: mm(setting) }],
-    holds: phrase('A top fixed along its middle only.'),
+    holds: phrase`A top fixed along its middle only.`,
     sources: ['geometry', 'common-practice'],
   }),
 });

@@ -54,8 +54,8 @@ export function dimensionalChange(input: DimensionalChangeInput): Outcome<Worked
   const byCoefficient = rate.basis === 'coefficient';
   const change = (byCoefficient ? changeByCoefficient : changeByShrinkage)(width, rate.value, from, to);
   const how = byCoefficient
-    ? 'coefficient {rate} × (moisture {to} − {from})'
-    : '(moisture {to} − {from}) ÷ (3000 ÷ shrinkage {rate} − 30 + {from})';
+    ? phrase`coefficient ${factor(rate.value)} × (moisture ${percent(to)} − ${percent(from)})`
+    : phrase`(moisture ${percent(to)} − ${percent(from)}) ÷ (3000 ÷ shrinkage ${percent(rate.value)} − 30 + ${percent(from)})`;
   return {
     value: { change, rate },
     working: {
@@ -63,18 +63,11 @@ export function dimensionalChange(input: DimensionalChangeInput): Outcome<Worked
         rate.step,
         {
           finds: 'change of width',
-          by: phrase(`width {width} × ${how}`, {
-            width: mm(width),
-            from: percent(from),
-            to: percent(to),
-            rate: byCoefficient ? factor(rate.value) : percent(rate.value),
-          }),
+          by: phrase`width ${mm(width)} × ${how}`,
           gives: mm(change),
         },
       ],
-      holds: phrase(
-        `Solid wood across the grain, moisture ${byCoefficient ? '6% to 14%' : 'up to 30%'}. A finish only slows movement.`,
-      ),
+      holds: phrase`Solid wood across the grain, moisture ${byCoefficient ? '6% to 14%' : 'up to 30%'}. A finish only slows movement.`,
       sources: [...new Set([...rate.sources, 'wood-handbook' as const])],
     },
   };

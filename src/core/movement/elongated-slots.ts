@@ -96,7 +96,7 @@ export function elongatedSlots(input: SlotInput): Outcome<Worked<readonly Slot[]
       value: slots,
       working: joined(moves.working, {
         steps: slots.map((slot, index) => slotStep(slot, index, shank, margin)),
-        holds: phrase('One row across the grain, one fastener fixed.'),
+        holds: phrase`One row across the grain, one fastener fixed.`,
         sources: ['common-practice'],
       }),
     }
@@ -107,13 +107,8 @@ function slotStep({ length, shrink, swell, fixed }: Slot, index: number, shank: 
   return {
     finds: `opening ${index + 1}`,
     by: fixed
-      ? phrase('snug, {shank}', { shank: mm(shank) })
-      : phrase('{shank} + shrinking {shrink} + swelling {swell} + 2 × room {margin}', {
-          shank: mm(shank),
-          shrink: mm(shrink),
-          swell: mm(swell),
-          margin: mm(margin),
-        }),
+      ? phrase`snug, ${mm(shank)}`
+      : phrase`${mm(shank)} + shrinking ${mm(shrink)} + swelling ${mm(swell)} + 2 × room ${mm(margin)}`,
     gives: mm(length),
   };
 }
@@ -144,8 +139,7 @@ function fitProblem(slots: readonly Slot[], seam: number): Problem | undefined {
     if (opening >= seam) {
       return problem(
         'length',
-        'The slot would be {opening} long in a part {width} wide. Move the fixed point nearer, or use buttons.',
-        { opening: mm(opening), width: mm(seam) },
+        phrase`The slot would be ${mm(opening)} long in a part ${mm(seam)} wide. Move the fixed point nearer, or use buttons.`,
       );
     }
     const begins = from - (opening - length) / 2;

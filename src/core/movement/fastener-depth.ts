@@ -1,5 +1,5 @@
 import { badNumber } from '../answer/bad-number.ts';
-import { phrase } from '../answer/phrase.ts';
+import { type Phrase, phrase } from '../answer/phrase.ts';
 import { type Outcome, problem } from '../answer/problem.ts';
 import { mm } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
@@ -61,33 +61,25 @@ export function fastenerDepth(input: FastenerDepthInput): Outcome<Worked<Fastene
   const hole = reach + clearance;
   const remaining = thickness - hole;
   const depthStop = through + hole;
-  const said = {
-    length: mm(length),
-    thickness: mm(thickness),
-    through: mm(through),
-    remain: mm(remain),
-    gripped: mm(gripped),
-    reach: mm(reach),
-    hole: mm(hole),
-    remaining: mm(remaining),
-    clearance: mm(clearance),
-  };
-  if (reach <= 0) return problem('length', "It doesn't reach past {gripped}. Take a longer one.", said);
+  if (reach <= 0) return problem('length', phrase`It doesn't reach past ${mm(gripped)}. Take a longer one.`);
   if (remaining <= 0)
-    return problem('length', 'It would come through: it needs {hole} of {thickness}. Take a shorter one.', said);
+    return problem(
+      'length',
+      phrase`It would come through: it needs ${mm(hole)} of ${mm(thickness)}. Take a shorter one.`,
+    );
   if (remaining < remain)
-    return problem('length', 'Only {remaining} would remain, less than {remain}. Take a shorter one.', said);
-  const step = (finds: string, by: string, gives: number) => ({ finds, by: phrase(by, said), gives: mm(gives) });
+    return problem('length', phrase`Only ${mm(remaining)} would remain, less than ${mm(remain)}. Take a shorter one.`);
+  const step = (finds: string, by: Phrase, gives: number) => ({ finds, by, gives: mm(gives) });
   return {
     value: { reach, hole, remaining, depthStop },
     working: {
       steps: [
-        step('reach', 'length {length} − wood under the head {gripped}', reach),
-        step('hole', 'reach {reach} + clearance {clearance}', hole),
-        step('wood remaining', 'thickness {thickness} − hole {hole}', remaining),
-        step('depth stop', 'first part {through} + hole {hole}', depthStop),
+        step('reach', phrase`length ${mm(length)} − wood under the head ${mm(gripped)}`, reach),
+        step('hole', phrase`reach ${mm(reach)} + clearance ${mm(clearance)}`, hole),
+        step('wood remaining', phrase`thickness ${mm(thickness)} − hole ${mm(hole)}`, remaining),
+        step('depth stop', phrase`first part ${mm(through)} + hole ${mm(hole)}`, depthStop),
       ],
-      holds: phrase('Holes square to the face.'),
+      holds: phrase`Holes square to the face.`,
       sources: ['geometry', 'common-practice'],
     },
   };

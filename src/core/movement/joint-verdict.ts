@@ -81,13 +81,13 @@ export function jointVerdict({ sides, length, breadth = 0, seasons }: JointInput
   ];
   const worst = Math.max(along, across);
   const glueStretch = across <= limit && along > 0 ? (length * limit) / along : 0;
-  const [advice, reason] = adviceFor(sides, worst > limit, glueStretch >= worthwhile * length);
+  const [advice, reason] = adviceFor(sides, { length, worst, glueStretch });
   const { dry, wet } = seasons;
   return {
     value: {
       ...alongSeam.value,
       advice,
-      reason: phrase(reason, { length: mm(length), worst: mm(worst), stretch: mm(glueStretch) }),
+      reason,
       worst,
       moves: worst > limit,
       glueStretch,
@@ -98,14 +98,11 @@ export function jointVerdict({ sides, length, breadth = 0, seasons }: JointInput
         ...acrossSeam.working.steps,
         {
           finds: 'movement apart',
-          by: phrase('the larger difference of both changes, at {dry} and {wet}', {
-            dry: percent(dry),
-            wet: percent(wet),
-          }),
+          by: phrase`the larger difference of both changes, at ${percent(dry)} and ${percent(wet)}`,
           gives: mm(worst),
         },
       ],
-      holds: phrase('Flat contact of solid wood. The limit of {limit} is common practice.', { limit: mm(limit) }),
+      holds: phrase`Flat contact of solid wood. The limit of ${mm(limit)} is common practice.`,
       sources: [...acrossSeam.working.sources, 'common-practice'],
     }),
   };
@@ -114,44 +111,47 @@ export function jointVerdict({ sides, length, breadth = 0, seasons }: JointInput
 /** The advice, and why; what to do stands above as the verdict: the words say only what that leaves open. */
 function adviceFor(
   [first, second]: JointInput['sides'],
-  moves: boolean,
-  stretch: boolean,
-): readonly [JointAdvice, string] {
+  found: { readonly length: number; readonly worst: number; readonly glueStretch: number },
+): readonly [JointAdvice, Phrase] {
   const crossing = first.grain !== second.grain;
+  const moves = found.worst > limit;
+  const worst = mm(found.worst);
   const alike = crossing
-    ? 'The grain crosses, but they move only {worst} apart, which a glue line bears.'
-    : 'Long grain to long grain: they move alike.';
-  const apart = `${crossing ? 'The grain crosses: over {length} they would move' : "They run the same way but don't move alike:"} {worst} apart, more than a glue line bears.`;
+    ? phrase`The grain crosses, but they move only ${worst} apart, which a glue line bears.`
+    : phrase`Long grain to long grain: they move alike.`;
+  const apart = crossing
+    ? phrase`The grain crosses: over ${mm(found.length)} they would move ${worst} apart, more than a glue line bears.`
+    : phrase`They run the same way but don't move alike: ${worst} apart, more than a glue line bears.`;
   if (first.surface === 'mitre') {
     if (crossing) {
       const [runsOn, crosses] = first.grain === 'across' ? [first, second] : [second, first];
       return [
         'align',
-        `The grain of ${runsOn.name} runs on around the corner, that of ${crosses.name} crosses: they would move {worst} apart, and end grain meets long grain.`,
+        phrase`The grain of ${runsOn.name} runs on around the corner, that of ${crosses.name} crosses: they would move ${worst} apart, and end grain meets long grain.`,
       ];
     }
     if (moves) return ['align', apart];
     return [
       'glue',
       first.grain === 'across'
-        ? 'The grain runs on around the mitre, so they move alike. Mitred ends are weak: add a spline or loose tenons.'
+        ? phrase`The grain runs on around the mitre, so they move alike. Mitred ends are weak: add a spline or loose tenons.`
         : alike,
     ];
   }
   const ends = [first, second].filter(({ surface }) => surface === 'end').length;
-  if (ends > 0)
+  if (ends > 0) {
+    const how = moves
+      ? phrase`, and let it move: ${worst} apart.`
+      : ': tenon, dovetails, dowels or screws. They move too little to matter.';
     return [
       'mechanical',
-      `End grain to ${ends === 2 ? 'end' : 'long'} grain: glue alone doesn't hold. Use a mechanical joint${
-        moves
-          ? ', and let it move: {worst} apart.'
-          : ': tenon, dovetails, dowels or screws. They move too little to matter.'
-      }`,
+      phrase`End grain to ${ends === 2 ? 'end' : 'long'} grain: glue alone doesn't hold. Use a mechanical joint${how}`,
     ];
+  }
   if (!moves) return ['glue', alike];
-  return stretch
-    ? ['glue-stretch', `${apart} Glue one stretch of at most {stretch} and let the rest float.`]
-    : ['float', `${apart} Fix one point and let the rest float.`];
+  return found.glueStretch >= worthwhile * found.length
+    ? ['glue-stretch', phrase`${apart} Glue one stretch of at most ${mm(found.glueStretch)} and let the rest float.`]
+    : ['float', phrase`${apart} Fix one point and let the rest float.`];
 }
 
 function sidesProblem(sides: JointInput['sides']): Problem | undefined {

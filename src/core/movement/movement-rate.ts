@@ -50,7 +50,11 @@ export function movementRate(figures: MovementFigures, cut: Cut, from: number, t
       basis: 'coefficient',
       value: coefficient,
       estimated: false,
-      step: step('coefficient of dimensional change', `tabulated, ${across[cut]}`, factor(coefficient)),
+      step: {
+        finds: 'coefficient of dimensional change',
+        by: phrase`tabulated, ${across[cut]}`,
+        gives: factor(coefficient),
+      },
       sources: [coefficients.source, ...rift],
     };
   }
@@ -58,7 +62,7 @@ export function movementRate(figures: MovementFigures, cut: Cut, from: number, t
     basis: 'shrinkage',
     value,
     estimated,
-    step: step('shrinkage, green to ovendry', `${by}, ${across[cut]}`, percent(value)),
+    step: { finds: 'shrinkage, green to ovendry', by: phrase`${by}, ${across[cut]}`, gives: percent(value) },
     sources: [...sources, ...rift],
   });
   const tabulated = shrinkage && acrossFace(cut, shrinkage.radial, shrinkage.tangential);
@@ -87,10 +91,6 @@ const missing: Readonly<Record<Cut, string>> = {
   quarter: 'radial',
   rift: 'radial and tangential',
 };
-
-function step(finds: string, by: string, gives: WorkingStep['gives']): WorkingStep {
-  return { finds, by: phrase(by), gives };
-}
 
 function figuresProblem({ shrinkage, coefficients }: MovementFigures): Problem | undefined {
   const possible = (value: number): boolean => value > 0 && value <= 0.02;

@@ -28,7 +28,7 @@ export function movesOver(whole: Worked<Moves>, width: number, distance: number)
   if (wrong) return wrong;
   const share = (finds: string, by: number): WorkingStep => ({
     finds,
-    by: phrase('{by} × distance {distance} ÷ {width}', { by: mm(by), distance: mm(distance), width: mm(width) }),
+    by: phrase`${mm(by)} × distance ${mm(distance)} ÷ ${mm(width)}`,
     gives: mm((by * distance) / width),
   });
   const { shrink, swell } = whole.value;

@@ -56,18 +56,14 @@ export function panelInGroove({ wood, seasons, opening, depth }: GrooveInput): O
   const { size, gapToday, gapDry, gapWet } = fit.value;
   const heldDry = depth - Math.max(gapToday, gapDry, gapWet) / 2;
   if (heldDry < hold) {
-    return problem('depth', 'When dry only {held} would hold, less than {hold}. Make the groove deeper.', {
-      held: mm(Math.max(0, heldDry)),
-      hold: mm(hold),
-    });
+    return problem(
+      'depth',
+      phrase`When dry only ${mm(Math.max(0, heldDry))} would hold, less than ${mm(hold)}. Make the groove deeper.`,
+    );
   }
   const between: WorkingStep = {
     finds: 'between the groove bottoms',
-    by: phrase('opening {opening} + 2 × depth {depth}; least gap 2 × {spare}', {
-      opening: mm(opening),
-      depth: mm(depth),
-      spare: mm(spare),
-    }),
+    by: phrase`opening ${mm(opening)} + 2 × depth ${mm(depth)}; least gap 2 × ${mm(spare)}`,
     gives: mm(room),
   };
   return {
@@ -75,7 +71,7 @@ export function panelInGroove({ wood, seasons, opening, depth }: GrooveInput): O
     working: {
       ...fit.working,
       steps: [between, ...fit.working.steps],
-      holds: phrase('A panel centred in its grooves. Keep glue and finish out of them.'),
+      holds: phrase`A panel centred in its grooves. Keep glue and finish out of them.`,
     },
   };
 }

@@ -61,7 +61,7 @@ export function partMovement(wood: Wood, width: number, seasons: Seasons): Outco
 function inSeason(season: string, width: number, { value: { change }, working }: Worked<DimensionalChange>): Working {
   const found: WorkingStep = {
     finds: `width in the ${season} season`,
-    by: phrase('width {width} today + change {change}', { width: mm(width), change: mm(change) }),
+    by: phrase`width ${mm(width)} today + change ${mm(change)}`,
     gives: mm(width + change),
   };
   const steps = working.steps.map((step) => ({ ...step, finds: `${step.finds}, ${season} season` }));

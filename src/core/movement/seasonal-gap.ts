@@ -52,15 +52,11 @@ export function seasonalGap({ wood, seasons, opening, least = 1 }: GapInput): Ou
       steps: [
         {
           finds: 'size today',
-          by: phrase('(opening {opening} − least gap {least}) ÷ (1 + swelling {swell} ÷ {opening})', {
-            opening: mm(opening),
-            least: mm(least),
-            swell: mm(swell),
-          }),
+          by: phrase`(opening ${mm(opening)} − least gap ${mm(least)}) ÷ (1 + swelling ${mm(swell)} ÷ ${mm(opening)})`,
           gives: mm(size),
         },
       ],
-      holds: phrase('An opening that keeps its size.'),
+      holds: phrase`An opening that keeps its size.`,
       sources: ['common-practice'],
     }),
   };

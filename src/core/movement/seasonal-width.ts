@@ -54,7 +54,7 @@ export function seasonalWidth(wood: Wood, width: number, seasons: Seasons): Outc
     value: points,
     working: joined(ends.working, {
       steps: [],
-      holds: phrase('Moisture swinging as one wave a year. A finished or wide part lags and moves less.'),
+      holds: phrase`Moisture swinging as one wave a year. A finished or wide part lags and moves less.`,
       sources: ['assumption'],
     }),
   };

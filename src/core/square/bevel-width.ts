@@ -30,13 +30,12 @@ export function bevelWidth(thickness: number, angle = 45): Outcome<Worked<BevelW
   const tilt = (angle * Math.PI) / 180;
   const onFace = thickness * Math.tan(tilt);
   const bevel = thickness / Math.cos(tilt);
-  const given = { thickness: mm(thickness), angle: degrees(angle) };
   return {
     value: { onFace, bevel },
     working: {
       steps: [
-        { finds: 'bevel on the face', by: phrase('{thickness} x tangent of {angle}', given), gives: mm(onFace) },
-        { finds: 'across the bevel', by: phrase('{thickness} / cosine of {angle}', given), gives: mm(bevel) },
+        { finds: 'bevel on the face', by: phrase`${mm(thickness)} x tangent of ${degrees(angle)}`, gives: mm(onFace) },
+        { finds: 'across the bevel', by: phrase`${mm(thickness)} / cosine of ${degrees(angle)}`, gives: mm(bevel) },
       ],
       sources: ['geometry'],
     },

@@ -1,4 +1,5 @@
 import { badNumber } from '../answer/bad-number.ts';
+import { phrase } from '../answer/phrase.ts';
 import { type Problem, problem } from '../answer/problem.ts';
 import { mm } from '../answer/quantity.ts';
 import { brokenTriangle } from './broken-triangle.ts';
@@ -27,9 +28,7 @@ function badTriangle(readings: Readings): Problem | undefined {
   const limit = d >= a + b ? 'longer than both together' : 'too short';
   return problem(
     blame,
-    `No corner: ${spokenReadings[one]} {a}, ${spokenReadings[other]} {b}, diagonal {d}, ${limit}. ` +
-      `Measure the ${spokenReadings[blame]} again.`,
-    { a: mm(a), b: mm(b), d: mm(d) },
+    phrase`No corner: ${spokenReadings[one]} ${mm(a)}, ${spokenReadings[other]} ${mm(b)}, diagonal ${mm(d)}, ${limit}. Measure the ${spokenReadings[blame]} again.`,
   );
 }
 

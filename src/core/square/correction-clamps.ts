@@ -58,24 +58,21 @@ export function correctionClamps(
       steps: [
         {
           finds: 'diagonal when square',
-          by: phrase('square root of half the sum of {ac} squared and {bd} squared', {
-            ac: mm(diagonalAC),
-            bd: mm(diagonalBD),
-          }),
+          by: phrase`square root of half the sum of ${mm(diagonalAC)} squared and ${mm(diagonalBD)} squared`,
           gives: mm(square),
         },
         {
           finds: 'must shorten by',
-          by: phrase('{long} less {square}', { long: mm(long), square: mm(square) }),
+          by: phrase`${mm(long)} less ${mm(square)}`,
           gives: mm(shorten),
         },
         {
           finds: 'pull, with spring-back',
-          by: phrase('{shorten} / (1 - {springBack})', { shorten: mm(shorten), springBack: percent(springBack * 100) }),
+          by: phrase`${mm(shorten)} / (1 - ${percent(springBack * 100)})`,
           gives: mm(pull),
         },
       ],
-      holds: phrase('While the glue lets the joints move. Tighten a little at a time, pads under the jaws.'),
+      holds: phrase`While the glue lets the joints move. Tighten a little at a time, pads under the jaws.`,
       sources: ['geometry', 'common-practice'],
     },
   };

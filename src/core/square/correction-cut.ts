@@ -35,10 +35,9 @@ const ends = {
   left: { front: 'A', back: 'D', frontOther: 'B', backOther: 'C', outward: -1 },
 } as const;
 
-/** A move in words, for a phrase that holds its distance under this name. */
-export function sayMove({ corner, other, towards }: Omit<GuideMove, 'distance'>, distance: string): string {
-  return `${corner} {${distance}} ${towards ? 'towards' : 'away from'} ${other}`;
-}
+/** A move in words, to be part of a sentence. */
+export const sayMove = ({ corner, other, towards, distance }: GuideMove): Phrase =>
+  phrase`${corner} ${mm(distance)} ${towards ? 'towards' : 'away from'} ${other}`;
 
 /**
  * How to move the guide for a cut so that it stands square to the front edge.
@@ -66,12 +65,7 @@ export function correctionCut(shape: Quadrilateral, end: PanelEnd, state: CutSta
   const one = keepBack ? move(front, -outBy) : move(back, outBy);
   const shared = state === 'line' ? ([move(back, outBy / 2), move(front, -outBy / 2)] as const) : null;
   const square = one.distance < 1e-6;
-  const sayShared = shared
-    ? phrase(`Or share it: ${sayMove(shared[0], 'back')}, ${sayMove(shared[1], 'front')}.`, {
-        back: mm(shared[0].distance),
-        front: mm(shared[1].distance),
-      })
-    : null;
+  const sayShared = shared && phrase`Or share it: ${sayMove(shared[0])}, ${sayMove(shared[1])}.`;
   return {
     value: {
       move: square ? null : one,
@@ -86,18 +80,18 @@ export function correctionCut(shape: Quadrilateral, end: PanelEnd, state: CutSta
       steps: [
         {
           finds: `lean of the ${end}-hand cut`,
-          by: phrase('its back end, off the square line from its front end'),
+          by: phrase`its back end, off the square line from its front end`,
           gives: mm(Math.abs(outBy)),
         },
         {
           finds: `move at ${one.corner}`,
           by: keepBack
-            ? phrase('no wood left at the back end: the front end comes in as much')
-            : phrase('the lean, along the back edge'),
+            ? phrase`no wood left at the back end: the front end comes in as much`
+            : phrase`the lean, along the back edge`,
           gives: mm(one.distance),
         },
       ],
-      holds: phrase('Straight front edge. Cut proud, try, then cut to the line.'),
+      holds: phrase`Straight front edge. Cut proud, try, then cut to the line.`,
       sources: ['geometry', 'common-practice'],
     },
   };

@@ -30,12 +30,7 @@ export function depthByStraightedge(
   if (bad) return bad;
   return oneStep(
     'depth under a straight edge',
-    phrase(`{seen} ${edge.error < 0 ? '-' : '+'} {error} x ({over} / {length})²`, {
-      seen: mm(seen),
-      error: mm(Math.abs(edge.error)),
-      over: mm(over),
-      length: mm(edge.length),
-    }),
+    phrase`${mm(seen)} ${edge.error < 0 ? '-' : '+'} ${mm(Math.abs(edge.error))} x (${mm(over)} / ${mm(edge.length)})²`,
     mm(Math.max(0, seen + edge.error * (over / edge.length) ** 2)),
     ['geometry'],
   );

@@ -53,9 +53,7 @@ export function foldedBox(
   const parts = (by: number): FoldedBox['longPoints'] => [length + by, width + by, length + by, width + by];
   const longPoints = parts(long);
   const board = 2 * (longPoints[0] + longPoints[1]) + 3 * loss;
-  const by = outside
-    ? phrase('the outside of the box')
-    : phrase('inside and twice {thickness}', { thickness: mm(thickness) });
+  const by = outside ? phrase`the outside of the box` : phrase`inside and twice ${mm(thickness)}`;
   return {
     value: { longPoints, shortPoints: parts(short), board },
     working: {
@@ -64,11 +62,11 @@ export function foldedBox(
         { finds: 'long point of the ends', by, gives: mm(longPoints[1]) },
         {
           finds: 'board needed',
-          by: phrase('four long points and {cuts} losses of {loss}', { cuts: count(3), loss: mm(loss) }),
+          by: phrase`four long points and ${count(3)} losses of ${mm(loss)}`,
           gives: mm(board),
         },
       ],
-      holds: phrase('Square corners, one thickness. Mark the order on the face before cutting.'),
+      holds: phrase`Square corners, one thickness. Mark the order on the face before cutting.`,
       sources: ['geometry', 'common-practice'],
     },
   };

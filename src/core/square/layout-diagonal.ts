@@ -21,7 +21,7 @@ export function layoutDiagonal(length: number, width: number): Outcome<Worked> {
   if (bad) return bad;
   return oneStep(
     'diagonal',
-    phrase('square root of {length} squared plus {width} squared', { length: mm(length), width: mm(width) }),
+    phrase`square root of ${mm(length)} squared plus ${mm(width)} squared`,
     mm(Math.hypot(length, width)),
     ['geometry'],
   );

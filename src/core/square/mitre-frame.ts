@@ -31,18 +31,17 @@ export interface MitreFrame {
  * @source plane geometry: the angles of a quadrilateral add up to 360 degrees (Euclid I.32)
  */
 export function mitreFrame(errors: readonly number[], joint: number): Outcome<Worked<MitreFrame>> {
-  if (errors.length !== 8) return problem('errors', 'A frame has {cuts} mitre cuts. Give all.', { cuts: count(8) });
+  if (errors.length !== 8) return problem('errors', phrase`A frame has ${count(8)} mitre cuts. Give all.`);
   for (const [index, error] of errors.entries()) {
     const bad = badNumber(`errors.${index}`, 'The angle error', error, 'degrees', { least: -5, most: 5 });
     if (bad) return bad;
   }
   const sum = errors.reduce((total, error) => total + error, 0);
   if (Math.abs(sum) > 10)
-    return problem('errors', 'Together the cuts are more than {most} off. Set the saw again.', { most: degrees(10) });
+    return problem('errors', phrase`Together the cuts are more than ${degrees(10)} off. Set the saw again.`);
   const last = mitreGap(sum, joint);
   if (isProblem(last)) return last;
   const eachCut = 0 - sum / 8;
-  const change = { each: degrees(Math.abs(eachCut)) };
   return {
     value: {
       sum,
@@ -51,24 +50,24 @@ export function mitreFrame(errors: readonly number[], joint: number): Outcome<Wo
       lastCorner: 0 - sum / 2,
       say:
         last.value.opens === null
-          ? phrase('The last corner closes.')
-          : phrase(`Cut every point {each} ${eachCut > 0 ? 'blunter' : 'sharper'} and the last corner closes.`, change),
+          ? phrase`The last corner closes.`
+          : phrase`Cut every point ${degrees(Math.abs(eachCut))} ${eachCut > 0 ? 'blunter' : 'sharper'} and the last corner closes.`,
     },
     working: {
       steps: [
         {
           finds: 'all cuts together',
-          by: phrase('errors of {cuts} cuts added', { cuts: count(8) }),
+          by: phrase`errors of ${count(8)} cuts added`,
           gives: degrees(sum),
         },
         ...last.working.steps,
         {
           finds: 'change of each cut',
-          by: phrase('{sum} / {cuts}, the other way', { sum: degrees(sum), cuts: count(8) }),
+          by: phrase`${degrees(sum)} / ${count(8)}, the other way`,
           gives: degrees(eachCut),
         },
       ],
-      holds: phrase('Make opposite parts equal first.'),
+      holds: phrase`Make opposite parts equal first.`,
       sources: ['geometry'],
     },
   };

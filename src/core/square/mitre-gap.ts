@@ -34,11 +34,11 @@ export function mitreGap(error: number, joint: number): Outcome<Worked<MitreGap>
       steps: [
         {
           finds: 'opening',
-          by: phrase('{joint} x tangent of {error}', { joint: mm(joint), error: degrees(Math.abs(error)) }),
+          by: phrase`${mm(joint)} x tangent of ${degrees(Math.abs(error))}`,
           gives: mm(gap),
         },
       ],
-      holds: phrase('Corner held square.'),
+      holds: phrase`Corner held square.`,
       sources: ['geometry'],
     },
   };

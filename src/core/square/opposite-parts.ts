@@ -1,5 +1,5 @@
 import { badNumber } from '../answer/bad-number.ts';
-import { type Phrase, phrase } from '../answer/phrase.ts';
+import { type Phrase, phrase, sentences } from '../answer/phrase.ts';
 import type { Outcome } from '../answer/problem.ts';
 import { mm } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
@@ -45,23 +45,18 @@ export function oppositeParts(
     const by = Math.abs(lengths[one] - lengths[other]);
     return by > 2 * precision + 1e-9 ? [{ part: lengths[one] > lengths[other] ? one : other, by }] : [];
   });
-  const text = trims.map(({ part }) => `Trim the ${part} part by {${part}}.`).join(' ');
   return {
     value: {
       trims,
       say:
         trims.length === 0
-          ? phrase('Opposite parts are equal.')
-          : phrase(text, Object.fromEntries(trims.map(({ part, by }) => [part, mm(by)]))),
+          ? phrase`Opposite parts are equal.`
+          : sentences(trims.map(({ part, by }) => phrase`Trim the ${part} part by ${mm(by)}.`)),
     },
     working: {
       steps: pairs.map(([one, other]) => ({
         finds: `${one} and ${other} differ by`,
-        by: phrase('{one} and {other}, read to {precision} each', {
-          one: mm(lengths[one]),
-          other: mm(lengths[other]),
-          precision: mm(precision),
-        }),
+        by: phrase`${mm(lengths[one])} and ${mm(lengths[other])}, read to ${mm(precision)} each`,
         gives: mm(Math.abs(lengths[one] - lengths[other])),
       })),
       sources: ['geometry', 'common-practice'],

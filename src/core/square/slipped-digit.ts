@@ -1,3 +1,4 @@
+import { phrase } from '../answer/phrase.ts';
 import { type Problem, problem } from '../answer/problem.ts';
 import { mm } from '../answer/quantity.ts';
 import { brokenTriangle } from './broken-triangle.ts';
@@ -47,7 +48,7 @@ const manifold = Math.log(5);
  *   explains the readings. With only two to compare nobody can tell which: then it names both
  * @valid pieces meant as rectangles
  * @example slippedDigit({ front: 1800, right: 80, diagonalAC: 1970 })
- *   // => { field: 'right', message: { quantities: { likely: { value: 800 } } } }
+ *   // => { field: 'right', message: { quantities: { 1: { value: 800 } } } }
  * @source assumption: a slip is a factor of 10 or 25.4, and leaves the rest within 5 percent of a rectangle
  */
 export function slippedDigit(readings: Readings): Problem | undefined {
@@ -63,15 +64,14 @@ export function slippedDigit(readings: Readings): Problem | undefined {
   if (!best || best.left >= nearRectangle) return undefined;
   const { name, value, looks, likely } = best;
   const rival = rest.find((other) => other.name !== name && other.left < best.left + asNear);
-  const said = `The ${spokenReadings[name]}, {value},`;
+  const said = phrase`The ${spokenReadings[name]}, ${mm(value)},`;
   return rival
     ? problem(
         name,
-        `${said} and the ${spokenReadings[rival.name]} don't fit: a digit slipped in one. Measure both again.`,
-        { value: mm(value) },
+        phrase`${said} and the ${spokenReadings[rival.name]} don't fit: a digit slipped in one. Measure both again.`,
       )
-    : problem(name, `${said} looks ${looks}: about {likely} would fit. Measure it again.`, {
-        value: mm(value),
-        likely: mm(Math.round(likely * 10) / 10),
-      });
+    : problem(
+        name,
+        phrase`${said} looks ${looks}: about ${mm(Math.round(likely * 10) / 10)} would fit. Measure it again.`,
+      );
 }

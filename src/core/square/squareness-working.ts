@@ -16,9 +16,7 @@ function fitSteps(
   if (closing.spare > 0)
     steps.push({
       finds: 'closing error',
-      by: phrase('left over by the nearest shape through {readings} readings', {
-        readings: count(measuredNames(measured.readings).length),
-      }),
+      by: phrase`left over by the nearest shape through ${count(measuredNames(measured.readings).length)} readings`,
       gives: mm(closing.closing),
     });
   for (const { corner, by, end, angle, value } of [
@@ -28,10 +26,7 @@ function fitSteps(
     if (angle === null || value === null) continue;
     steps.push({
       finds: `slide of ${corner}`,
-      by: phrase(`${by} {end} x cosine of {angle}, along the back edge`, {
-        end: mm(end),
-        angle: degrees(angle),
-      }),
+      by: phrase`${by} ${mm(end)} x cosine of ${degrees(angle)}, along the back edge`,
       gives: mm(value),
     });
   }
@@ -57,17 +52,12 @@ export function squarenessWorking(
   if (found.detectable !== null)
     steps.push({
       finds: 'least lean that shows',
-      by: phrase('a smaller lean hides in readings {precision} off', { precision: mm(usedPrecision(precision)) }),
+      by: phrase`a smaller lean hides in readings ${mm(usedPrecision(precision))} off`,
       gives: mm(found.detectable),
     });
   return {
     steps,
-    holds:
-      stick?.holds ??
-      phrase('Straight edges, the front edge the reference; pieces of {least} to {most}.', {
-        least: mm(50),
-        most: mm(6000),
-      }),
+    holds: stick?.holds ?? phrase`Straight edges, the front edge the reference; pieces of ${mm(50)} to ${mm(6000)}.`,
     sources: ['geometry'],
   };
 }

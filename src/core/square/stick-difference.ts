@@ -24,20 +24,20 @@ export function stickDifference(length: number, width: number, difference: numbe
   const steps = [
     {
       finds: 'diagonal',
-      by: phrase('corner to corner of {length} by {width}', { length: mm(length), width: mm(width) }),
+      by: phrase`corner to corner of ${mm(length)} by ${mm(width)}`,
       gives: mm(diagonal),
     },
-    { finds: 'half the difference', by: phrase('{difference} / 2', { difference: mm(difference) }), gives: mm(half) },
+    { finds: 'half the difference', by: phrase`${mm(difference)} / 2`, gives: mm(half) },
     {
       finds: 'lean, both ends alike',
-      by: phrase('{half} x {diagonal} / {length}', { half: mm(half), diagonal: mm(diagonal), length: mm(length) }),
+      by: phrase`${mm(half)} x ${mm(diagonal)} / ${mm(length)}`,
       gives: mm(alike),
     },
     ...(farEnd === 'square'
       ? [
           {
             finds: 'lean, left end square',
-            by: phrase('{times} x {alike}: the right end has the whole error', { times: factor(2), alike: mm(alike) }),
+            by: phrase`${factor(2)} x ${mm(alike)}: the right end has the whole error`,
             gives: mm(lean),
           },
         ]
@@ -47,7 +47,7 @@ export function stickDifference(length: number, width: number, difference: numbe
     value: lean,
     working: {
       steps,
-      holds: phrase("The diagonals alone can't tell which end leans: it is taken as you said."),
+      holds: phrase`The diagonals alone can't tell which end leans: it is taken as you said.`,
       sources: ['geometry'],
     },
   };

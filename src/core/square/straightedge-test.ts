@@ -24,7 +24,7 @@ export function straightedgeTest(gap: number, length: number): Outcome<Worked> {
     badLength('length', 'The length of the line', length) ??
     badNumber('gap', 'The gap', gap, 'mm', { least: -length / 100, most: length / 100 });
   if (bad) return bad;
-  return oneStep('error of the edge', phrase('{gap} / 2: the flip doubles it', { gap: mm(gap) }), mm(gap / 2), [
+  return oneStep('error of the edge', phrase`${mm(gap)} / 2: the flip doubles it`, mm(gap / 2), [
     'geometry',
     'common-practice',
   ]);

@@ -54,14 +54,14 @@ export function tolerance(
       steps: [
         {
           finds: 'slide allowed',
-          by: phrase('{perMetre} a metre x {end}', { perMetre: mm(perMetre), end: mm(end) }),
+          by: phrase`${mm(perMetre)} a metre x ${mm(end)}`,
           gives: mm(allowed),
         },
         ...(Number.isFinite(hidden)
           ? [
               {
                 finds: 'what the readings hide',
-                by: phrase('least slide shown, and the tool’s error'),
+                by: phrase`least slide shown, and the tool’s error`,
                 gives: mm(hidden),
               },
             ]

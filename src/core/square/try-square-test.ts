@@ -39,21 +39,21 @@ export function trySquareTest(gap: number, length: number): Outcome<Worked<TrySq
       steps: [
         {
           finds: 'error at that length',
-          by: phrase('{gap} / 2: the flip doubles it', { gap: mm(gap) }),
+          by: phrase`${mm(gap)} / 2: the flip doubles it`,
           gives: mm(gap / 2),
         },
         {
           finds: 'error on a metre',
-          by: phrase('{half} / {length} x {metre}', { half: mm(gap / 2), length: mm(length), metre: mm(1000) }),
+          by: phrase`${mm(gap / 2)} / ${mm(length)} x ${mm(1000)}`,
           gives: mm(slope * 1000),
         },
         {
           finds: 'angle inside',
-          by: phrase('{right} and the slope of the error', { right: degrees(90) }),
+          by: phrase`${degrees(90)} and the slope of the error`,
           gives: degrees(inside),
         },
       ],
-      holds: phrase('Test first that the edge is straight.'),
+      holds: phrase`Test first that the edge is straight.`,
       sources: ['geometry', 'common-practice'],
     },
   };

@@ -30,12 +30,7 @@ export function twistBySticks(
   if (bad) return bad;
   return oneStep(
     'twist at its most',
-    phrase('({seen} + {error}) x {width} / {length}', {
-      seen: mm(seen),
-      error: mm(Math.abs(sticks.error)),
-      width: mm(width),
-      length: mm(sticks.length),
-    }),
+    phrase`(${mm(seen)} + ${mm(Math.abs(sticks.error))}) x ${mm(width)} / ${mm(sticks.length)}`,
     mm(((seen + Math.abs(sticks.error)) * width) / sticks.length),
     ['geometry'],
   );

@@ -41,10 +41,7 @@ export function windingSticks(
   if (bad) return bad;
   const over = swapped === null ? gap : (gap + swapped) / 2;
   const wind = (over * width) / length;
-  const by =
-    swapped === null
-      ? phrase('as seen, sticks taken as true')
-      : phrase('mean of {gap} and {swapped}', { gap: mm(gap), swapped: mm(swapped) });
+  const by = swapped === null ? phrase`as seen, sticks taken as true` : phrase`mean of ${mm(gap)} and ${mm(swapped)}`;
   return {
     value: { wind, sticks: swapped === null ? null : (gap - swapped) / 2 },
     working: {
@@ -52,7 +49,7 @@ export function windingSticks(
         { finds: 'wind over the sticks', by, gives: mm(over) },
         {
           finds: 'wind over the board',
-          by: phrase('{over} x {width} / {length}', { over: mm(over), width: mm(width), length: mm(length) }),
+          by: phrase`${mm(over)} x ${mm(width)} / ${mm(length)}`,
           gives: mm(wind),
         },
       ],

@@ -58,6 +58,6 @@ export async function howDry(
 function about(what: string, boards: readonly Board[]): Answer[] {
   const [first] = boards;
   return first
-    ? [{ what: phrase(what), of: andMore(boards.map(({ chalk }) => chalk)), screen: 'stock', id: first.id }]
+    ? [{ what: phrase`${what}`, of: andMore(boards.map(({ chalk }) => chalk)), screen: 'stock', id: first.id }]
     : [];
 }

@@ -68,7 +68,7 @@ export function whatNow({ boardCount, pieces, timers, glueups }: BenchRecords, n
   for (const records of pieces) {
     const { piece, plan, milling, finish } = records;
     const at = (screen: string, what: string, id = piece.id): Answer => ({
-      what: phrase(what),
+      what: phrase`${what}`,
       of: piece.name,
       screen,
       id,
@@ -186,7 +186,7 @@ function ofTimer(timer: Timer, glueups: readonly Glueup[], now: number): { urge:
     {
       urge: hurries ? 'hurry' : ended ? 'due' : 'wait',
       answer: {
-        what: phrase((ended && over) || phase),
+        what: phrase`${(ended && over) || phase}`,
         of: name,
         screen: screenOf[timer.for.kind] ?? 'glue',
         id: timer.for.id,

@@ -17,10 +17,10 @@ export function Compared({ label, totals, now }: Props) {
   const saved = now.volume - totals.volume;
   const { working } = oneStep(
     'difference in wood',
-    phrase('{before} now, {after} then', { before: wood(now.volume), after: wood(totals.volume) }),
+    phrase`${wood(now.volume)} now, ${wood(totals.volume)} then`,
     wood(Math.abs(saved)),
     ['geometry'],
-    phrase('The best plans found.'),
+    phrase`The best plans found.`,
   );
   return (
     <div class="answer">

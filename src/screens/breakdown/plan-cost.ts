@@ -39,9 +39,7 @@ export function planCost(
     priced.push(whole * Math.min(1, taken / rough.length));
   }
   if (priced.length === 0) return undefined;
-  const by = phrase('of {boards} boards, each cost with freight × the share of its length used', {
-    boards: count(priced.length),
-  });
+  const by = phrase`of ${count(priced.length)} boards, each cost with freight × the share of its length used`;
   const value = priced.reduce((sum, cost) => sum + cost, 0);
   return { cost: oneStep('cost of the wood', by, money(value), ['label', 'common-practice']), unpriced };
 }

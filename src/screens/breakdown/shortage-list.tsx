@@ -41,11 +41,7 @@ export function ShortageList({ asked, plan, names }: { asked: BreakdownProblem; 
 }
 
 function purchaseWorking({ length, width, thickness, boardFeet: feet }: Purchase): Working {
-  const by = phrase('{length} × {width} × {thickness}, in board feet of 144 cubic inches', {
-    length: mm(length),
-    width: mm(width),
-    thickness: mm(thickness),
-  });
-  const holds = phrase('Flat, straight, clear boards of the rack’s usual width. Real ones vary: buy some more.');
+  const by = phrase`${mm(length)} × ${mm(width)} × ${mm(thickness)}, in board feet of 144 cubic inches`;
+  const holds = phrase`Flat, straight, clear boards of the rack’s usual width. Real ones vary: buy some more.`;
   return oneStep('board feet to buy', by, boardFeet(feet), ['geometry', 'nist-sp811'], holds).working;
 }

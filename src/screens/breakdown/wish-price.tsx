@@ -36,15 +36,12 @@ export function WishPrice({ planned: { wishes, volume, costs }, wish, of }: Prop
   if (cost.short > 0) return <p class="trouble">It leaves {howMany(cost.short, 'piece')} short.</p>;
   // Below two cubic centimetres nothing is lost that a saw could save.
   if (cost.volume < 2e-6) return <p class="soft small">It costs no wood.</p>;
-  const by = phrase('with it {with} − best plan found without it {without}', {
-    with: wood(volume),
-    without: wood(volume - cost.volume),
-  });
+  const by = phrase`with it ${wood(volume)} − best plan found without it ${wood(volume - cost.volume)}`;
   return (
     <div class="small">
       It costs <Amount of={wood(cost.volume)} />.
       <ShowWorking
-        of={oneStep('wood for this wish', by, wood(cost.volume), ['geometry'], phrase('Each wish by itself.')).working}
+        of={oneStep('wood for this wish', by, wood(cost.volume), ['geometry'], phrase`Each wish by itself.`).working}
       />
     </div>
   );

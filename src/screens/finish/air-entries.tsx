@@ -34,16 +34,7 @@ export function AirEntries({ form, read, field }: FormProps) {
       <Fold label="How the wait is worked out">
         <p>
           <Say
-            phrase={phrase(
-              'Times {factor}: doubled for each {step} degrees below {warm}; longer above {dry} humidity, doubled at {damp}. Never shorter than the can says. An assumption of this app.',
-              {
-                factor: factor(airFactor),
-                step: factor(fromCelsius(10) - fromCelsius(0)),
-                warm: celsius(20),
-                dry: percent(50),
-                damp: percent(85),
-              },
-            )}
+            phrase={phrase`Times ${factor(airFactor)}: doubled for each ${factor(fromCelsius(10) - fromCelsius(0))} degrees below ${celsius(20)}; longer above ${percent(50)} humidity, doubled at ${percent(85)}. Never shorter than the can says. An assumption of this app.`}
           />
         </p>
       </Fold>

@@ -1,6 +1,7 @@
 import type { Phrase } from '../../core/answer/phrase.ts';
 import { isProblem } from '../../core/answer/problem.ts';
 import type { Worked } from '../../core/answer/worked.ts';
+import { cornersToMove } from '../../core/square/corners-to-move.ts';
 import { type ClampCorrection, correctionClamps } from '../../core/square/correction-clamps.ts';
 import { type CutCorrection, correctionCut, type GuideMove, type PanelEnd } from '../../core/square/correction-cut.ts';
 import type { Squareness } from '../../core/square/squareness.ts';
@@ -22,10 +23,9 @@ export type Correction =
   | { readonly kind: 'cuts'; readonly ends: readonly EndCorrection[] }
   | { readonly kind: 'squeeze'; readonly clamps: Worked<ClampCorrection> };
 
-/** The quantities by which a squareness tells of each end. */
-const named = { right: 'c', left: 'd' } as const;
+const endAt = { C: 'right', D: 'left' } as const;
 
-/** What to do about it, by what stands before the maker. The core's own words decide which ends are out. */
+/** What to do about it, by what stands before the maker. */
 export function correctionOf(found: Squareness, situation: Situation, springBack: number): Correction {
   const { shape, closing, say, fitted } = found;
   if (shape === 'undetermined' || shape === 'square' || !closing.consistent) return { kind: 'say', say };
@@ -33,8 +33,8 @@ export function correctionOf(found: Squareness, situation: Situation, springBack
     const clamps = correctionClamps(fitted, shape, springBack);
     return isProblem(clamps) ? { kind: 'say', say: clamps.message } : { kind: 'squeeze', clamps };
   }
-  const ends = (['right', 'left'] as const).flatMap((end) => {
-    if (!(named[end] in say.quantities)) return [];
+  const ends = cornersToMove(found).flatMap((corner) => {
+    const end = endAt[corner];
     const cut = correctionCut(fitted, end, situation === 'sawn' ? 'sawn' : 'line');
     return cut.value.move ? [{ end, move: cut.value.move, cut }] : [];
   });

@@ -9,11 +9,9 @@ import { setTools, withReference } from './tool-error.ts';
 function errorOf({ kind, error, length }: Reference) {
   const size = Math.abs(error);
   if (kind === undefined || kind === 'square')
-    return phrase(error < 0 ? 'inside {by} under square' : 'inside {by} over square', { by: degrees(size) });
+    return phrase`inside ${degrees(size)} ${error < 0 ? 'under' : 'over'} square`;
   const word = kind === 'sticks' ? 'apart' : error < 0 ? 'hollow' : 'crowned';
-  return length
-    ? phrase(`{by} ${word} over {length}`, { by: mm(size), length: mm(length) })
-    : phrase(`{by} ${word}`, { by: mm(size) });
+  return length ? phrase`${mm(size)} ${word} over ${mm(length)}` : phrase`${mm(size)} ${word}`;
 }
 
 /** The tools that were tested, each with its own error. */

@@ -42,8 +42,8 @@ function trySquare(gap: number, length: number): Outcome<ToolTest> {
   if (isProblem(test)) return test;
   const { inside } = test.value;
   return {
-    large: gap === 0 ? phrase('The lines are one: true') : phrase('{inside} inside', { inside: degrees(inside) }),
-    say: phrase('Out by {by} over {length}.', { by: mm(Math.abs(gap) / 2), length: mm(length) }),
+    large: gap === 0 ? phrase`The lines are one: true` : phrase`${degrees(inside)} inside`,
+    say: phrase`Out by ${mm(Math.abs(gap) / 2)} over ${mm(length)}.`,
     working: test.working,
     own: { error: inside - 90 },
   };
@@ -52,10 +52,12 @@ function trySquare(gap: number, length: number): Outcome<ToolTest> {
 function straightedge(gap: number, length: number): Outcome<ToolTest> {
   const test = straightedgeTest(gap, length);
   if (isProblem(test)) return test;
-  const bow = { by: mm(Math.abs(test.value)) };
   return {
-    large: gap === 0 ? phrase('The lines are one: straight') : phrase(`{by} ${gap > 0 ? 'crowned' : 'hollow'}`, bow),
-    say: phrase('In the middle, over {length}.', { length: mm(length) }),
+    large:
+      gap === 0
+        ? phrase`The lines are one: straight`
+        : phrase`${mm(Math.abs(test.value))} ${gap > 0 ? 'crowned' : 'hollow'}`,
+    say: phrase`In the middle, over ${mm(length)}.`,
     working: test.working,
     own: { error: test.value, length },
   };
@@ -68,14 +70,11 @@ function sticks({ gap, length, width = 0, swapped, known }: ToolSeen): Outcome<T
   if (isProblem(test)) return test;
   const { wind, sticks: error } = test.value;
   return {
-    large: phrase('{wind} of wind in the board', { wind: mm(Math.abs(wind)) }),
+    large: phrase`${mm(Math.abs(wind))} of wind in the board`,
     say:
       error === null
-        ? phrase('Sticks taken as true. Swap them and sight again to find their error.')
-        : phrase("The sticks' own error, {by} over {length}, is taken out.", {
-            by: mm(Math.abs(error)),
-            length: mm(length),
-          }),
+        ? phrase`Sticks taken as true. Swap them and sight again to find their error.`
+        : phrase`The sticks' own error, ${mm(Math.abs(error))} over ${mm(length)}, is taken out.`,
     working: test.working,
     own: swapped === undefined || error === null ? null : { error, length },
   };

@@ -112,7 +112,7 @@ function WoodCard({ wood, onChange }: { wood: OwnWood; onChange(): void }) {
       <h2>{wood.name}</h2>
       {!isProblem(moved) && (
         <Answer
-          label={<Say phrase={phrase(`Swells from 8% to 12%, ${cut}-sawn, {width} wide, by`, { width: mm(width) })} />}
+          label={<Say phrase={phrase`Swells from 8% to 12%, ${cut}-sawn, ${mm(width)} wide, by`} />}
           of={mm(moved.value.change)}
           working={moved.working}
         >

@@ -6,15 +6,15 @@ import { sayPhrase } from '../../../src/core/answer/say-phrase.ts';
 const inches = { unit: 'in', nearest: 16 } as const;
 
 it('puts the quantities of a phrase in the maker’s units', () => {
-  const said = phrase('Rip {count} strips to {width}.', { width: mm(146.05), count: count(3) });
+  const said = phrase`Rip ${count(3)} strips to ${mm(146.05)}.`;
   expect(sayPhrase(said, inches)).toBe('Rip 3 strips to 5 3/4 in.');
   expect(sayPhrase(said, { ...inches, unit: 'mm' })).toBe('Rip 3 strips to 146.1 mm.');
 });
 
 it('leaves a placeholder without a quantity as it stands', () => {
-  expect(sayPhrase(phrase('Rip to {width}.'), inches)).toBe('Rip to {width}.');
+  expect(sayPhrase({ text: 'Rip to {width}.', quantities: {} }, inches)).toBe('Rip to {width}.');
 });
 
 it('leaves a name in braces that every object knows', () => {
-  expect(sayPhrase(phrase('Board {constructor}.'), inches)).toBe('Board {constructor}.');
+  expect(sayPhrase({ text: 'Board {constructor}.', quantities: {} }, inches)).toBe('Board {constructor}.');
 });

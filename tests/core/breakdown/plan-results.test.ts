@@ -81,10 +81,10 @@ describe('boardCuts', () => {
       [2063, 2063],
     ]);
     // Nothing is left beside the second strip: 103.5 + 3 + 103.5 are the board's 210.
-    const one = [['Rip one strip with the fence at {fence}; what is left is the last strip.', 103.5]];
+    const one = [['Rip one strip with the fence at {0}; what is left is the last strip.', 103.5]];
     expect(blanks.map(({ rips }) => rips.map(said))).toEqual([one, one]);
     expect(leftover).toBe(2450 - 2066);
-    const two = [['Rip 2 strips with the fence at {fence}.', 80]];
+    const two = [['Rip 2 strips with the fence at {0}.', 80]];
     expect(boardCuts(smallProblem, byHand, 'B2').blanks.map(({ rips }) => rips.map(said))).toEqual([two, two]);
   });
 
@@ -92,7 +92,7 @@ describe('boardCuts', () => {
     const plan = { blanks: [{ board: 'B3', start: 1420, length: 1030, strips: [lid(150)] }], short: [] };
     const { crosscuts, blanks, leftover } = boardCuts(smallProblem, plan, 'B3');
     expect(crosscuts.map(({ at }) => at)).toEqual([1417]);
-    expect(blanks[0]?.rips.map(said)).toEqual([['Rip one strip with the fence at {fence}.', 150]]);
+    expect(blanks[0]?.rips.map(said)).toEqual([['Rip one strip with the fence at {0}.', 150]]);
     expect(leftover).toBe(0);
     expect(boardCuts(smallProblem, plan, 'X')).toEqual({ crosscuts: [], blanks: [], leftover: 0 });
   });

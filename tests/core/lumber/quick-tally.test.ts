@@ -32,5 +32,5 @@ test('exact halves go up and down in turn', () => {
 test('a board without a size is left out, and not counted', () => {
   const { boardFeet } = quickTally([board(4, Number.NaN, 8), board(8, 6.25, 8)]);
   expect(boardFeet.value).toBe(8);
-  expect(boardFeet.working.steps[0]?.by.quantities.boards?.value).toBe(1);
+  expect(boardFeet.working.steps[0]?.by.quantities[0]?.value).toBe(1);
 });

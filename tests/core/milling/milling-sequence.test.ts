@@ -333,7 +333,7 @@ describe('what is told before the first cut', () => {
         blanks: [blank('B1', 0, 950, [88, 'lid'], [88, 'lid'])],
       }),
     );
-    expect(first?.todo.quantities.width?.value).toBeCloseTo(169.6, 9);
+    expect(first?.todo.quantities[0]?.value).toBeCloseTo(169.6, 9);
     expect(first?.pieces[0]?.label).toBe('lid');
   });
 });

@@ -45,7 +45,7 @@ describe('what was measured', () => {
   it('thinner than the part: every later thickness follows', () => {
     const { steps: now, notes } = measuredAs(reading('thickness', 1, 18.2, { accepted: true }));
     expect(at('level panel', now).target?.value).toBe(18.2);
-    expect(at('level panel', now).title.quantities.value?.value).toBe(18.2);
+    expect(at('level panel', now).title.quantities[0]?.value).toBe(18.2);
     expect(at('flush seams', now).pieces[0]?.target).toBe(18.2);
     expect(notes.length).toBeGreaterThan(1);
   });

@@ -98,7 +98,7 @@ const joints: readonly Case[] = [
     advice: 'glue',
     // 150 x 0.00126 x 3
     worst: 0.567,
-    because: 'only {worst} apart',
+    because: 'only {0} apart',
   },
   {
     joint: 'a half lap of two narrow rails',
@@ -109,7 +109,7 @@ const joints: readonly Case[] = [
     advice: 'glue',
     // 60 x 0.00248 x 3
     worst: 0.4464,
-    because: 'only {worst} apart',
+    because: 'only {0} apart',
   },
   {
     joint: 'two wide faces that cross',

@@ -35,7 +35,7 @@ it('says which reading slipped by a digit or was read in inches', () => {
       (name, by, length, width, off) => {
         const true6 = read(rectangleOf(length, width), off, 0.5);
         const slipped = { ...true6, [name]: (true6[name] ?? 0) * by };
-        expect(slippedDigit(slipped)?.message.text).toContain('about {likely} would fit');
+        expect(slippedDigit(slipped)?.message.text).toContain('about {1} would fit');
         expect(check(slipped)).toMatchObject({ kind: 'problem', field: name });
       },
     ),
@@ -52,7 +52,7 @@ it('does not guess between two', () => {
 
 it.each([
   ['too long', { front: 1800, right: 800, diagonalAC: 2600 }, 'diagonalAC', 'longer than both together'],
-  ['too short', { front: 1800, left: 800, diagonalBD: 1000 }, 'diagonalBD', 'diagonal {d}, too short'],
+  ['too short', { front: 1800, left: 800, diagonalBD: 1000 }, 'diagonalBD', 'diagonal {2}, too short'],
   // Six readings: the one without which the rest fit.
   ['an end too long', { ...all, right: 4000 }, 'right', 'Measure the right end again'],
   ['a diagonal too long', { ...all, diagonalBD: 2700 }, 'diagonalBD', 'Measure the diagonal B to D again'],

@@ -77,8 +77,8 @@ const leaning: Quadrilateral = { ...rectangleOf(1800, 800), C: { x: 1802, y: 800
 it('says which end of the guide, which way and how far', () => {
   const { value } = correctionCut(leaning, 'right', 'line');
   expect(value.move).toEqual({ corner: 'C', other: 'D', towards: true, distance: 2 });
-  expect(value.sayShared?.text).toBe('Or share it: C {back} towards D, B {front} away from A.');
-  expect(value.sayShared?.quantities).toMatchObject({ back: { value: 1 }, front: { value: 1 } });
+  expect(value.sayShared?.text).toBe('Or share it: C {0} towards D, B {1} away from A.');
+  expect(value.sayShared?.quantities).toMatchObject({ 0: { value: 1 }, 1: { value: 1 } });
   expect(value.lost).toBe(2);
 });
 

@@ -73,7 +73,7 @@ it('adds eight cuts up to the last corner, and the shared correction closes it',
   expect(found.sum).toBeCloseTo(-0.8, 12);
   expect(found.last.gap).toBeCloseTo(1.117, 3);
   expect(found.last.opens).toBe('inside');
-  expect(found.say.text).toBe('Cut every point {each} blunter and the last corner closes.');
+  expect(found.say.text).toBe('Cut every point {0} blunter and the last corner closes.');
   expect(found.lastCorner).toBeCloseTo(0.4, 12);
   fc.assert(
     fc.property(fc.array(fc.double({ min: -1, max: 1, noNaN: true }), { minLength: 8, maxLength: 8 }), (errors) => {
@@ -99,7 +99,7 @@ it('looks at opposite parts first', () => {
   const lengths = { front: 401.5, back: 400, right: 300, left: 300.8 };
   expect(answer(oppositeParts(lengths, 0.5))).toMatchObject({
     trims: [{ part: 'front', by: 1.5 }],
-    say: { text: 'Trim the front part by {front}.', quantities: { front: { value: 1.5, unit: 'mm' } } },
+    say: { text: 'Trim the front part by {0}.', quantities: { 0: { value: 1.5, unit: 'mm' } } },
   });
   expect(answer(oppositeParts(lengths, 0.2)).trims.map(({ part }) => part)).toEqual(['front', 'left']);
   expect(answer(oppositeParts(lengths, 1)).say.text).toBe('Opposite parts are equal.');

@@ -73,7 +73,7 @@ test('a slot longer than the part is wide is refused, with both lengths', () => 
   const short = { ...read('cleat'), contact: { length: 60, breadth: 40 } };
   const found = jointSlots(short, { count: 1, inset: 5, shank: 12, head: 60, fixed: 0, margin: 1 });
   expect(isProblem(found) && found.field).toBe('length');
-  expect(isProblem(found) && found.message.quantities).toMatchObject({ opening: { value: 61 }, width: { value: 60 } });
+  expect(isProblem(found) && found.message.quantities).toMatchObject({ 0: { value: 61 }, 1: { value: 60 } });
 });
 
 test('screws lie evenly and symmetrically along the seam', () => {

@@ -45,9 +45,9 @@ describe('winding sticks', () => {
     });
     const alone = toolTest({ kind: 'sticks', ...board, gap: 3 });
     // By hand: (3 + 2) / 2 x 200 / 600 = 0.833; the sticks taken as true, 3 x 200 / 600 = 1.
-    expect(known).toMatchObject({ large: { quantities: { wind: { value: expect.closeTo(5 / 6, 9) } } }, own: null });
-    expect(both).toMatchObject({ large: { quantities: { wind: { value: expect.closeTo(5 / 6, 9) } } } });
-    expect(alone).toMatchObject({ large: { quantities: { wind: { value: expect.closeTo(1, 9) } } }, own: null });
+    expect(known).toMatchObject({ large: { quantities: { 0: { value: expect.closeTo(5 / 6, 9) } } }, own: null });
+    expect(both).toMatchObject({ large: { quantities: { 0: { value: expect.closeTo(5 / 6, 9) } } } });
+    expect(alone).toMatchObject({ large: { quantities: { 0: { value: expect.closeTo(1, 9) } } }, own: null });
   });
 });
 
