@@ -2,6 +2,7 @@ import { percent, wood } from '../../core/answer/quantity.ts';
 import { planTotals } from '../../core/breakdown/plan-totals.ts';
 import type { Plan } from '../../store/records/plan.ts';
 import { Amount } from '../../ui/amount.tsx';
+import { Card } from '../../ui/card.tsx';
 import { howMany } from '../../ui/how-many.ts';
 import { solvedProblem } from './solved-problem.ts';
 import { removePlan } from './store-plan.ts';
@@ -16,8 +17,7 @@ interface Props {
 export function KeptPlans({ kept, chosen, onChoose }: Props) {
   const newest = [...kept].sort((a, b) => b.created - a.created);
   return (
-    <section class="card" aria-label="Plans kept">
-      <h2>Plans kept</h2>
+    <Card title="Plans kept">
       <ul class="rows">
         {newest.map((plan) => {
           const totals = planTotals(solvedProblem(plan), plan);
@@ -60,6 +60,6 @@ export function KeptPlans({ kept, chosen, onChoose }: Props) {
           );
         })}
       </ul>
-    </section>
+    </Card>
   );
 }

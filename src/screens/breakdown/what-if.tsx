@@ -7,6 +7,7 @@ import type { BreakdownPlan, BreakdownProblem } from '../../core/breakdown/probl
 import { parseLength } from '../../core/length/parse-length.ts';
 import type { Plan } from '../../store/records/plan.ts';
 import { Button } from '../../ui/button.tsx';
+import { Card } from '../../ui/card.tsx';
 import { Choice, optionsOf, Pick } from '../../ui/fields.tsx';
 import { Length } from '../../ui/length.tsx';
 import { LengthField } from '../../ui/pad/length-field.tsx';
@@ -58,8 +59,7 @@ export function WhatIfCard({ asked, plan, names }: Props) {
     planner.plan(other, (found) => setAnswer({ asked: other, plan: found }), { startFrom: plan });
   };
   return (
-    <section class="card" aria-label="What if">
-      <h2>What if</h2>
+    <Card title="What if">
       <Choice<WhatIf> label="What changes" value={what} options={questions} onInput={(next) => edit({ what: next })} />
       {what !== 'jointer' && (
         <Pick
@@ -90,6 +90,6 @@ export function WhatIfCard({ asked, plan, names }: Props) {
           <Compared label="Then" totals={planTotals(answer.asked, answer.plan)} now={planTotals(asked, plan)} />
         )}
       </div>
-    </section>
+    </Card>
   );
 }

@@ -1,4 +1,5 @@
 import type { BreakdownProblem, Wishes } from '../../core/breakdown/problem-types.ts';
+import { Card } from '../../ui/card.tsx';
 import { optionsOf, Pick, Tick } from '../../ui/fields.tsx';
 import { BoardWishes } from './board-wishes.tsx';
 import type { Names } from './names.ts';
@@ -24,8 +25,7 @@ export function WishList({ asked, wishes, names, planned, onChange }: Props) {
   const { together = [] } = wishes;
   const price: Price = (wish, of) => planned && <WishPrice {...{ planned, wish, of }} />;
   return (
-    <section class="card" aria-label="Wishes">
-      <h2>Wishes</h2>
+    <Card title="Wishes">
       {yesOrNo.map(({ value: wish, label }) => (
         <>
           <Tick
@@ -59,6 +59,6 @@ export function WishList({ asked, wishes, names, planned, onChange }: Props) {
           );
         })}
       <BoardWishes {...{ asked, wishes, names, plainOf: planned?.plainOf, price, onChange }} />
-    </section>
+    </Card>
   );
 }

@@ -7,6 +7,7 @@ import { deliveries } from '../../store/deliveries.ts';
 import type { Board } from '../../store/records/board.ts';
 import type { Plan } from '../../store/records/plan.ts';
 import { Amount } from '../../ui/amount.tsx';
+import { Card } from '../../ui/card.tsx';
 import { howMany } from '../../ui/how-many.ts';
 import { ShowWorking } from '../../ui/show-working.tsx';
 import { planCost } from './plan-cost.ts';
@@ -40,8 +41,7 @@ export function WoodView({ asked, plan, rack }: Props) {
         <p>of the wood cut ends up in the parts.</p>
         <ShowWorking of={totals.yield.working} />
       </div>
-      <section class="card" aria-label="Where the wood goes">
-        <h2>Where the wood goes</h2>
+      <Card title="Where the wood goes">
         <p class="soft">
           {howMany(totals.boards, 'board')} started, <Amount of={m2(started)} /> of face;{' '}
           {howMany(totals.strips, 'strip')}.
@@ -60,7 +60,7 @@ export function WoodView({ asked, plan, rack }: Props) {
           ))}
         </dl>
         <p class="soft small">By area of the face; percent of the boards started.</p>
-      </section>
+      </Card>
       <Cost {...{ asked, plan, rack }} />
     </>
   );

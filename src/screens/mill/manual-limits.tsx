@@ -4,6 +4,7 @@ import { ownLimits } from '../../core/milling/own-limits.ts';
 import type { ManualLimit, Shop } from '../../store/records/shop.ts';
 import { changeShop } from '../../store/shop.ts';
 import { machineLimits } from '../../tables/machine-limits.ts';
+import { Card } from '../../ui/card.tsx';
 import { Fold } from '../../ui/fold.tsx';
 import { Length } from '../../ui/length.tsx';
 import { OptionalLength } from '../../ui/settled.tsx';
@@ -39,8 +40,7 @@ export function ManualLimits({ shop }: { shop: Shop }) {
     <Fold label="Limits of your machines">
       <p class="soft">Empty: the usual figure. What the manual says wins.</p>
       {owned.map((machine) => (
-        <section class="card" aria-label={machineNames[machine]} key={machine}>
-          <h2>{machineNames[machine]}</h2>
+        <Card title={machineNames[machine]} key={machine}>
           <div class="fields">
             {manualFigures.map(({ own, usual }) => {
               const { mm, source } = machineLimits[machine][usual];
@@ -62,7 +62,7 @@ export function ManualLimits({ shop }: { shop: Shop }) {
               );
             })}
           </div>
-        </section>
+        </Card>
       ))}
     </Fold>
   );

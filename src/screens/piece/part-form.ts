@@ -1,8 +1,10 @@
+import { checked } from '../../core/answer/checked.ts';
 import { parseNumber } from '../../core/answer/parse-number.ts';
-import { isProblem, type Outcome, type Problem, problem } from '../../core/answer/problem.ts';
+import { type Outcome, type Problem, problem } from '../../core/answer/problem.ts';
 import { parseLength } from '../../core/length/parse-length.ts';
 import { badPartName, badPartSize, type PartSize } from '../../core/lumber/check-part.ts';
 import type { Cut, Part } from '../../store/records/piece.ts';
+import { formReader } from '../../ui/form-reader.ts';
 
 /** A part as it is typed; kept through a killed tab. A change of shape takes a new draft key. */
 export interface PartForm {
@@ -39,21 +41,20 @@ export interface ReadPart {
   /** The part, when nothing is wrong with it. */
   readonly part: Omit<Part, 'id'> | undefined;
   /** What is wrong, by field, in the order of entry. */
-  readonly problems: ReadonlyMap<PartField, Problem>;
+  readonly problems: ReadonlyMap<string, Problem>;
 }
 
 /** Reads and checks what was typed; `unit` is what a bare number means. */
 export function readPartForm(form: PartForm, unit: 'in' | 'mm'): ReadPart {
-  const problems = new Map<PartField, Problem>();
-  const note = (field: PartField, found: Problem | undefined) => found && problems.set(field, found);
-  const size = (field: PartSize, read: (text: string) => Outcome<number>): number => {
-    const value = read(form[field]);
-    note(field, isProblem(value) ? value : badPartSize(field, value));
-    return isProblem(value) ? 0 : value;
-  };
+  const { problems, read } = formReader();
+  const size = (field: PartSize, parse: (text: string) => Outcome<number>): number =>
+    read(
+      field,
+      checked(parse(form[field]), (value) => badPartSize(field, value)),
+    ) ?? 0;
   const length = (text: string) => parseLength(text, unit);
-  note('species', form.species === '' ? problem('species', 'Choose the wood.') : undefined);
-  note('name', badPartName(form.name));
+  read('species', form.species === '' ? problem('species', 'Choose the wood.') : undefined);
+  read('name', badPartName(form.name));
   const sizes = {
     quantity: size('quantity', parseNumber),
     length: size('length', length),

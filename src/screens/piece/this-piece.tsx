@@ -5,6 +5,7 @@ import type { Piece } from '../../store/records/piece.ts';
 import { withOptional } from '../../store/records/with-optional.ts';
 import { removePiece } from '../../store/remove-piece.ts';
 import { Button } from '../../ui/button.tsx';
+import { Card } from '../../ui/card.tsx';
 import { day } from '../../ui/day.ts';
 import { SettledText } from './settled-text.tsx';
 
@@ -22,8 +23,7 @@ export function ThisPiece({ piece }: { piece: Piece }) {
       (undo) => undo(),
     );
   return (
-    <section class="card" aria-label="This piece">
-      <h2>This piece</h2>
+    <Card title="This piece">
       <SettledText
         label="Name of the piece"
         value={piece.name}
@@ -39,6 +39,6 @@ export function ThisPiece({ piece }: { piece: Piece }) {
         </a>
         <Button onClick={remove}>Delete the piece</Button>
       </div>
-    </section>
+    </Card>
   );
 }
