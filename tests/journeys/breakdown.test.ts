@@ -125,7 +125,7 @@ describe('which board gives which panel', () => {
     // No straightedge has lain on the boards: each says what was assumed of it.
     expect(
       await page()
-        .getByText(/assumed$/)
+        .getByText(/^Assumed: cup/)
         .count(),
     ).toBe(await boardCards().count());
     await show('Panels');

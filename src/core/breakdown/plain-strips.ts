@@ -1,5 +1,4 @@
 import type { BreakdownPlan, BreakdownProblem } from './problem-types.ts';
-import { plainRule } from './supply-rule.ts';
 
 /**
  * How many strips of a part that is wished to show come from boards without a good face: those with one don't reach.
@@ -20,15 +19,9 @@ import { plainRule } from './supply-rule.ts';
  * ) // => 1
  * @source count
  */
-export function plainStrips(asked: BreakdownProblem, plan: BreakdownPlan, part: string): number {
-  const tooPlain = plainRule(asked);
-  const partAt = asked.parts.findIndex(({ id }) => id === part);
-  return plan.blanks
-    .filter(({ board }) =>
-      tooPlain(
-        partAt,
-        asked.boards.findIndex(({ id }) => id === board),
-      ),
-    )
-    .flatMap(({ strips }) => strips.filter((strip) => strip.part === part)).length;
+export function plainStrips({ boards, wishes }: BreakdownProblem, plan: BreakdownPlan, part: string): number {
+  if (!wishes?.show?.includes(part)) return 0;
+  const good = new Set(boards.flatMap(({ id, goodFace }) => (goodFace ? id : [])));
+  const plain = plan.blanks.filter(({ board }) => !good.has(board));
+  return plain.flatMap(({ strips }) => strips.filter((strip) => strip.part === part)).length;
 }

@@ -4,7 +4,6 @@ import { m2, percent } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
 import { clearOf, clearStretches } from './clear-stretches.ts';
 import { consumed, consumedWood } from './consumed.ts';
-import { unitCover } from './plan-validity.ts';
 import type { Blank, BreakdownPlan, BreakdownProblem, RoughBoard } from './problem-types.ts';
 
 /** Where the wood goes, m2. Everything together is the area of the boards that are started. */
@@ -52,26 +51,28 @@ export interface PlanTotals {
 export function planTotals(asked: BreakdownProblem, plan: BreakdownPlan): PlanTotals {
   const started = asked.boards.filter((board) => plan.blanks.some((blank) => blank.board === board.id));
   const losses = plan.blanks.map((blank) => blankLosses(asked, blank));
-  const cover = unitCover(asked, plan);
-  const finished = sum(cover, ({ part, missingWidth }) => part.length * (part.width - missingWidth)) / perSquareMetre;
+  const lost = (to: keyof (typeof losses)[number]) => sum(losses, (loss) => loss[to]);
+  const wanted = sum(asked.parts, ({ quantity, length, width }) => quantity * length * width);
+  const lacking = sum(plan.short, ({ part, missingWidth }) => lengthOf(asked, part) * missingWidth);
+  const parts = (wanted - lacking) / perSquareMetre;
   const used = consumed(asked, plan);
   const wood = {
-    parts: finished,
-    kerf: sum(losses, (loss) => loss.kerf),
-    edges: sum(losses, (loss) => loss.edges),
-    ends: sum(losses, (loss) => loss.ends),
+    parts,
+    kerf: lost('kerf'),
+    edges: lost('edges'),
+    ends: lost('ends'),
     defects: sum(started, unclearArea),
     // Panels are glued up a little wider than they must be.
-    offcuts: sum(losses, (loss) => loss.offcut + loss.jointed) - finished,
+    offcuts: lost('offcut') + lost('jointed') - parts,
   };
   const gone = sum(Object.values(wood), (area) => area);
-  const leftovers = sum(started, (board) => board.width * board.length) / perSquareMetre - gone;
+  const leftovers = sum(started, ({ width, length }) => width * length) / perSquareMetre - gone;
   return {
     consumed: used,
     volume: consumedWood(asked, plan),
-    yield: yieldOf(finished, used),
+    yield: yieldOf(parts, used),
     wood: { ...wood, leftovers },
-    strips: plan.blanks.reduce((total, blank) => total + blank.strips.length, 0),
+    strips: sum(plan.blanks, ({ strips }) => strips.length),
     boards: started.length,
     short: plan.short.length,
   };
@@ -82,35 +83,31 @@ const sum = <T>(items: readonly T[], value: (item: T) => number): number =>
 
 const perSquareMetre = 1e6;
 
+const lengthOf = ({ parts }: BreakdownProblem, part: string, otherwise = 0): number =>
+  parts.find(({ id }) => id === part)?.length ?? otherwise;
+
 /** What becomes of one blank, m2; `jointed` is the area of its strips once they are jointed and cut to length. */
-function blankLosses({ shop, boards, parts }: BreakdownProblem, blank: Blank) {
-  const board = boards.find(({ id }) => id === blank.board);
-  const clear = board && clearOf(board, blank);
+function blankLosses(asked: BreakdownProblem, { board: id, start, length, strips }: Blank) {
+  const { ripKerf, crosscutKerf, edgeAllowance } = asked.shop;
+  const board = asked.boards.find((one) => one.id === id);
   const width = board?.width ?? 0;
-  const clearWidth = clear?.width ?? width;
-  const crosscut = Math.min(shop.crosscutKerf, (board?.length ?? 0) - blank.start - blank.length);
-  const ripped = sum(blank.strips, (strip) => strip.width);
-  const between = shop.ripKerf * Math.max(0, blank.strips.length - 1);
-  const beside = Math.max(0, clearWidth - ripped - between);
-  const lastRip = Math.min(shop.ripKerf, beside);
-  const finished = blank.strips.map((strip) => {
-    const length = parts.find(({ id }) => id === strip.part)?.length ?? blank.length;
-    return { length, width: strip.width };
-  });
+  const clear = board && clearOf(board, { start });
+  const between = ripKerf * Math.max(0, strips.length - 1);
+  const beside = Math.max(0, (clear?.width ?? width) - sum(strips, (strip) => strip.width) - between);
+  const lastRip = Math.min(ripKerf, beside);
+  const crosscut = Math.min(crosscutKerf, (board?.length ?? 0) - start - length);
+  const finished = strips.map((strip) => ({ length: lengthOf(asked, strip.part, length), width: strip.width }));
   return {
-    kerf: (width * crosscut + (between + lastRip) * blank.length) / perSquareMetre,
-    edges: sum(finished, ({ length }) => shop.edgeAllowance * length) / perSquareMetre,
-    ends: sum(finished, (strip) => strip.width * (blank.length - strip.length)) / perSquareMetre,
-    jointed: sum(finished, (strip) => (strip.width - shop.edgeAllowance) * strip.length) / perSquareMetre,
-    offcut: ((beside - lastRip) * blank.length) / perSquareMetre,
+    kerf: (width * crosscut + (between + lastRip) * length) / perSquareMetre,
+    edges: sum(finished, (strip) => edgeAllowance * strip.length) / perSquareMetre,
+    ends: sum(finished, (strip) => strip.width * (length - strip.length)) / perSquareMetre,
+    jointed: sum(finished, (strip) => (strip.width - edgeAllowance) * strip.length) / perSquareMetre,
+    offcut: ((beside - lastRip) * length) / perSquareMetre,
   };
 }
 
-function unclearArea(board: RoughBoard): number {
-  return (
-    (board.width * board.length - sum(clearStretches(board), ({ length, width }) => length * width)) / perSquareMetre
-  );
-}
+const unclearArea = (board: RoughBoard): number =>
+  (board.width * board.length - sum(clearStretches(board), ({ length, width }) => length * width)) / perSquareMetre;
 
 /** How the wood of a plan is counted. */
 export const byFace = phrase`By area of the face, without what goes back to the rack.`;

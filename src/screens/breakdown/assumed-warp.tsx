@@ -7,27 +7,17 @@ import { ShowWorking } from '../../ui/show-working.tsx';
 
 /** Says what was assumed of a board that no straightedge has lain on. */
 export function AssumedWarp({ board, planned }: { board: Board; planned: RoughBoard }) {
-  const { cup, bow } = board.warp ?? {};
-  if (cup !== undefined && bow !== undefined) return null;
+  const unknown = (['cup', 'bow'] as const).filter((kind) => board.warp?.[kind] === undefined);
+  if (unknown.length === 0) return null;
   const assumed = assumedWarp(planned.width, planned.length);
   return (
     <details class="working">
       <summary>
-        {cup === undefined && (
-          <>
-            Cup <Length mm={assumed.cup.value} />
-          </>
-        )}
-        {cup === undefined && bow === undefined && ', '}
-        {bow === undefined && (
-          <>
-            {cup === undefined ? 'bow' : 'Bow'} <Length mm={assumed.bow.value} />
-          </>
-        )}{' '}
-        assumed
+        Assumed: {unknown.map((kind, at) => [at > 0 && ', ', `${kind} `, <Length mm={assumed[kind].value} />])}
       </summary>
-      {cup === undefined && <ShowWorking of={assumed.cup.working} label="Cup" />}
-      {bow === undefined && <ShowWorking of={assumed.bow.working} label="Bow" />}
+      {unknown.map((kind) => (
+        <ShowWorking of={assumed[kind].working} label={`Assumed ${kind}`} />
+      ))}
       <a class="button" href={routeTo('stock', board.id)}>
         Measure it
       </a>
