@@ -5,7 +5,7 @@ const mostTries = 20_000;
  * Strips in the fewest groups no wider than a limit; one wider than that is a group by itself.
  *
  * @param widths of the strips in their row, mm
- * @param limit mm
+ * @param limit mm; Infinity where nothing limits them
  * @returns groups of places in the row: neighbours, the widest group as narrow as so few groups allow; where another
  *   order needs fewer groups, those
  * @valid up to some dozens of strips: beyond, a better order may not be found
@@ -33,9 +33,9 @@ const within = (width: number, limit: number): boolean => width <= limit * (1 + 
 
 function filled(widths: readonly number[], limit: number): number[][] {
   const groups: number[][] = [];
-  let used = Number.POSITIVE_INFINITY;
+  let used = 0;
   for (const [at, width] of widths.entries()) {
-    if (!within(used + width, limit)) {
+    if (groups.length === 0 || !within(used + width, limit)) {
       groups.push([]);
       used = 0;
     }

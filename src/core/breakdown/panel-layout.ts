@@ -1,5 +1,5 @@
 import { fewestGroups } from './fewest-groups.ts';
-import type { BreakdownPlan, Shop } from './problem-types.ts';
+import type { CutBlank, Shop } from './problem-types.ts';
 
 /** One strip where it lies in a panel. */
 export interface LaidStrip {
@@ -24,6 +24,11 @@ export interface PanelLayout {
   readonly groups: readonly (readonly number[])[];
 }
 
+/** A plan as far as it goes: strips that are spoilt since belong to no panel. */
+interface Planned {
+  readonly blanks: readonly CutBlank[];
+}
+
 /**
  * How the strips of one panel are laid side by side, and which are glued up together before they are planed.
  *
@@ -40,24 +45,14 @@ export interface PanelLayout {
  *   // => { width: 300, groups: [[0, 1, 2]] }
  * @source common practice; as of `fewestGroups`
  */
-export function panelLayout(shop: Shop, plan: BreakdownPlan, part: string, unit: number): PanelLayout {
+export function panelLayout(shop: Shop, plan: Planned, part: string, unit: number): PanelLayout {
   const found = plan.blanks
-    .map((blank, at) => ({ blank, at }))
-    .sort((a, b) =>
-      a.blank.board === b.blank.board ? a.blank.start - b.blank.start : a.blank.board < b.blank.board ? -1 : 1,
-    )
-    .flatMap(({ blank, at }) =>
-      blank.strips.flatMap((strip, index) =>
-        strip.part === part && strip.unit === unit
-          ? [
-              {
-                blank: at,
-                strip: index,
-                board: blank.board,
-                width: strip.width,
-                jointed: strip.width - shop.edgeAllowance,
-              },
-            ]
+    .map((blank, at) => ({ ...blank, at }))
+    .sort((a, b) => (a.board === b.board ? a.start - b.start : a.board < b.board ? -1 : 1))
+    .flatMap(({ board, strips, at: blank }) =>
+      strips.flatMap(({ part: own, unit: of, width, spoilt }, strip) =>
+        own === part && of === unit && !spoilt
+          ? { blank, strip, board, width, jointed: width - shop.edgeAllowance }
           : [],
       ),
     );

@@ -30,16 +30,13 @@ const asGlued = (strips: readonly StripPiece[]): Size => ({
 
 const idsOf = (strips: readonly StripPiece[]) => strips.map(({ id }) => id);
 
-/** Wider than any panel, mm: no planer limits what is glued at once. */
-const noLimit = 1e5;
-
 /** The panel that these strips make, in the fewest sub-panels that the planer takes. */
 export function panelOf(strips: readonly StripPiece[], { planerWidth }: MillingShop): Panel {
   const { part, units } = strips[0] as StripPiece;
   // Strips at the part's thickness already are not planed again: all seams are glued at once.
   const planed = strips.some(({ final }) => final > part.thickness);
   const widths = strips.map(({ size }) => size.width);
-  const groups = fewestGroups(widths, (planed ? planerWidth : null) ?? noLimit).map((places) =>
+  const groups = fewestGroups(widths, (planed ? planerWidth : null) ?? Number.POSITIVE_INFINITY).map((places) =>
     places.map((place) => strips[place] as StripPiece),
   );
   const id = unitKey({ part, units });

@@ -38,12 +38,3 @@ export const newlySpoilt = (plan: Plan): number =>
   plan.blanks.flatMap((blank) =>
     blank.strips.filter(({ spoilt }, at) => spoilt && !cutBefore(plan, blank)?.strips[at]?.spoilt),
   ).length;
-
-/** The plan as far as it gives parts: spoilt strips belong to none. */
-export const goodStrips = (plan: Plan): Plan => ({
-  ...plan,
-  blanks: plan.blanks.map((blank) => ({
-    ...blank,
-    strips: blank.strips.map((strip) => (strip.spoilt ? { ...strip, part: '', unit: 0 } : strip)),
-  })),
-});

@@ -6,7 +6,6 @@ import { howMany } from '../../ui/how-many.ts';
 import { Length } from '../../ui/length.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
 import { letterOf } from './board-sheet.ts';
-import { goodStrips } from './cut-state.ts';
 import { FoldCard } from './fold-card.tsx';
 import type { Names } from './names.ts';
 import { PanelDrawing } from './panel-drawing.tsx';
@@ -23,7 +22,6 @@ interface Props {
 export function PanelsView({ piece, asked, plan, names }: Props) {
   const panels = asked.parts.filter(({ panel }) => panel);
   if (panels.length === 0) return <p>No panels: every part is one strip.</p>;
-  const good = goodStrips(plan);
   return (
     <>
       <p class="soft small">
@@ -32,7 +30,7 @@ export function PanelsView({ piece, asked, plan, names }: Props) {
       </p>
       {panels.flatMap((part) =>
         Array.from({ length: part.quantity }, (_, index) => (
-          <PanelCard part={part} unit={index + 1} {...{ piece, asked, plan: good, names }} />
+          <PanelCard part={part} unit={index + 1} {...{ piece, asked, plan, names }} />
         )),
       )}
     </>

@@ -21,12 +21,8 @@ export function boardsCut(input: MillingInput, steps: readonly MillingStep[], ti
   const crosscut = steps.filter(({ stage }) => stage === 'crosscut rough');
   const cut = new Set(crosscut.flatMap((step) => [...throughOf(ticks, step)]));
   const blanks = layBlanks(input);
-  return input.boards
-    .map(({ id }) => id)
-    .filter((id) => {
-      const own = blanks.filter(({ board }) => board.id === id);
-      return own.length > 0 && own.every((blank) => cut.has(blank.id));
-    });
+  const boards = new Set(blanks.map(({ board }) => board.id));
+  return [...boards].filter((id) => blanks.every((blank) => blank.board.id !== id || cut.has(blank.id)));
 }
 
 type Lost = Readonly<Record<string, string>>;

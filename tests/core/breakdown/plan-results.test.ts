@@ -119,6 +119,20 @@ describe('panelLayout', () => {
     expect(order(180, 190, 120, 110)).toEqual([180, 120, 190, 110]);
   });
 
+  it('leaves out what is spoilt, and makes one group where no planer limits it', () => {
+    const blanks = [
+      { board: 'B1', start: 0, length: 1030, strips: [lid(150), { ...lid(150), spoilt: true }, lid(150), lid(150)] },
+    ];
+    const { strips, groups } = panelLayout(
+      { ...smallProblem.shop, planerWidth: Number.POSITIVE_INFINITY },
+      { blanks },
+      'lid',
+      1,
+    );
+    expect(strips.map(({ strip }) => strip)).toEqual([0, 2, 3]);
+    expect(groups).toEqual([[0, 1, 2]]);
+  });
+
   it('makes the fewest groups that fit, against trying them all', () => {
     fc.assert(
       fc.property(fc.array(fc.integer({ min: 50, max: 150 }), { minLength: 1, maxLength: 7 }), (widths) => {
