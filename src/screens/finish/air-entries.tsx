@@ -5,9 +5,9 @@ import { scaled } from '../../core/answer/range.ts';
 import { NumberField } from '../../ui/fields.tsx';
 import { Fold } from '../../ui/fold.tsx';
 import { Say } from '../../ui/say.tsx';
+import { sayRange } from '../../ui/say-range.ts';
 import { degreesSign, fromCelsius } from '../../ui/temperature.ts';
 import type { FormProps } from './form-props.ts';
-import { usualRange } from './usual-range.ts';
 
 /** Cold and damp air make every wait longer. */
 export function AirEntries({ form, read, field }: FormProps) {
@@ -26,7 +26,7 @@ export function AirEntries({ form, read, field }: FormProps) {
         <NumberField label="Humidity" hint={form.humidity ? '%' : `%; empty: ${air.humidity}`} {...field('humidity')} />
       </div>
       <p aria-live="polite">
-        Between coats: <b>{usualRange(scaled(finish.waitSeconds, airFactor), 'seconds')}</b>.
+        Between coats: <b>{sayRange(scaled(finish.waitSeconds, airFactor), 'seconds')}</b>.
       </p>
       {air.humidity > 65 && (finish.id === 'shellac' || finish.id === 'lacquer-brushed') && (
         <p class="caution">It clouds in damp air. Wait for a drier day.</p>

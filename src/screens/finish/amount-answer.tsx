@@ -4,12 +4,12 @@ import type { Purchase } from '../../core/finishing/choose-containers.ts';
 import { anySpecies } from '../../core/finishing/part-area.ts';
 import { Amount } from '../../ui/amount.tsx';
 import { type Fact, Facts } from '../../ui/facts.tsx';
+import { sayRange } from '../../ui/say-range.ts';
 import { ShowWorking } from '../../ui/show-working.tsx';
 import { speciesName } from '../../ui/species-name.ts';
 import { units } from '../../ui/units.ts';
 import type { FinishPlan } from './plan-finish.ts';
 import type { ReadFinish } from './read-finish-form.ts';
-import { usualRange } from './usual-range.ts';
 
 const keepsUntil = (seconds: number) =>
   new Date(Date.now() + seconds * 1000).toLocaleDateString([], { month: 'long', year: 'numeric' });
@@ -44,9 +44,9 @@ export function AmountAnswer({ plan, read }: { plan: FinishPlan; read: ReadFinis
         <span class="figure">
           <Amount of={litres(total.likely)} />
         </span>
-        {total.least < total.most && <span class="soft">{usualRange(total, 'litres')}, as the wood drinks</span>}
+        {total.least < total.most && <span class="soft">{sayRange(total, 'litres')}, as the wood drinks</span>}
         <span class="soft">
-          At {usualRange(read.finish.coverage, 'm2PerLitre')}
+          At {sayRange(read.finish.coverage, 'm2PerLitre')}
           {read.label.coverage ? ', as the can says' : ', usual for this kind'}
         </span>
         {bought && <Bought of={bought.value} keepsSeconds={read.finish.keepsSeconds.least} />}

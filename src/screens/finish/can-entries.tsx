@@ -2,18 +2,18 @@ import { quantity } from '../../core/answer/quantity.ts';
 import type { Range } from '../../core/answer/range.ts';
 import { Amount } from '../../ui/amount.tsx';
 import { NumberField, TextField } from '../../ui/fields.tsx';
+import { sayRange } from '../../ui/say-range.ts';
 import { ShowWorking } from '../../ui/show-working.tsx';
 import { units } from '../../ui/units.ts';
 import type { Entry, FormProps } from './form-props.ts';
 import { kindOf } from './read-finish-form.ts';
-import { usualRange } from './usual-range.ts';
 
 /** What the can says of its times: it wins over what is usual. */
 export function CanEntries({ form, read, field }: FormProps) {
   const kind = kindOf(form);
   const typed = form.wait + form.wipeOff + form.use + form.cure + form.solids + form.film;
   const entry = (name: Entry, label: string, unit: string, usual: Range) => (
-    <TextField label={label} hint={`${unit}; usual ${usualRange(usual, 'seconds')}`} {...field(name)} />
+    <TextField label={label} hint={`${unit}; usual ${sayRange(usual, 'seconds')}`} {...field(name)} />
   );
   return (
     <details class="card" open={typed !== ''}>

@@ -2,9 +2,9 @@ import { likely, type Range } from '../../core/answer/range.ts';
 import type { FinishMethod } from '../../core/finishing/finish-amount.ts';
 import { finishes } from '../../tables/finishes.ts';
 import { Choice, NumberField, optionsOf, Pick, TextField } from '../../ui/fields.tsx';
+import { sayRange } from '../../ui/say-range.ts';
 import type { FormProps } from './form-props.ts';
 import { coatsText, insideCoatsText, kindOf } from './read-finish-form.ts';
-import { usualRange } from './usual-range.ts';
 
 const methods: Readonly<Record<FinishMethod, string>> = {
   rag: 'Rag',
@@ -32,7 +32,7 @@ export function KindEntries({ form, read, plan, at, field, change }: FormProps) 
       <div class="fields">
         <NumberField
           label="Coats"
-          hint={`usually ${usualRange(kind.coats, 'count')}`}
+          hint={`usually ${sayRange(kind.coats, 'count')}`}
           {...field('coats', coatsText(form))}
         />
         {(plan?.area.value.total.inside || at('insideCoats')) && (
@@ -41,12 +41,12 @@ export function KindEntries({ form, read, plan, at, field, change }: FormProps) 
       </div>
       <TextField
         label="Spreading rate"
-        hint={`on the can; empty: ${usualRange(kind.coverage, 'm2PerLitre')}`}
+        hint={`on the can; empty: ${sayRange(kind.coverage, 'm2PerLitre')}`}
         {...field('rate')}
       />
       {read.label.coverage && isFarFrom(read.label.coverage, kind.coverage) && (
         <p class="soft">
-          <b>Look again:</b> {usualRange(read.label.coverage, 'm2PerLitre')} is far from usual for this kind.
+          <b>Look again:</b> {sayRange(read.label.coverage, 'm2PerLitre')} is far from usual for this kind.
         </p>
       )}
       <Choice

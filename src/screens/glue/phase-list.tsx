@@ -3,7 +3,7 @@ import type { Glueup } from '../../store/records/glueup.ts';
 import { findAdhesive } from '../../tables/adhesives.ts';
 import { Amount } from '../../ui/amount.tsx';
 import { clockTime } from '../../ui/clock-time.ts';
-import { TimeRange } from './time-range.tsx';
+import { sayRange } from '../../ui/say-range.ts';
 
 interface Props {
   phases: readonly GluePhase[];
@@ -22,7 +22,7 @@ export function PhaseList({ phases, now, glueup }: Props) {
             <dt class={over ? 'soft' : ''}>
               {title}{' '}
               <span class="soft small">
-                <TimeRange of={takes} />
+                {sayRange(takes, 'seconds')}
                 {label?.seconds?.[id] && ', from the label'}
               </span>
             </dt>

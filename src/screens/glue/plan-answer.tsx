@@ -1,11 +1,11 @@
 import { isProblem } from '../../core/answer/problem.ts';
 import { count, m2, mm, seconds } from '../../core/answer/quantity.ts';
-import { type Range, range } from '../../core/answer/range.ts';
+import { range } from '../../core/answer/range.ts';
 import { Amount } from '../../ui/amount.tsx';
 import { Facts } from '../../ui/facts.tsx';
 import { Say } from '../../ui/say.tsx';
+import { sayRange } from '../../ui/say-range.ts';
 import type { GluePlan } from './plan-glue-up.ts';
-import { TimeRange } from './time-range.tsx';
 
 const fits = { fits: 'Enough time', tight: 'Tight', late: 'Too slow for this glue' } as const;
 
@@ -29,9 +29,7 @@ export function PlanAnswer({ plan: { times, amount, clamps, time } }: { plan: Gl
   if (isProblem(amount) || isProblem(time)) {
     return (
       <div class="answer" aria-live="polite">
-        <p class="figure words">
-          <TimeRange of={range(open.least)} /> open
-        </p>
+        <p class="figure words">{sayRange(range(open.least), 'seconds')} open</p>
         <p>Start the clock as it is, or type in the seams.</p>
       </div>
     );
@@ -44,8 +42,8 @@ export function PlanAnswer({ plan: { times, amount, clamps, time } }: { plan: Gl
       <p class="figure words">{fits[fit]}</p>
       <Facts
         rows={[
-          [within('Spread and close', open), seconds(openSeconds)],
-          [within('Set the clamps', closed), seconds(closedSeconds)],
+          [`Spread and close; the glue gives ${sayRange(open, 'seconds')}`, seconds(openSeconds)],
+          [`Set the clamps; the glue gives ${sayRange(closed, 'seconds')}`, seconds(closedSeconds)],
           ['Glue to pour out', `${weighed(likelyGrams, 'g')} · ${weighed(likelyMillilitres, 'ml')}`],
           ['Joint area', m2(areaM2)],
           ...(needed ? ([[every(needed.spacing), count(needed.clamps)]] as const) : []),
@@ -54,12 +52,6 @@ export function PlanAnswer({ plan: { times, amount, clamps, time } }: { plan: Gl
     </div>
   );
 }
-
-const within = (does: string, time: Range) => (
-  <>
-    {does}; the glue gives <TimeRange of={time} />
-  </>
-);
 
 const every = (spacing: number) => (
   <>

@@ -2,9 +2,9 @@ import { litres, m2 } from '../../core/answer/quantity.ts';
 import type { Finish } from '../../store/records/finish.ts';
 import { finishById } from '../../tables/finishes.ts';
 import { Facts } from '../../ui/facts.tsx';
+import { sayRange } from '../../ui/say-range.ts';
 import { CoatTakes } from '../finish/coat-takes.tsx';
 import { flowStep, stepsOf } from '../finish/finish-steps.ts';
-import { TimeRange } from '../glue/time-range.tsx';
 import { SheetPart } from './sheet-part.tsx';
 import { SheetSteps } from './sheet-steps.tsx';
 
@@ -30,7 +30,7 @@ export function FinishOnSheet({ finish }: { finish: Finish | undefined }) {
                 <CoatTakes litres={coatLitres} />
                 {waits.map(({ name, leastSeconds, mostSeconds = leastSeconds }) => (
                   <p>
-                    {name}: <TimeRange of={{ least: leastSeconds, most: mostSeconds }} />
+                    {name}: {sayRange({ least: leastSeconds, most: mostSeconds }, 'seconds')}
                   </p>
                 ))}
               </>

@@ -6,12 +6,12 @@ import { glueUp } from '../../core/gluing/glue-up.ts';
 import { Amount } from '../../ui/amount.tsx';
 import { Reason } from '../../ui/reason.tsx';
 import { Say } from '../../ui/say.tsx';
+import { sayRange } from '../../ui/say-range.ts';
 import { runOf } from '../glue/glue-events.ts';
 import { PhaseList } from '../glue/phase-list.tsx';
 import { PlanAnswer } from '../glue/plan-answer.tsx';
 import { type Glue, planStage, usualGlue } from '../glue/plan-stage.ts';
 import { stagesOfPiece } from '../glue/stages-of-piece.ts';
-import { TimeRange } from '../glue/time-range.tsx';
 import type { SheetRecords } from './read-sheet.ts';
 import { SheetPart } from './sheet-part.tsx';
 
@@ -62,9 +62,7 @@ function Times({ of: { adhesive, celsius: degrees, label } }: { of: Glue }) {
         {run.phases.map(({ title, takes }) => (
           <>
             <dt>{title}</dt>
-            <dd>
-              <TimeRange of={takes} />
-            </dd>
+            <dd>{sayRange(takes, 'seconds')}</dd>
           </>
         ))}
       </dl>

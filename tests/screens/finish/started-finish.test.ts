@@ -5,7 +5,7 @@ import { stepsOf } from '../../../src/screens/finish/finish-steps.ts';
 import { planFinish } from '../../../src/screens/finish/plan-finish.ts';
 import { readFinishForm } from '../../../src/screens/finish/read-finish-form.ts';
 import { startedFinish } from '../../../src/screens/finish/started-finish.ts';
-import { usualRange } from '../../../src/screens/finish/usual-range.ts';
+import { sayRange } from '../../../src/ui/say-range.ts';
 import { solved } from '../../core/gluing/helpers.ts';
 import { part, pieceOf } from './cabinet.ts';
 
@@ -66,10 +66,10 @@ test('grits too far apart keep it from starting', () => {
 });
 
 test('a range says its unit once', () => {
-  expect(usualRange({ least: 10, most: 14 }, 'm2PerLitre')).toBe('10 to 14 m²/L');
-  expect(usualRange({ least: 0.35, most: 1.2 }, 'litres')).toBe('0.35 to 1.2 L');
-  expect(usualRange({ least: 1800, most: 7200 }, 'seconds')).toBe('30 min to 2 h');
-  expect(usualRange({ least: 9000, most: 12600 }, 'seconds')).toBe('2 h 30 min to 3 h 30 min');
-  expect(usualRange({ least: 86400, most: 86400 }, 'seconds')).toBe('24 h');
-  expect(usualRange({ least: 1, most: 2 }, 'count')).toBe('1 to 2');
+  expect(sayRange({ least: 10, most: 14 }, 'm2PerLitre')).toBe('10 to 14 m²/L');
+  expect(sayRange({ least: 0.35, most: 1.2 }, 'litres')).toBe('0.35 to 1.2 L');
+  expect(sayRange({ least: 1800, most: 7200 }, 'seconds')).toBe('30 min to 2 h');
+  expect(sayRange({ least: 9000, most: 12600 }, 'seconds')).toBe('2 h 30 min to 3 h 30 min');
+  expect(sayRange({ least: 86400, most: 86400 }, 'seconds')).toBe('24 h');
+  expect(sayRange({ least: 1, most: 2 }, 'count')).toBe('1 to 2');
 });
