@@ -36,7 +36,7 @@ export function CanEntries({ form, read, field }: FormProps) {
             <b>
               <Amount of={quantity(read.filmRate.value, 'm2PerLitre')} />
             </b>
-            {form.rate.trim() !== '' && '; the spreading rate typed above wins'}.
+            {form.rate.trim() !== '' && '; the rate above wins'}.
           </p>
           <ShowWorking of={read.filmRate.working} />
         </div>

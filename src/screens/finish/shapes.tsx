@@ -11,7 +11,7 @@ export function Shapes({ form, at, change }: FormProps) {
   return (
     <details class="card" open={shapes.length > 0}>
       <summary>Turned legs, mouldings, other shapes</summary>
-      <p class="soft">Round work: around it times along it. A moulding: a strip of paper along its profile.</p>
+      <p class="soft">Round work: girth times length. A moulding: lay paper along its profile.</p>
       {shapes.map((shape, index) => (
         <fieldset class="sides">
           <legend>{shape.name.trim() || `Shape ${index + 1}`}</legend>

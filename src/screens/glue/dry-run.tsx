@@ -26,7 +26,7 @@ export function DryRunCard(props: Props) {
     <section class="card" aria-label="Dry run">
       {laps.length === 0 ? (
         <>
-          <p>Once without glue: spread, close every seam, set every clamp. Later glue-ups are timed at your pace.</p>
+          <p>Without glue: spread, close, clamp. Later glue-ups are timed at your pace.</p>
           <Button look="big" onClick={() => draft.set([Date.now()])}>
             Start a dry run
           </Button>

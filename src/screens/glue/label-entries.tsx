@@ -16,7 +16,7 @@ export function LabelEntries({ form: { label }, change, trouble, read: { adhesiv
   return (
     <details class="card" open={typed > 0 || undefined}>
       <summary>What the label says{typed > 0 && ` (${typed} typed in)`}</summary>
-      <p class="soft small">One number, or two with a dash. Left empty, the table’s counts: common practice.</p>
+      <p class="soft small">One number, or two with a dash. The table is common practice.</p>
       <div class="fields">
         {adhesivePhases.map((phase) => (
           <TextField
