@@ -1,11 +1,12 @@
+import type { FinishWait } from '../../core/finishing/finish-step.ts';
 import type { Finish } from '../../store/records/finish.ts';
 import type { Fields } from '../../store/records/record.ts';
 import type { Timer } from '../../store/records/timer.ts';
 import { coatNumber, type KeptStep, stepsOf } from './finish-steps.ts';
 
-/** The timers of the waits that begin when a step is ticked; `name` says for what they run. */
-export const timersOf = (finishId: string, step: KeptStep, name: string, now: number): Fields<Timer>[] =>
-  step.waits.map((wait) => ({
+/** The timers of waits that begin now; `name` says for what they run. */
+export const timersOf = (finishId: string, waits: readonly FinishWait[], name: string, now: number): Fields<Timer>[] =>
+  waits.map((wait) => ({
     name,
     for: { kind: 'finish', id: finishId },
     phase: wait.name,

@@ -5,7 +5,7 @@ import type { Timer } from '../../store/records/timer.ts';
 import { timers as kept } from '../../store/timers.ts';
 import { Button } from '../../ui/button.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
-import { potLifePhase } from './coat-timers.ts';
+import { potLifePhase, timersOf } from './coat-timers.ts';
 import type { KeptStep, StepMix } from './finish-steps.ts';
 import { MixShown } from './mix-shown.tsx';
 
@@ -29,17 +29,9 @@ export function MixBatches({ finishId, name, step, mix, coatLitres, timers }: Pr
   const next = phases.findIndex((phase) => !mixed.has(phase));
   const start = () => {
     void askToNotify();
-    const now = Date.now();
+    const wait = { name: phases[next] ?? '', leastSeconds: potLifeSeconds ?? 0 };
     // A write that fails is kept and shown by the shell.
-    void kept
-      .add({
-        name,
-        for: { kind: 'finish', id: finishId },
-        phase: phases[next] ?? '',
-        startedAt: now,
-        endsAt: now + (potLifeSeconds ?? 0) * 1000,
-      })
-      .catch(() => {});
+    void kept.addMany(timersOf(finishId, [wait], name, Date.now())).catch(() => {});
   };
   return (
     <section class="card" aria-label="Mix">

@@ -33,7 +33,7 @@ export async function storeTick(
       } else if (did !== 'skip') {
         const names = step.pieces.filter(({ id }) => did.done.includes(id)).map(({ label }) => label);
         const name = names.join(', ') || pieceName;
-        for (const fields of timersOf(finishId, step, name, now)) put(freshRecord<Timer>(fields, now));
+        for (const fields of timersOf(finishId, step.waits, name, now)) put(freshRecord<Timer>(fields, now));
         for (const timer of overBy(running, finish, step, did.done, now)) put({ ...timer, doneAt: now });
       }
       return changes;

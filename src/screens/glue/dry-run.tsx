@@ -1,5 +1,5 @@
 import { useDraft } from '../../app/draft.ts';
-import { notify, offerUndo } from '../../app/notices.ts';
+import { undoable } from '../../app/notices.ts';
 import { useNow } from '../../app/now.ts';
 import { seconds } from '../../core/answer/quantity.ts';
 import type { Shop } from '../../store/records/shop.ts';
@@ -52,19 +52,15 @@ function Running({ plan: { setting }, seams, areaM2, laps, onLaps, onOver }: Run
     const taken = [...laps, Date.now()];
     if (nextLap(taken)) return onLaps(taken);
     const done = { spread: areaM2, close: seams, clamp: setting };
-    try {
-      let before: Shop['pace'];
-      await changeShop((shop) => {
-        before = shop.pace;
-        return { ...shop, pace: withDryRun(before, taken, done) };
-      });
-      onOver();
-      offerUndo('Your pace is learnt from this run.', async () => {
-        await changeShop((shop) => withOptional(shop, 'pace', before));
-      });
-    } catch {
-      notify('The run is not kept yet.');
-    }
+    let before: Shop['pace'];
+    const learn = (shop: Shop) => {
+      before = shop.pace;
+      return { ...shop, pace: withDryRun(before, taken, done) };
+    };
+    await undoable(changeShop(learn), 'Your pace is learnt from this run.', () =>
+      changeShop((shop) => withOptional(shop, 'pace', before)),
+    );
+    onOver();
   };
 
   return (

@@ -11,6 +11,7 @@ import {
 import { adhesiveTimes } from '../../core/gluing/adhesive-times.ts';
 import { type GlueUp, type GlueUpEvents, glueUp } from '../../core/gluing/glue-up.ts';
 import { type PhaseAt, phaseAt } from '../../core/gluing/phase-at.ts';
+import { freshRecord } from '../../store/records/fresh-record.ts';
 import type { Glueup } from '../../store/records/glueup.ts';
 import type { Timer } from '../../store/records/timer.ts';
 import { findAdhesive } from '../../tables/adhesives.ts';
@@ -63,18 +64,8 @@ export function timerOf(glueup: Glueup, now: number): Timer | undefined {
   const at = phaseOf(glueup, Math.max(now, startedAt));
   if (isProblem(at) || !at.phase) return undefined;
   const { title, from, until } = at.phase;
-  return {
-    id: crypto.randomUUID(),
-    created: now,
-    updated: now,
-    revision: 0,
-    ...(demo && { demo }),
-    name,
-    for: { kind: 'glueup', id },
-    phase: title,
-    startedAt: from,
-    endsAt: until,
-  };
+  const timer = { name, for: { kind: 'glueup', id }, phase: title, startedAt: from, endsAt: until } as const;
+  return freshRecord<Timer>({ ...timer, ...(demo && { demo }) }, now);
 }
 
 /** How far the glue-up is: how many of the events are behind it. */

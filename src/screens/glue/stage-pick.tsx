@@ -37,9 +37,7 @@ export function StagePick({ form, change, entry, piece, stages, progress, glueup
         />
       )}
       {chosen && waitsFor(chosen).length > 0 && <p class="soft">Waits for {waitsFor(chosen).join(', ')}.</p>}
-      {chosen?.guessed && (
-        <p class="soft">No plan yet: strips as wide as your shop rips them.</p>
-      )}
+      {chosen?.guessed && <p class="soft">No plan yet: strips as wide as your shop rips them.</p>}
       {!chosen && <TextField label="Name of the glue-up" {...entry('name')} />}
     </>
   );

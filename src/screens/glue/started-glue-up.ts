@@ -1,6 +1,8 @@
 import { isProblem, type Outcome } from '../../core/answer/problem.ts';
+import { freshRecord } from '../../store/records/fresh-record.ts';
 import type { Glueup } from '../../store/records/glueup.ts';
 import type { Piece } from '../../store/records/piece.ts';
+import type { Fields } from '../../store/records/record.ts';
 import { phasesOf } from './glue-events.ts';
 import type { GlueForm } from './glue-form.ts';
 import type { GluePlan } from './plan-glue-up.ts';
@@ -20,11 +22,7 @@ export function startedGlueUp(
   if (isProblem(amount) && read.seams.length > 0) return amount;
   const name = form.name.trim() || 'Glue-up';
   const { label } = read;
-  return {
-    id: crypto.randomUUID(),
-    created: now,
-    updated: now,
-    revision: 0,
+  const given: Fields<Glueup> = {
     ...(piece && { pieceId: piece.id }),
     name: piece ? `${piece.name}: ${name}` : name,
     stage: form.stage || name,
@@ -37,4 +35,5 @@ export function startedGlueUp(
     phases: phasesOf(times.value).map((phase) => (phase.name === 'open' ? { ...phase, startedAt: now } : phase)),
     log: [{ at: now, text: 'Spreading begun.' }],
   };
+  return freshRecord(given, now);
 }

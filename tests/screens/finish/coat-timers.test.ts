@@ -79,7 +79,7 @@ test('rags stand after every coat with a drying oil, and a coat knows what it ta
 test('ticking a coat starts its waits; wiping off is over with the rags, the wait with the next coat', () => {
   const finish = finishOf(two);
   const coat = step(finish, 'coat-1');
-  const timers = stored(timersOf('finish', coat, 'Box', 1000));
+  const timers = stored(timersOf('finish', coat.waits, 'Box', 1000));
   // The table: wipe off after 5 min, 6 h between coats.
   expect(timers.map(({ name, phase, endsAt }) => [name, phase, endsAt])).toEqual([
     ['Box', 'Wipe off', 1000 + 300_000],
@@ -99,7 +99,7 @@ test('ticking a coat starts its waits; wiping off is over with the rags, the wai
 
 test('a batch’s pot life is over once its coat is on every piece and section', () => {
   const finish = finishOf(two, ['Case', 'Door']);
-  const [waits] = stored(timersOf('finish', step(finish, 'coat-1-1'), 'Chest', 0));
+  const [waits] = stored(timersOf('finish', step(finish, 'coat-1-1').waits, 'Chest', 0));
   if (!waits) throw new Error('no wait');
   const potLife: Timer = { ...waits, phase: potLifePhase(step(finish, 'coat-1-1'), 1), endsAt: hour };
   const over = (now: Finish, id: string, pieces: string[]) => overBy([potLife], now, step(now, id), pieces, 5).length;
