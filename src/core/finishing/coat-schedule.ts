@@ -52,7 +52,7 @@ function sanding(order: readonly number[], waterBorne: boolean): FinishStep[] {
       `Sand with ${grit}`,
       index === 0
         ? 'With the grain until all machine marks are gone: look along the wood against the light.'
-        : 'With the grain until the last scratches are gone. Then take the dust off.',
+        : 'With the grain until the last scratches are gone. Take the dust off.',
     ),
   );
   if (!waterBorne) return passes;
@@ -77,7 +77,7 @@ function coat(number: number, coats: number, finish: Finish, sections: readonly 
     : { name: `Before coat ${number + 1}`, ...asWait(waitSeconds) };
   const todo = wipeOff
     ? phrase`Spread it thin, keep the edge wet. Wipe off what stands after ${seconds(wipeOff.least)}, before ${seconds(wipeOff.most)}.`
-    : 'Spread it thin, keep the edge wet. Lay it off with the grain, then leave it alone.';
+    : 'Spread it thin, keep the edge wet. Lay it off with the grain.';
   const wiping = wipeOff ? [{ name: 'Wipe off', ...asWait(wipeOff) }] : [];
   const steps = (sections.length === 0 ? [''] : sections).map((section, index, all) =>
     step(`coat-${number}${section && `-${index + 1}`}`, 'coat', `Coat ${number}${section && `: ${section}`}`, todo, {
@@ -131,13 +131,9 @@ export function coatSchedule(input: CoatScheduleInput): Outcome<readonly FinishS
   if (isProblem(order)) return order;
   const useAfter = finish.useAfterSeconds.most * airFactor;
   const cured = finish.cureSeconds.most * airFactor;
-  const mask = step(
-    'mask',
-    'prepare',
-    'Mask for glue',
-    'Tape every surface that will be glued, its edge marked with a knife line.',
-    { why: phrase`Glue does not hold on finish; no brush gets into a corner later.` },
-  );
+  const mask = step('mask', 'prepare', 'Mask for glue', 'Tape every surface that gets glue, to a knife line.', {
+    why: phrase`Glue does not hold on finish; no brush gets into a corner later.`,
+  });
   return [
     ...(beforeAssembly ? [mask] : []),
     ...sanding(order, finish.waterBorne),
@@ -145,7 +141,7 @@ export function coatSchedule(input: CoatScheduleInput): Outcome<readonly FinishS
       'sample',
       'sample',
       'Sample board',
-      'All coats on an offcut, sanded the same way. Look at it dry, in the light of its place.',
+      'All coats on an offcut sanded the same way. Look at it dry, in the light of its place.',
     ),
     ...Array.from({ length: coats }, (_, index) => coat(index + 1, coats, finish, sections)).flat(),
     step(

@@ -56,11 +56,11 @@ function badInput({ stages, start, clampsOwned }: DayPlanInput): Problem | undef
     badInstant('start', 'The start', start) ??
     firstBad([
       ['clampsOwned', 'The number of clamps', clampsOwned, 'count', { least: 0, most: 1000, whole: true }],
-      ...stages.flatMap(({ name, handSeconds, clampSeconds, restSeconds, clamps }, at): NumberCheck[] => [
-        [`stages.${at}.handSeconds`, `The work for ${name}`, handSeconds, 'seconds', longest],
-        [`stages.${at}.clampSeconds`, `The clamp time of ${name}`, clampSeconds, 'seconds', longest],
-        [`stages.${at}.restSeconds`, `The rest of ${name}`, restSeconds, 'seconds', longest],
-        [`stages.${at}.clamps`, `The clamps for ${name}`, clamps, 'count', clampsOf],
+      ...stages.flatMap((stage, at): NumberCheck[] => [
+        ...(['handSeconds', 'clampSeconds', 'restSeconds'] as const).map(
+          (time): NumberCheck => [`stages.${at}.${time}`, `A time of ${stage.name}`, stage[time], 'seconds', longest],
+        ),
+        [`stages.${at}.clamps`, `The clamps for ${stage.name}`, stage.clamps, 'count', clampsOf],
       ]),
     ])
   );
@@ -75,8 +75,8 @@ function badInput({ stages, start, clampsOwned }: DayPlanInput): Problem | undef
  * @param input stages with seconds, start in ms since the epoch, clamps owned
  * @returns when each stage begins, is clamped, is unclamped and is ready, in order of beginning
  * @valid one maker; clamps of one kind. The order in which stages are taken is kept simple, not proved the shortest
- * @errors two stages with one id; one that needs one that isn't there; stages that wait for each other, named; a negative wait; a stage that asks for more clamps than there are; no stretch in the shop
- *   long enough
+ * @errors two stages with one id; one that needs one that isn't there; stages that wait for each other, named; a
+ *   negative wait; a stage that asks for more clamps than there are; no stretch in the shop long enough
  * @example dayPlan({
  *   stages: ['a', 'b'].map((id) => ({
  *     id,
@@ -113,7 +113,7 @@ export function dayPlan(input: DayPlanInput): Outcome<readonly StageTimes[]> {
   return planned;
 }
 
-/** Of stages that all wait, those that wait for each other: what no other waits for is left out until all that is left is needed. */
+/** Of stages that all wait, those that wait for each other: what nothing waits for is left out, as long as there is any. */
 function ringOf(waiting: readonly Needing[]): readonly Needing[] {
   const needed = waiting.filter(({ id }) => waiting.some(({ needs }) => needs.includes(id)));
   return needed.length < waiting.length ? ringOf(needed) : needed;
@@ -125,21 +125,21 @@ function earliest(
   planned: readonly StageTimes[],
   { start, clampsOwned, windows = [{ from: start, until: Number.POSITIVE_INFINITY }] }: DayPlanInput,
 ): StageTimes | undefined {
-  const handMs = handSeconds * 1000;
   const handsFree = planned.at(-1)?.clampedAt ?? start;
   const ready = Math.max(handsFree, ...planned.filter((one) => needs.includes(one.id)).map((one) => one.readyAt));
-  // Clamps only come free when a stage is unclamped: these are the only moments worth trying.
-  const moments = [ready, ...planned.map((one) => one.unclampAt).filter((at) => at > ready)].sort((a, b) => a - b);
-  for (const moment of moments) {
-    const window = windows.find(({ from, until }) => Math.max(moment, from) + handMs <= until);
-    if (!window) return undefined;
-    const from = Math.max(moment, window.from);
-    const clampedAt = from + handMs;
-    const unclampAt = clampedAt + clampSeconds * 1000;
-    const free = [from, ...planned.map((one) => one.from)].every(
-      (at) => at < from || at >= unclampAt || clampsAt(planned, at) + clamps <= clampsOwned,
+  const clampedAfter = handSeconds * 1000;
+  const takes = clampedAfter + clampSeconds * 1000;
+  const inShop = (from: number) => windows.some((one) => one.from <= from && from + clampedAfter <= one.until);
+  const clampsFree = (from: number) =>
+    [from, ...planned.map((one) => one.from)].every(
+      (at) => at < from || at >= from + takes || clampsAt(planned, at) + clamps <= clampsOwned,
     );
-    if (free) return { id, name, from, clampedAt, unclampAt, readyAt: unclampAt + restSeconds * 1000, clamps };
-  }
-  return undefined;
+  // Clamps only come free when a stage is unclamped: beside the hours in the shop no other moment is worth a try.
+  const from = [ready, ...planned.map((one) => one.unclampAt), ...windows.map((one) => one.from)]
+    .filter((at) => at >= ready)
+    .sort((a, b) => a - b)
+    .find((at) => inShop(at) && clampsFree(at));
+  if (from === undefined) return undefined;
+  const unclampAt = from + takes;
+  return { id, name, from, clampedAt: from + clampedAfter, unclampAt, readyAt: unclampAt + restSeconds * 1000, clamps };
 }

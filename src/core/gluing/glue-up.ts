@@ -49,22 +49,12 @@ const titles: Readonly<Record<AdhesivePhase, string>> = {
   cure: 'To full strength',
 };
 
-const eventNames: Readonly<Record<keyof GlueUpEvents, string>> = {
-  startedAt: 'The start',
-  closedAt: 'The closing',
-  clampedAt: 'The clamping',
-  unclampedAt: 'The unclamping',
-  restedAt: 'The end of the rest',
-};
-
-function badEvents(events: GlueUpEvents) {
+function badEvents({ startedAt, closedAt, clampedAt, unclampedAt, restedAt }: GlueUpEvents) {
   let before = 0;
-  for (const [field, name] of Object.entries(eventNames)) {
-    const at = events[field as keyof GlueUpEvents];
-    if (at === undefined) continue;
-    const bad = badInstant(field, name, at);
+  for (const [field, at = before] of Object.entries({ startedAt, closedAt, clampedAt, unclampedAt, restedAt })) {
+    const bad = badInstant(field, 'The time', at);
     if (bad) return bad;
-    if (at < before) return problem(field, `${name} comes before what it follows. Was the clock set back?`);
+    if (at < before) return problem(field, 'Something is noted before what it follows. Was the clock set back?');
     before = at;
   }
   return undefined;
