@@ -43,7 +43,7 @@ const text = (value: string) =>
 export function calendarFile(timers: readonly CalendarTimer[], madeAt: number): Outcome<string> {
   const badMadeAt = badInstant('madeAt', 'The time of writing', madeAt);
   if (badMadeAt) return badMadeAt;
-  if (timers.length === 0) return problem('timers', 'No timer ends later, so there is nothing to save.');
+  if (timers.length === 0) return problem('timers', 'No timer ends later.');
   const uids = new Set<string>();
   const events: string[] = [];
   for (const [index, { uid, title, note, endsAt, sequence = 0 }] of timers.entries()) {
@@ -51,7 +51,7 @@ export function calendarFile(timers: readonly CalendarTimer[], madeAt: number): 
       badInstant(`timers.${index}.endsAt`, `The end of ${title}`, endsAt) ??
       badNumber(`timers.${index}.sequence`, 'The sequence', sequence, 'count', { least: 0, most: 1e9, whole: true });
     if (bad) return bad;
-    if (title.trim() === '') return problem(`timers.${index}.title`, 'The timer has no name. Give it one.');
+    if (title.trim() === '') return problem(`timers.${index}.title`, 'The timer has no name.');
     if (uid === '' || uids.has(uid)) return problem(`timers.${index}.uid`, `${title} needs an id of its own.`);
     uids.add(uid);
     events.push(

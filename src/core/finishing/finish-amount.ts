@@ -100,7 +100,6 @@ export function finishAmount(use: FinishUse): Outcome<Worked<FinishAmount>> {
           gives: litres(total.likely),
         },
       ],
-      holds: phrase`Try it on a sample board first.`,
       sources: [...new Set<SourceId>([source, 'common-practice'])],
     },
   };

@@ -71,7 +71,7 @@ export function clampCount({ seams, kPa, clampForce, outerBoard, caul = 0 }: Cla
       steps: [
         {
           finds: 'force on the seam',
-          by: phrase`Length times width times ${kilopascals(kPa)}. The same clamps press all parallel seams.`,
+          by: phrase`Length times width times ${kilopascals(kPa)}.`,
           gives: newtons(force),
         },
         {
@@ -94,7 +94,6 @@ export function clampCount({ seams, kPa, clampForce, outerBoard, caul = 0 }: Cla
           gives: mm(spacing),
         },
       ],
-      holds: phrase`Joints that already close by hand.`,
       sources: ['common-practice', 'geometry'],
     },
   };

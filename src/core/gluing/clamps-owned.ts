@@ -76,16 +76,16 @@ export function compareClamps(
   if (missing > 0) helps.push(phrase`Wider cauls: ${count(missing)} clamps are missing.`);
   if (missingForce > 0)
     helps.push(
-      phrase`Stronger clamps, or borrow some: ${newtons(missingForce)} are missing.`,
-      phrase`Straighter joints: closed by hand, with no light through a seam, they need less.`,
+      phrase`Stronger clamps, or more: ${newtons(missingForce)} are missing.`,
+      phrase`Straighter joints: those that close by hand need less.`,
       phrase`A glue that wants light pressure, such as epoxy.`,
     );
   if (missing + missingForce > 0) {
     if (tooShort > 0)
       helps.push(
-        phrase`Two stages: ${count(tooShort)} clamps are too short for ${mm(across)}, but may reach across a sub-panel.`,
+        phrase`Two stages: ${count(tooShort)} clamps too short for ${mm(across)} may reach across a sub-panel.`,
       );
-    helps.push(phrase`Fewer panels at once, so that all clamps are free.`);
+    helps.push(phrase`Fewer panels at once.`);
   }
   return { take, force, missing, missingForce, helps };
 }

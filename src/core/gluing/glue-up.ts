@@ -101,13 +101,10 @@ export function glueUp(times: AdhesiveTimes, events: GlueUpEvents): Outcome<Glue
   const remark = (ms: number, said: (by: Quantity) => Phrase) => {
     if (ms > 0) remarks.push(said(seconds(ms / 1000)));
   };
-  remark(
-    closedAt - open.until,
-    (by) => phrase`Closed ${by} after the open time: the glue may have skinned over. Watch it.`,
-  );
+  remark(closedAt - open.until, (by) => phrase`Closed ${by} after the open time: the glue may have skinned over.`);
   remark(
     clampedAt - closed.until,
-    (by) => phrase`Clamped ${by} after the closed time: the joint may be starved or thick. Watch it.`,
+    (by) => phrase`Clamped ${by} after the closed time: the joint may be starved or thick.`,
   );
   if (unclampedAt !== undefined)
     remark(clamp.other - unclampedAt, (by) => phrase`Unclamped ${by} early: leave it flat, without load.`);

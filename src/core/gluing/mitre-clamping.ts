@@ -29,7 +29,7 @@ export function mitreClamping({ kind, width, hasStraps }: MitredWork): Outcome<r
   const bad = badNumber('width', 'The width of the mitre', width, 'mm', { above: 0, most: 2000 });
   if (bad) return bad;
   const size = phrase`End grain drinks: size both mitres thin, wait ${seconds(180)}, spread again.`;
-  const dryRun = phrase`Try all four corners dry, and measure both diagonals.`;
+  const dryRun = phrase`Try all four corners dry.`;
   const check = phrase`Just tight, measure the diagonals, push the long one in, then tighten by turns.`;
   const straps = Math.ceil(width / strapCovers);
   const todo = hasStraps
@@ -39,18 +39,18 @@ export function mitreClamping({ kind, width, hasStraps }: MitredWork): Outcome<r
         straps === 1
           ? phrase`One strap round all four corners.`
           : phrase`${straps} straps round all four corners, at most ${mm(strapCovers)} apart.`,
-        phrase`A block under the strap at each corner, hollowed at the tip so that it presses beside it.`,
-        phrase`Packing under the strap in the middle of long sides, so that it presses there and does not bow them in.`,
+        phrase`A block under the strap at each corner, hollowed at the tip.`,
+        phrase`Packing under the strap in the middle of long sides, so that it presses there.`,
         check,
       ]
     : [
-        phrase`Glue 45 degree blocks outside beside each corner, with paper between so that they split off. Let them set.`,
+        phrase`Glue 45 degree blocks outside beside each corner, on paper, to split off later. Let them set.`,
         dryRun,
         size,
         kind === 'frame'
           ? phrase`One clamp across each pair of blocks, square to the mitre.`
           : phrase`A long block on both boards of each corner, clamps across it every ${mm(150)}, square to the mitre.`,
-        phrase`Never with clamps along the sides alone: they slide the mitres past each other and open the tips.`,
+        phrase`Never with clamps along the sides alone: they slide the mitres and open the tips.`,
         check,
       ];
   return todo;

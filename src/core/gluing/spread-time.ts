@@ -87,16 +87,16 @@ export function spreadTime(work: SpreadWork, times: WorkingTimes): Outcome<Worke
       steps: [
         {
           finds: 'time to spread and close',
-          by: phrase`${m2(seamsArea(seams))} at ${seconds(pace.spread)} each, ${count(seams.length)} seams at ${seconds(pace.close)}, ${count(hands)} at work; open time ${seconds(times.open.least)}.`,
+          by: phrase`${m2(seamsArea(seams))} at ${seconds(pace.spread)} each, ${count(seams.length)} seams at ${seconds(pace.close)}, ${count(hands)} at work.`,
           gives: seconds(needed.openSeconds),
         },
         {
           finds: 'time to clamp',
-          by: phrase`${count(clamps)} clamps at ${seconds(pace.clamp)}; closed time ${seconds(times.closed.least)}.`,
+          by: phrase`${count(clamps)} clamps at ${seconds(pace.clamp)}.`,
           gives: seconds(needed.closedSeconds),
         },
       ],
-      holds: phrase`The first seam spread waits for the last. A dry run shows your pace.`,
+      holds: phrase`The first seam spread waits for the last.`,
       sources: ['assumption'],
     },
   };
