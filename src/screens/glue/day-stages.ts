@@ -82,14 +82,11 @@ function heldStage(glueup: Glueup, owned: number, now: number): PlannedStage[] {
 }
 
 function stageTimes(stage: PieceStage, { glueups, shop, celsius }: Pick<Records, 'glueups' | 'shop' | 'celsius'>) {
-  const { times, time, setting } = planStage(stage, usualGlue(glueups, celsius), shop);
-  const isKnown = !isProblem(times) && !isProblem(time);
-  return {
-    handSeconds: isKnown ? time.spread.value.openSeconds + time.spread.value.closedSeconds : 0,
-    clampSeconds: isKnown ? times.value.clamp.most : 0,
-    restSeconds: isKnown ? times.value.rest.most : 0,
-    clamps: setting,
-  };
+  const { work, setting: clamps } = planStage(stage, usualGlue(glueups, celsius), shop);
+  if (isProblem(work)) return { handSeconds: 0, clampSeconds: 0, restSeconds: 0, clamps };
+  const { openSeconds, closedSeconds } = work.spread.value;
+  const { clamp, rest } = work.times.value;
+  return { handSeconds: openSeconds + closedSeconds, clampSeconds: clamp.most, restSeconds: rest.most, clamps };
 }
 
 /** The next days' hours in the shop, from an hour of the day to another, by the clock on the wall. */

@@ -14,7 +14,7 @@ const weighed = (value: number, sign: string) =>
   `${value < 10 ? Math.round(value * 10) / 10 : Math.round(value)} ${sign}`;
 
 /** The answer in short: does it fit the open time, how much glue, how many clamps. */
-export function PlanAnswer({ plan: { times, amount, clamps, time } }: { plan: GluePlan }) {
+export function PlanAnswer({ plan: { times, work, clamps } }: { plan: GluePlan }) {
   if (isProblem(times)) {
     return (
       <div class="answer now" aria-live="polite">
@@ -26,7 +26,7 @@ export function PlanAnswer({ plan: { times, amount, clamps, time } }: { plan: Gl
     );
   }
   const { open, closed } = times.value;
-  if (isProblem(amount) || isProblem(time)) {
+  if (isProblem(work)) {
     return (
       <div class="answer" aria-live="polite">
         <p class="figure words">{sayRange(range(open.least), 'seconds')} open</p>
@@ -34,8 +34,8 @@ export function PlanAnswer({ plan: { times, amount, clamps, time } }: { plan: Gl
       </div>
     );
   }
-  const { fit, openSeconds, closedSeconds } = time.spread.value;
-  const { likelyGrams, likelyMillilitres, areaM2 } = amount.value;
+  const { fit, openSeconds, closedSeconds } = work.spread.value;
+  const { likelyGrams, likelyMillilitres, areaM2 } = work.amount.value;
   const needed = clamps && !isProblem(clamps) ? clamps.needed.value : undefined;
   return (
     <div class={fit === 'fits' ? 'answer' : 'answer now'} aria-live="polite">

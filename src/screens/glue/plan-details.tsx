@@ -11,7 +11,7 @@ import { TimeAnswer } from './time-answer.tsx';
 /** What the answer rests on, and what helps where it isn't enough. */
 export function PlanDetails(props: FormProps) {
   const { read, plan } = props;
-  const { amount } = plan;
+  const { work } = plan;
   return (
     <>
       <LabelEntries {...props} />
@@ -25,12 +25,12 @@ export function PlanDetails(props: FormProps) {
       <h2>Clamps</h2>
       <ClampAnswer {...props} />
       <MoreEntries {...props} />
-      {!isProblem(amount) && (
+      {!isProblem(work) && (
         <>
           <h2>Glue and time</h2>
-          <ShowWorking label="How the glue is worked out" of={amount.working} />
-          <TimeAnswer plan={plan} />
-          <DryRunCard plan={plan} seams={read.seams.length} areaM2={amount.value.areaM2} />
+          <ShowWorking label="How the glue is worked out" of={work.amount.working} />
+          <TimeAnswer of={work} />
+          <DryRunCard plan={plan} seams={read.seams.length} areaM2={work.amount.value.areaM2} />
         </>
       )}
     </>

@@ -20,38 +20,32 @@ export interface ClampPlan {
   readonly owned: ClampsCompared;
 }
 
-export interface TimePlan {
+/** The glue and the time that the seams take. */
+export interface GlueWork {
+  readonly times: Worked<AdhesiveTimes>;
+  readonly amount: Worked<GlueAmount>;
   readonly spread: Worked<SpreadTime>;
-  /** Where it doesn't fit: the kinds slow enough for all at once. */
+  /** The kinds that are slow enough for all at once. */
   readonly slower: readonly Adhesive[];
 }
 
 export interface GluePlan {
   readonly times: Outcome<Worked<AdhesiveTimes>>;
-  readonly amount: Outcome<Worked<GlueAmount>>;
   /** Undefined for mitres, which are pressed otherwise, and for a wood whose density isn't known. */
   readonly clamps: Outcome<ClampPlan> | undefined;
   /** How many clamps there are to set; 0 where that can't be told. */
   readonly setting: number;
-  readonly time: Outcome<TimePlan>;
+  readonly work: Outcome<GlueWork>;
 }
 
 type Asked = Omit<ReadGlue, 'outerBoard' | 'problems' | 'missing'> & { readonly outerBoard?: number | undefined };
 
 /** All that is worked out before the glue is opened. */
 export function planGlueUp(asked: Asked, shop: Pick<Shop, 'clamps' | 'pace'>): GluePlan {
-  const { adhesive, celsius, label, seams, tool } = asked;
-  const times = adhesiveTimes(adhesive, celsius, label);
-  const { gramsPerM2, kgPerM3, source } = adhesive;
+  const times = adhesiveTimes(asked.adhesive, asked.celsius, asked.label);
   const clamps = clampPlan(asked, shop);
   const setting = clamps && !isProblem(clamps) ? clamps.needed.value.clamps : 0;
-  return {
-    times,
-    setting,
-    amount: glueAmount({ seams, gramsPerM2, kgPerM3, loss: glueLoss[tool], source }),
-    clamps,
-    time: isProblem(times) ? times : timePlan(asked, setting, times.value, shop),
-  };
+  return { times, clamps, setting, work: isProblem(times) ? times : glueWork(asked, setting, times, shop) };
 }
 
 function clampPlan({ seams, meets, species, adhesive, across, outerBoard, caul }: Asked, shop: Pick<Shop, 'clamps'>) {
@@ -69,20 +63,21 @@ function clampPlan({ seams, meets, species, adhesive, across, outerBoard, caul }
   return isProblem(compared) ? compared : { pressure, needed, owned: compared };
 }
 
-function timePlan(
-  { seams, hands, celsius }: Asked,
+function glueWork(
+  { seams, hands, celsius, adhesive: { gramsPerM2, kgPerM3, source }, tool }: Asked,
   clamps: number,
-  times: AdhesiveTimes,
+  times: Worked<AdhesiveTimes>,
   shop: Pick<Shop, 'pace'>,
-): Outcome<TimePlan> {
+): Outcome<GlueWork> {
+  const amount = glueAmount({ seams, gramsPerM2, kgPerM3, loss: glueLoss[tool], source });
+  if (isProblem(amount)) return amount;
   const work = { seams, clamps, hands, pace: paceOf(shop) };
-  const spread = spreadTime(work, times);
+  const spread = spreadTime(work, times.value);
   if (isProblem(spread)) return spread;
-  if (spread.value.fit === 'fits') return { spread, slower: [] };
   // Kinds that may not be used at this temperature are left out.
   const today = adhesives.flatMap((kind) => {
     const its = adhesiveTimes(kind, celsius);
     return isProblem(its) ? [] : [{ kind, times: its.value }];
   });
-  return { spread, slower: slowerKinds(work, today).map(({ kind }) => kind) };
+  return { times, amount, spread, slower: slowerKinds(work, today).map(({ kind }) => kind) };
 }

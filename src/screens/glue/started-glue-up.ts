@@ -16,10 +16,10 @@ export function startedGlueUp(
   piece: Piece | undefined,
   now: number,
 ): Outcome<Glueup> {
-  const { times, amount, setting } = plan;
+  const { times, work, setting } = plan;
   if (isProblem(times)) return times;
   // Without seams it is for the clock alone.
-  if (isProblem(amount) && read.seams.length > 0) return amount;
+  if (isProblem(work) && read.seams.length > 0) return work;
   const name = form.name.trim() || 'Glue-up';
   const { label } = read;
   const given: Fields<Glueup> = {

@@ -1,23 +1,21 @@
 import { shop } from '../../app/shop.ts';
-import { isProblem } from '../../core/answer/problem.ts';
 import { ShowWorking } from '../../ui/show-working.tsx';
 import { hasLearnt } from './glue-pace.ts';
-import type { GluePlan, TimePlan } from './plan-glue-up.ts';
+import type { GlueWork } from './plan-glue-up.ts';
 
 /** What the time rests on, and how to split the work where it is too little. */
-export function TimeAnswer({ plan: { time, times } }: { plan: GluePlan }) {
-  if (isProblem(time) || isProblem(times)) return null;
+export function TimeAnswer({ of: work }: { of: GlueWork }) {
   return (
     <>
-      {time.spread.value.fit !== 'fits' && <Split time={time} />}
+      {work.spread.value.fit !== 'fits' && <Split of={work} />}
       <p class="soft small">{hasLearnt(shop.value) ? 'At the pace of your dry runs.' : 'At an unhurried pace.'}</p>
-      <ShowWorking label="How the time is worked out" of={time.spread.working} />
-      <ShowWorking label="How the glue’s times are worked out" of={times.working} />
+      <ShowWorking label="How the time is worked out" of={work.spread.working} />
+      <ShowWorking label="How the glue’s times are worked out" of={work.times.working} />
     </>
   );
 }
 
-function Split({ time: { spread, slower } }: { time: TimePlan }) {
+function Split({ of: { spread, slower } }: { of: GlueWork }) {
   const { split } = spread.value;
   return (
     <div class="answer now">

@@ -11,7 +11,7 @@ function good<T>(outcome: Outcome<T> | undefined): T {
 describe('before the glue', () => {
   test('one seam of cherry: area, glue, clamps and time', () => {
     const { plan } = planned(typed());
-    const amount = good(plan.amount).value;
+    const amount = good(plan.work).amount.value;
     // 1.2 m by 0.02 m; 150 to 220 g/m2 with a tenth kept by the brush (common practice).
     expect(amount.areaM2).toBeCloseTo(0.024, 12);
     expect(amount.likelyGrams).toBeCloseTo((0.024 * 185) / 0.9, 9);
@@ -28,7 +28,7 @@ describe('before the glue', () => {
     // A heavy bar clamp gives 5250 N (middle of common practice): 27.1 kN takes six.
     expect(needed.value.clamps).toBe(6);
     expect(owned).toMatchObject({ take: [{ count: 6 }], missing: 0, missingForce: 0 });
-    const { spread } = good(plan.time);
+    const { spread } = good(plan.work);
     // 1800 s/m2 and 20 s a seam, the unhurried pace.
     expect(spread.value.openSeconds).toBeCloseTo(0.024 * 1800 + 20, 9);
     expect(spread.value.fit).toBe('fits');
@@ -44,12 +44,12 @@ describe('before the glue', () => {
 
   test('fifteen seams are too slow for PVA: split, or take a slower kind; a label with more time settles it', () => {
     const seams = [{ count: '15', length: '1200', width: '20' }];
-    const time = good(planned(typed({ seams })).plan.time);
+    const time = good(planned(typed({ seams })).plan.work);
     expect(time.spread.value.fit).toBe('late');
     expect(time.spread.value.split?.reduce((sum, seams) => sum + seams, 0)).toBe(15);
     expect(time.spread.value.split?.length).toBe(4);
     expect(time.slower.map(({ id }) => id)).toContain('epoxy-slow');
-    const labelled = good(planned(typed({ seams, label: { open: '30', closed: '20', clamp: '60-90' } })).plan.time);
+    const labelled = good(planned(typed({ seams, label: { open: '30', closed: '20', clamp: '60-90' } })).plan.work);
     expect(labelled.spread.value.fit).toBe('fits');
   });
 
@@ -71,7 +71,7 @@ describe('before the glue', () => {
 
   test('the pace of dry runs counts', () => {
     const pace = { 'glue-spread': { seconds: 120, count: 1000 }, 'glue-close': { seconds: 10, count: 1 } };
-    const { spread } = good(planned(typed(), { clamps: shop.clamps, pace }).plan.time);
+    const { spread } = good(planned(typed(), { clamps: shop.clamps, pace }).plan.work);
     // 120 s for 0.1 m2 is 1200 s/m2.
     expect(spread.value.openSeconds).toBeCloseTo(0.024 * 1200 + 10, 9);
   });
