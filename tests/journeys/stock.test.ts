@@ -352,8 +352,7 @@ test('the air of the shop is read once: drying, finish and glue go by it, and it
   await phone.page.getByRole('button', { name: 'List its parts' }).click();
   await phone.page.getByRole('link', { name: 'Bench' }).click();
   await phone.page.getByRole('link', { name: /^Finish/ }).click();
-  await shown('Temperature °F; empty: 58').waitFor();
-  await shown('Humidity %; empty: 65').waitFor();
+  await phone.page.getByText(/at 58 °F and 65/).waitFor();
   expect(phone.errors).toEqual([]);
 });
 

@@ -59,10 +59,9 @@ export function glueAmount({ seams, gramsPerM2, kgPerM3, loss = 0, source }: Glu
     value: { areaM2, grams: poured, likelyGrams, likelyMillilitres: (likelyGrams * 1000) / kgPerM3 },
     working: {
       steps: [
-        { finds: 'joint area', by: phrase`Length times width of each seam.`, gives: m2(areaM2) },
         {
           finds: 'glue in the joint',
-          by: phrase`${m2(areaM2)} times ${quantity(likely(gramsPerM2), 'gramsPerM2')}.`,
+          by: phrase`${m2(areaM2)}, length times width of each seam, at ${quantity(likely(gramsPerM2), 'gramsPerM2')}.`,
           gives: grams(areaM2 * likely(gramsPerM2)),
         },
         {

@@ -4,7 +4,6 @@ import { mixForTotal } from '../../core/finishing/two-part-mix.ts';
 import type { Timer } from '../../store/records/timer.ts';
 import { timers as kept } from '../../store/timers.ts';
 import { Button } from '../../ui/button.tsx';
-import { ShowWorking } from '../../ui/show-working.tsx';
 import { potLifePhase, timersOf } from './coat-timers.ts';
 import type { KeptStep, StepMix } from './finish-steps.ts';
 import { MixShown } from './mix-shown.tsx';
@@ -38,8 +37,7 @@ export function MixBatches({ finishId, name, step, mix, coatLitres, timers }: Pr
       <h3>
         Mix {batches} {batches === 1 ? 'batch' : 'batches'}
       </h3>
-      <MixShown of={each.value} />
-      <ShowWorking of={each.working} />
+      <MixShown of={each} />
       {potLifeSeconds !== undefined &&
         (next < 0 ? (
           <p>All mixed.</p>

@@ -61,8 +61,7 @@ export function MixEntries({ form, read, plan, at, change }: FormProps) {
           {entry('left', 'What is left', units.value.unit === 'in' ? 'fl oz' : 'ml')}
           {read.mix?.rest && (
             <div aria-live="polite">
-              <MixShown of={read.mix.rest.value} />
-              <ShowWorking of={read.mix.rest.working} />
+              <MixShown of={read.mix.rest} />
             </div>
           )}
         </>
@@ -79,9 +78,8 @@ function CoatMix({ of: { ratio, batches }, litres }: { of: ReadMix; litres: numb
     <div class="answer" aria-live="polite">
       <span class="soft">For the first coat</span>
       <span class="figure words">{count === 1 ? 'One batch' : `${count} batches, each`}</span>
-      <MixShown of={each.value} />
+      <MixShown of={each} />
       {batches && <ShowWorking of={batches.working} label="Why so many batches" />}
-      <ShowWorking of={each.working} label="How the parts are worked out" />
     </div>
   );
 }

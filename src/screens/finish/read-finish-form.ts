@@ -41,7 +41,7 @@ export interface ReadFinish {
   readonly shapes: readonly FinishShape[];
   readonly air: Air;
   /** By what today's air makes each wait longer. */
-  readonly airFactor: number;
+  readonly airFactor: Worked;
   readonly firstGrit: number;
   readonly sections: readonly string[];
   /** Undefined for a finish of one part. */
@@ -142,7 +142,7 @@ export function readFinishForm(form: FinishForm, air = usualAir): ReadFinish {
     containers,
     shapes,
     air: today,
-    airFactor: found(airFactor(today.celsius, today.humidity)) ?? 1,
+    airFactor: found(airFactor(today.celsius, today.humidity)) ?? (airFactor(20, 50) as Worked),
     firstGrit: Number(gritText(form)),
     sections: form.sections
       .split(/[,;]/)

@@ -26,7 +26,7 @@ export function startedFinish(
     gritsOwned: grits.map(({ grit }) => grit).filter((grit) => !form.gritsMissing.includes(grit)),
     sections: read.sections,
     beforeAssembly: form.beforeAssembly,
-    airFactor: read.airFactor,
+    airFactor: read.airFactor.value,
   });
   if (isProblem(steps)) return steps;
   const { purchase, amount, coatedM2 } = plan;

@@ -1,5 +1,7 @@
+import { formatQuantity } from '../../core/answer/format-quantity.ts';
+import { mm } from '../../core/answer/quantity.ts';
 import { clampPlaces } from '../../core/gluing/clamp-count.ts';
-import { formatLength } from '../../core/length/format-length.ts';
+
 import { Drawing } from '../../ui/drawing/drawing.tsx';
 import { units } from '../../ui/units.ts';
 
@@ -22,13 +24,13 @@ export function ClampDrawing({ length, clamps, across }: Props) {
   const scale = (width - 2 * margin) / length;
   const height = Math.min(150, Math.max(36, (across ?? length / 4) * scale));
   const places = clampPlaces(length, clamps);
-  const write = (mm: number) => `${formatLength(mm, units.value)} ${units.value.unit}`;
+  const say = (value: number) => formatQuantity(mm(value), units.value);
   return (
     <Drawing
       name="Clamps"
       width={width}
       height={height + 40}
-      alternative={`${clamps} clamps along ${write(length)}: the first below, ${write(length / clamps / 2)} from the end, the next above and so on, ${write(length / clamps)} apart.`}
+      alternative={`${clamps} clamps along ${say(length)}, ${say(length / clamps)} apart and half of that from the ends, the first below, the next above and so on.`}
     >
       {(hatch) => (
         <>

@@ -87,19 +87,13 @@ export function withEvent(glueup: Glueup, event: GlueEvent, now: number): Glueup
     ...(event === 'unclamped' && { unclampedAt: at }),
     ...(event === 'rested' && { restedAt: at }),
   };
+  const log = glueup.log ?? [];
+  const run = runOf(next);
+  const remarks = isProblem(run) ? [] : run.remarks.map((remark) => sayPhrase(remark, units.value));
   const texts = [
     `${told.label}.`,
     ...(now < last ? ['The clock was set back before this: the time is not sure.'] : []),
-    ...newRemarks(glueup, next),
+    ...remarks.filter((remark) => !log.some(({ text }) => text === remark)),
   ];
-  return { ...next, log: [...(glueup.log ?? []), ...texts.map((text) => ({ at, text }))] };
-}
-
-function newRemarks(before: Glueup, after: Glueup): string[] {
-  const remarks = (glueup: Glueup) => {
-    const run = runOf(glueup);
-    return isProblem(run) ? [] : run.remarks.map((remark) => sayPhrase(remark, units.value));
-  };
-  const known = new Set(remarks(before));
-  return remarks(after).filter((remark) => !known.has(remark));
+  return { ...next, log: [...log, ...texts.map((text) => ({ at, text }))] };
 }

@@ -95,13 +95,13 @@ describe('coatSchedule', () => {
 
 describe('airFactor', () => {
   it('doubles each 10 degrees colder, and in damp air up to twice', () => {
-    expect(airFactor(20, 50)).toBe(1);
-    expect(airFactor(10, 50)).toBe(2);
-    expect(airFactor(20, 85)).toBe(2);
-    expect(airFactor(15, 50)).toBeCloseTo(Math.SQRT2, 12);
+    expect(solved(airFactor(20, 50)).value).toBe(1);
+    expect(solved(airFactor(10, 50)).value).toBe(2);
+    expect(solved(airFactor(20, 85)).value).toBe(2);
+    expect(solved(airFactor(15, 50)).value).toBeCloseTo(Math.SQRT2, 12);
   });
   it('never makes a wait shorter', () => {
-    expect(airFactor(35, 10)).toBe(1);
+    expect(solved(airFactor(35, 10)).value).toBe(1);
   });
   it.each([
     [5, 50, 'celsius'],

@@ -15,7 +15,7 @@ const wrong = (change: Partial<FinishForm>) => [...read(change).problems.keys()]
 test('an untouched form takes what is usual for the kind, and nothing is wrong', () => {
   const { finish, coats, method, problems, containers, airFactor } = read({});
   expect(finish).toBe(finishById('oil-varnish'));
-  expect([coats, method, airFactor, containers, problems.size]).toEqual([3, 'brush', 1, [], 0]);
+  expect([coats, method, airFactor.value, containers, problems.size]).toEqual([3, 'brush', 1, [], 0]);
   expect(read({ kind: 'wiping-varnish' }).method).toBe('rag');
 });
 
@@ -26,9 +26,9 @@ test('where no air is typed the shop’s own stands, in either degrees', () => {
     const found = readFinishForm(emptyForm, air);
     expect(found.air.celsius).toBeCloseTo(15, 9);
     // Ten degrees halve it, by the rule of the air: five below 20 °C are 2 ^ 0.5.
-    expect(found.airFactor).toBeCloseTo(2 ** 0.5, 9);
+    expect(found.airFactor.value).toBeCloseTo(2 ** 0.5, 9);
   }
-  expect(readFinishForm({ ...emptyForm, celsius: '20' }, air).airFactor).toBe(1);
+  expect(readFinishForm({ ...emptyForm, celsius: '20' }, air).airFactor.value).toBe(1);
 });
 
 test('the can wins over the table and is marked as its figure', () => {
@@ -98,7 +98,7 @@ test('a mix that is not wanted is not complained about', () => {
 
 test('Fahrenheit for makers who read inches', () => {
   // 59 °F is 15 °C exactly; 2 ^ 0.5 by the rule of the air.
-  expect(read({ celsius: '59' }, 'in').airFactor).toBeCloseTo(2 ** 0.5, 9);
+  expect(read({ celsius: '59' }, 'in').airFactor.value).toBeCloseTo(2 ** 0.5, 9);
 });
 
 const numbersIn = (value: unknown): number[] =>
