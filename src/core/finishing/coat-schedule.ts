@@ -132,17 +132,12 @@ export function coatSchedule(input: CoatScheduleInput): Outcome<readonly FinishS
   const useAfter = finish.useAfterSeconds.most * airFactor;
   const cured = finish.cureSeconds.most * airFactor;
   const mask = step('mask', 'prepare', 'Mask for glue', 'Tape every surface that gets glue, to a knife line.', {
-    why: phrase`Glue does not hold on finish; no brush gets into a corner later.`,
+    why: phrase`Glue does not hold on finish.`,
   });
   return [
     ...(beforeAssembly ? [mask] : []),
     ...sanding(order, finish.waterBorne),
-    step(
-      'sample',
-      'sample',
-      'Sample board',
-      'All coats on an offcut sanded the same way. Look at it dry, in the light of its place.',
-    ),
+    step('sample', 'sample', 'Sample board', 'All coats on an offcut sanded the same way. Look at it dry.'),
     ...Array.from({ length: coats }, (_, index) => coat(index + 1, coats, finish, sections)).flat(),
     step(
       'rub-out',

@@ -22,7 +22,6 @@ export function Sides({ piece }: FormProps) {
           </Button>
         </fieldset>
       ))}
-      <p class="soft small">What the piece’s joints hide is left out.</p>
     </details>
   );
 }

@@ -29,7 +29,6 @@ export function ThisFinish({ finish, piece, onAgain }: Props) {
         </div>
       )}
       <Fold label="Start over">
-        <p>The plan stays as typed.</p>
         <Button onClick={() => removeRun('finish', finish.id, 'Schedule deleted.')}>Delete the schedule</Button>
       </Fold>
     </>

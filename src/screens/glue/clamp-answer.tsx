@@ -20,7 +20,7 @@ export function ClampAnswer({ read, plan: { clamps } }: FormProps) {
   const length = Math.max(...read.seams.map((seam) => seam.length));
   return (
     <>
-      <p>{read.meets === 'edge' ? 'Across the panel' : 'Along the longest joint'}, above and below by turns.</p>
+      <p>{read.meets === 'edge' ? 'Above and below by turns.' : 'For the longest joint.'}</p>
       <ClampDrawing length={length} clamps={needed.value.clamps} across={read.across} />
       <Owned of={owned} />
       <ShowWorking label="How the clamps are worked out" of={needed.working} />

@@ -92,7 +92,7 @@ export function withEvent(glueup: Glueup, event: GlueEvent, now: number): Glueup
   const remarks = isProblem(run) ? [] : run.remarks.map((remark) => sayPhrase(remark, units.value));
   const texts = [
     `${told.label}.`,
-    ...(now < last ? ['The clock was set back before this: the time is not sure.'] : []),
+    ...(now < last ? ['The clock was set back: the time is not sure.'] : []),
     ...remarks.filter((remark) => !log.some(({ text }) => text === remark)),
   ];
   return { ...next, log: [...log, ...texts.map((text) => ({ at, text }))] };

@@ -1,8 +1,6 @@
 import { useLive } from '../../app/live.ts';
-import { routeTo } from '../../app/routes.ts';
 import { glueups } from '../../store/glueups.ts';
 import { pieces } from '../../store/pieces.ts';
-import { Screen } from '../../ui/screen.tsx';
 import { DayPlanScreen } from './day-plan-screen.tsx';
 import './glue.css';
 import { ListScreen } from './list-screen.tsx';
@@ -17,22 +15,11 @@ async function find(id: string) {
 /** All glue-ups; or the next one of a piece; or one that runs: the address names which. */
 export default function GlueScreen({ id }: { id: string }) {
   const found = useLive(['glueup', 'piece'], () => find(id), id);
-  if (id === '') return <ListScreen />;
   if (id === 'plan') return <DayPlanScreen />;
+  if (id === '') return <ListScreen />;
   if (!found) return null;
   if (found.glueup) return <RunScreen glueup={found.glueup} />;
   if (found.piece || id === 'new') return <SetupScreen key={id} piece={found.piece} />;
-  return (
-    <Screen
-      question="This glue-up is gone"
-      kicker="Glue-up"
-      action={
-        <a class="button big now" href={routeTo('glue')}>
-          All glue-ups
-        </a>
-      }
-    >
-      <p>It was deleted, here or in another tab.</p>
-    </Screen>
-  );
+  // It was deleted, here or in another tab.
+  return <ListScreen />;
 }
