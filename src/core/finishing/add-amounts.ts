@@ -27,8 +27,6 @@ export interface AmountOf {
  * @source arithmetic
  */
 export function addAmounts(amounts: readonly AmountOf[]): Worked<FinishAmount> {
-  const [first, ...others] = amounts;
-  if (first && others.length === 0) return first.amount;
   const most = Math.max(0, ...amounts.map(({ amount }) => amount.value.coats.length));
   const coats = Array.from({ length: most }, (_, index) =>
     inAll(amounts.flatMap(({ amount }) => amount.value.coats[index] ?? [])),
@@ -37,13 +35,12 @@ export function addAmounts(amounts: readonly AmountOf[]): Worked<FinishAmount> {
   return {
     value: { coats, total },
     working: {
-      ...first?.amount.working,
       steps: [
         ...amounts.flatMap(({ what, amount }) =>
           amount.working.steps.map((step) => ({ ...step, finds: `${what}, ${step.finds}` })),
         ),
         {
-          finds: 'all together',
+          finds: 'in all',
           by: phrase`${litres(total.least)} to ${litres(total.most)}.`,
           gives: litres(total.likely),
         },

@@ -92,14 +92,7 @@ export function finishAmount(use: FinishUse): Outcome<Worked<FinishAmount>> {
   return {
     value: { coats: each, total },
     working: {
-      steps: [
-        ...steps,
-        {
-          finds: 'in all',
-          by: phrase`All coats; ${litres(total.least)} to ${litres(total.most)}.`,
-          gives: litres(total.likely),
-        },
-      ],
+      steps,
       sources: [...new Set<SourceId>([source, 'common-practice'])],
     },
   };

@@ -1,5 +1,4 @@
 import type { Adhesive, AdhesivePhase } from '../../core/gluing/adhesive.ts';
-import { tableCelsius } from '../../core/gluing/adhesive-times.ts';
 import type { GlueTool } from '../../core/gluing/glue-amount.ts';
 import { formatLength } from '../../core/length/format-length.ts';
 import type { Glueup } from '../../store/records/glueup.ts';
@@ -7,6 +6,7 @@ import { adhesives, findAdhesive } from '../../tables/adhesives.ts';
 import { fromCelsius } from '../../ui/temperature.ts';
 import { units } from '../../ui/units.ts';
 import { labelTexts, lastLabel } from './label-times.ts';
+import type { Glue } from './plan-stage.ts';
 import type { PieceStage } from './stages-of-piece.ts';
 
 /** Seams of one size, as typed. */
@@ -48,7 +48,7 @@ export const emptySeam: SeamTexts = { count: '1', length: '', width: '' };
 
 const shownDegrees = (celsius: number) => String(Math.round(fromCelsius(celsius) * 10) / 10);
 
-export function emptyForm(species: string, celsius = tableCelsius): GlueForm {
+export function emptyForm(species: string, { adhesive, celsius, label }: Glue): GlueForm {
   return {
     stage: '',
     name: '',
@@ -58,11 +58,11 @@ export function emptyForm(species: string, celsius = tableCelsius): GlueForm {
     outerBoard: '',
     caul: '',
     species,
-    adhesive: adhesiveOf().id,
+    adhesive: adhesive.id,
     celsius: shownDegrees(celsius),
     tool: 'brush',
     hands: '1',
-    label: {},
+    label: labelTexts(label),
   };
 }
 

@@ -6,7 +6,8 @@ import { plans } from '../../store/plans.ts';
 import { airNow } from '../../store/records/air-now.ts';
 import { newest } from '../../store/records/newest.ts';
 import type { Piece } from '../../store/records/piece.ts';
-import { emptyForm, withAdhesive, withStage } from './glue-form.ts';
+import { emptyForm, withStage } from './glue-form.ts';
+import { usualGlue } from './plan-stage.ts';
 import { SetupForm } from './setup-form.tsx';
 import { progressOf } from './stage-progress.ts';
 import { planOf, stagesOfPiece } from './stages-of-piece.ts';
@@ -28,8 +29,8 @@ export function SetupScreen({ piece }: { piece: Piece | undefined }) {
   const own = piece ? all.filter(({ pieceId }) => pieceId === piece.id) : [];
   const progress = progressOf(stages, own, Date.now(), run);
   const [next] = progress.now;
-  const empty = emptyForm(piece?.parts[0]?.species ?? '', airNow(shop.value, Date.now())?.celsius);
-  const usual = withAdhesive(empty, newest(all)?.adhesive ?? empty.adhesive, all);
+  const glue = usualGlue(all, airNow(shop.value, Date.now())?.celsius);
+  const usual = emptyForm(piece?.parts[0]?.species ?? '', glue);
   return (
     <SetupForm
       piece={piece}

@@ -1,5 +1,5 @@
 import { afterEach, describe, expect, test } from 'vitest';
-import { emptyForm, emptySeam } from '../../../src/screens/glue/glue-form.ts';
+import { emptySeam } from '../../../src/screens/glue/glue-form.ts';
 import { coreProblem, readGlueForm } from '../../../src/screens/glue/read-glue-form.ts';
 import { units } from '../../../src/ui/units.ts';
 import { outside } from '../../setup/outside.ts';
@@ -14,7 +14,7 @@ describe('a glue-up as it is typed', () => {
     const { seams, problems, missing } = readGlueForm(typed({ seams: [{ count: '3', length: '1200', width: '20' }] }));
     expect(seams).toEqual([1, 2, 3].map(() => ({ length: 1200, width: 20 })));
     expect([problems.size, missing.size]).toEqual([0, 0]);
-    const empty = readGlueForm(emptyForm(''));
+    const empty = readGlueForm(typed({ seams: [emptySeam] }));
     expect(empty.seams).toEqual([]);
     expect([empty.problems.size, empty.missing.size]).toEqual([0, 0]);
     const half = readGlueForm(typed({ seams: [emptySeam, { ...emptySeam, length: '1200' }] }));

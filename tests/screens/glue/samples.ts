@@ -1,6 +1,7 @@
 import { isProblem } from '../../../src/core/answer/problem.ts';
 import { emptyForm, type GlueForm } from '../../../src/screens/glue/glue-form.ts';
 import { planGlueUp } from '../../../src/screens/glue/plan-glue-up.ts';
+import { usualGlue } from '../../../src/screens/glue/plan-stage.ts';
 import { readGlueForm } from '../../../src/screens/glue/read-glue-form.ts';
 import { startedGlueUp } from '../../../src/screens/glue/started-glue-up.ts';
 import type { Glueup } from '../../../src/store/records/glueup.ts';
@@ -17,7 +18,7 @@ export const shop: Shop = { ...defaultShop(0), clamps: [{ kind: 'bar-heavy', ope
 
 /** One seam of 1200 by 20 mm in black cherry, with interior PVA at 20 degrees Celsius; lengths are typed in millimetres. */
 export const typed = (change: Partial<GlueForm> = {}): GlueForm => ({
-  ...emptyForm('cherry-black'),
+  ...emptyForm('cherry-black', usualGlue([])),
   name: 'Shelf',
   seams: [{ count: '1', length: '1200', width: '20' }],
   ...change,
