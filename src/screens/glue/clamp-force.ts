@@ -3,19 +3,16 @@ import type { OwnedClamps } from '../../core/gluing/clamps-owned.ts';
 import type { Clamps } from '../../store/records/shop.ts';
 import { type ClampKind, clampKinds } from '../../tables/clamps.ts';
 
-const [first] = clampKinds as readonly [ClampKind, ...ClampKind[]];
-
 /** A kind that the table doesn't know counts as the first that begins alike: a plain `bar` is a heavy bar clamp. */
 const kindOf = (id: string): ClampKind =>
-  clampKinds.find((kind) => kind.id === id) ?? clampKinds.find((kind) => kind.id.startsWith(id)) ?? first;
+  clampKinds.find((kind) => kind.id.startsWith(id)) ?? (clampKinds[0] as ClampKind);
 
 /** The drawer of clamps with what a hand gives with each kind. Straps go round a case, not across a panel. */
-export function ownedClamps(clamps: readonly Clamps[]): OwnedClamps[] {
-  return clamps
-    .map(({ kind, count, opening }) => ({ kind: kindOf(kind), count, reach: opening }))
-    .filter(({ kind }) => kind.id !== 'strap' && kind.id !== 'spring')
-    .map(({ kind, count, reach }) => ({ name: kind.name, count, force: likely(kind.newtons), reach }));
-}
+export const ownedClamps = (clamps: readonly Clamps[]): OwnedClamps[] =>
+  clamps.flatMap(({ kind, count, opening: reach }) => {
+    const { id, name, newtons } = kindOf(kind);
+    return id === 'strap' || id === 'spring' ? [] : [{ name, count, force: likely(newtons), reach }];
+  });
 
 export const hasStraps = (clamps: readonly Clamps[]): boolean => clamps.some(({ kind }) => kind === 'strap');
 
