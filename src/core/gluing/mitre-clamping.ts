@@ -22,7 +22,7 @@ const strapCovers = 100;
  * @valid four corners of 90 degrees
  * @errors a width that makes no sense
  * @example mitreClamping({ kind: 'case', width: 300, hasStraps: true })[2]
- *   // => { text: '3 straps round all four corners, at most {apart} apart.' }
+ *   // => { text: '3 straps round all four corners, at most {0} apart.' }
  * @source common practice
  */
 export function mitreClamping({ kind, width, hasStraps }: MitredWork): Outcome<readonly Phrase[]> {
