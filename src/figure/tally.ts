@@ -1,5 +1,6 @@
-import { isProblem, type Outcome, problem } from '../core/answer/problem.ts';
+import { isProblem, type Outcome, problem, within } from '../core/answer/problem.ts';
 import type { Board } from '../core/lumber/board.ts';
+import { checkBoard } from '../core/lumber/check-board.ts';
 import { tally } from '../core/lumber/tally.ts';
 import type { Figure } from './ask.ts';
 
@@ -11,12 +12,13 @@ export const figure: Figure = (input) => {
   for (const [index, item] of given.entries()) {
     const board = readBoard(item, `boards.${index}`);
     if (isProblem(board)) return board;
+    const [bad] = checkBoard(board);
+    if (bad) return within(bad, `boards.${index}`);
     boards.push(board);
   }
   const found = tally(boards);
-  if (isProblem(found)) return found;
   return {
-    surfaceMeasure: found.boards.map((board) => board.boardFeet.surfaceMeasure),
+    surfaceMeasure: found.boards.map((board) => board.surfaceMeasure),
     boardFeet: found.boardFeet.value,
     exactBoardFeet: found.exactBoardFeet.value,
     cubicMetres: found.cubicMetres.value,

@@ -1,6 +1,6 @@
+import { nextStep } from '../answer/next-step.ts';
 import { phrase } from '../answer/phrase.ts';
-import type { Outcome } from '../answer/problem.ts';
-import { isProblem } from '../answer/problem.ts';
+import { isProblem, type Outcome } from '../answer/problem.ts';
 import { boardFeet, count } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
 import type { Board } from './board.ts';
@@ -30,22 +30,15 @@ export function boardFeetByRule(board: Board, halfGoes: HalfGoes = 'up'): Outcom
   const surface = surfaceMeasure(board, halfGoes);
   if (isProblem(surface)) return surface;
   const inches = countedInches(board.thickness);
-  const value = surface.value * inches;
   const counted = nominalQuarters(board.thickness) < 4 ? ' (below 1 in counts as 1 in)' : '';
   return {
-    value,
+    ...nextStep(
+      surface,
+      'board feet',
+      phrase`surface measure ${count(surface.value)} × thickness ${count(inches)} in${counted}`,
+      boardFeet(surface.value * inches),
+    ),
     surfaceMeasure: surface.value,
     halfGoes: surface.halfGoes,
-    working: {
-      ...surface.working,
-      steps: [
-        ...surface.working.steps,
-        {
-          finds: 'board feet',
-          by: phrase`surface measure ${count(surface.value)} × thickness ${count(inches)} in${counted}`,
-          gives: boardFeet(value),
-        },
-      ],
-    },
   };
 }

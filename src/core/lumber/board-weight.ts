@@ -1,4 +1,6 @@
 import { badNumber } from '../answer/bad-number.ts';
+import { nextStep } from '../answer/next-step.ts';
+import { oneStep } from '../answer/one-step.ts';
 import { type Phrase, phrase } from '../answer/phrase.ts';
 import type { Outcome } from '../answer/problem.ts';
 import { factor, m3, percent, quantity } from '../answer/quantity.ts';
@@ -6,7 +8,6 @@ import type { SourceId } from '../answer/source-id.ts';
 import type { Worked } from '../answer/worked.ts';
 
 export interface BoardWeight {
-  readonly density: Worked;
   readonly kilograms: Worked;
   /** Said when the board is heavier than one person should lift alone. */
   readonly caution?: Phrase;
@@ -20,12 +21,12 @@ const heavyForOneKg = 23;
  *
  * @param wood specific gravity (ovendry mass over volume at 12 %) with its source, moisture in percent
  * @param cubicMetres exact volume of the board, m3
- * @returns density in kg/m3, weight in kg, and a caution from 23 kg on (common practice)
+ * @returns weight in kg by way of the density, and a caution from 23 kg on (common practice)
  * @valid near 12 % moisture, where the handbook's volume is taken; at 6 or 30 % the volume, and so the result, is a few
  *   percent off. Trees differ too: about a tenth either way
  * @errors missing figures, G outside 0.05 to 1.4, moisture outside 0 to 200 %, volume not above 0 or above 5 m3
  * @example boardWeight({ specificGravity: 0.5, source: 'label', moisture: 12 }, 0.01966)
- *   // => { density: { value: 560.0 }, kilograms: { value: 11.0 } }
+ *   // => { kilograms: { value: 11.0 } }
  * @source Wood handbook, density from specific gravity and moisture (from memory)
  */
 export function boardWeight(
@@ -38,25 +39,21 @@ export function boardWeight(
     badNumber('moisture', 'The moisture', moisture, 'percent', { least: 0, most: 200 }) ??
     badNumber('cubicMetres', 'The volume', cubicMetres, 'm3', { above: 0, most: 5 });
   if (bad) return bad;
-  const density = 1000 * specificGravity * (1 + moisture / 100);
-  const kilograms = density * cubicMetres;
-  const densityStep = {
-    finds: 'density',
-    by: phrase`1000 kg/m³ × specific gravity ${factor(specificGravity)} × (1 + moisture ${percent(moisture)})`,
-    gives: quantity(density, 'kgPerM3'),
-  };
-  const weightStep = {
-    finds: 'weight',
-    by: phrase`density × volume ${m3(cubicMetres)}`,
-    gives: quantity(kilograms, 'kilograms'),
-  };
-  const holds = phrase`Near 12% moisture: green or very dry wood is a few percent off. Trees differ by about a tenth.`;
-  const sources = [...new Set<SourceId>([source, 'wood-handbook-memory'])];
+  const density = oneStep(
+    'density',
+    phrase`1000 kg/m³ × specific gravity ${factor(specificGravity)} × (1 + moisture ${percent(moisture)})`,
+    quantity(1000 * specificGravity * (1 + moisture / 100), 'kgPerM3'),
+    [source],
+    phrase`Near 12% moisture: green or very dry wood is a few percent off. Trees differ by about a tenth.`,
+  );
+  const weight = quantity(density.value * cubicMetres, 'kilograms');
+  const kilograms = nextStep(density, 'weight', phrase`density × volume ${m3(cubicMetres)}`, weight, [
+    'wood-handbook-memory',
+  ]);
   return {
-    density: { value: density, working: { steps: [densityStep], holds, sources } },
-    kilograms: { value: kilograms, working: { steps: [densityStep, weightStep], holds, sources } },
-    ...(kilograms > heavyForOneKg && {
-      caution: phrase`About ${quantity(kilograms, 'kilograms')}: over ${quantity(heavyForOneKg, 'kilograms')}, a common limit for one person. Lift with help, or slide one end at a time.`,
+    kilograms,
+    ...(weight.value > heavyForOneKg && {
+      caution: phrase`About ${weight}: over ${quantity(heavyForOneKg, 'kilograms')}, a common limit for one person. Lift with help, or slide one end at a time.`,
     }),
   };
 }

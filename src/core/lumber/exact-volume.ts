@@ -1,3 +1,5 @@
+import { nextStep } from '../answer/next-step.ts';
+import { oneStep } from '../answer/one-step.ts';
 import { phrase } from '../answer/phrase.ts';
 import type { Outcome } from '../answer/problem.ts';
 import { boardFeet, m3, mm } from '../answer/quantity.ts';
@@ -7,6 +9,16 @@ import type { Board } from './board.ts';
 import { meanWidth } from './board-width.ts';
 import { checkBoard } from './check-board.ts';
 import { roughThickness } from './quarters.ts';
+
+/** A volume in m3 as board feet. */
+export const asBoardFeet = (cubicMetres: Worked): Worked =>
+  nextStep(
+    cubicMetres,
+    'board feet',
+    phrase`volume ÷ 144 cubic inches`,
+    boardFeet(cubicMetres.value / m3PerBoardFoot),
+    ['nist-sp811'],
+  );
 
 /** A board's volume as it is, in m3: thickness × mean width × length. */
 export const cubicMetresOf = (board: Board): number =>
@@ -30,23 +42,12 @@ export interface ExactVolume {
 export function exactVolume(board: Board): Outcome<ExactVolume> {
   const [bad] = checkBoard(board);
   if (bad) return bad;
-  const cubicMetres = cubicMetresOf(board);
-  const inBoardFeet = cubicMetres / m3PerBoardFoot;
-  const step = {
-    finds: 'volume',
-    by: phrase`thickness ${mm(roughThickness(board.thickness))} × ${board.farWidth === undefined ? 'width' : 'mean width of both ends'} ${mm(meanWidth(board))} × length ${mm(board.length)}`,
-    gives: m3(cubicMetres),
-  };
-  const holds = phrase`Straight boards and even tapers.`;
-  return {
-    cubicMetres: { value: cubicMetres, working: { steps: [step], holds, sources: ['geometry'] } },
-    boardFeet: {
-      value: inBoardFeet,
-      working: {
-        steps: [step, { finds: 'board feet', by: phrase`volume ÷ 144 cubic inches`, gives: boardFeet(inBoardFeet) }],
-        holds,
-        sources: ['geometry', 'nist-sp811'],
-      },
-    },
-  };
+  const cubicMetres = oneStep(
+    'volume',
+    phrase`thickness ${mm(roughThickness(board.thickness))} × ${board.farWidth === undefined ? 'width' : 'mean width of both ends'} ${mm(meanWidth(board))} × length ${mm(board.length)}`,
+    m3(cubicMetresOf(board)),
+    ['geometry'],
+    phrase`Straight boards and even tapers.`,
+  );
+  return { cubicMetres, boardFeet: asBoardFeet(cubicMetres) };
 }

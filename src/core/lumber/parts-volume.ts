@@ -1,8 +1,8 @@
 import { phrase } from '../answer/phrase.ts';
-import { boardFeet, count, m3, mm } from '../answer/quantity.ts';
-import { m3PerBoardFoot } from '../answer/us-units.ts';
+import { count, m3, mm } from '../answer/quantity.ts';
 import type { Worked, WorkingStep } from '../answer/worked.ts';
 import type { PartSizes } from './check-part.ts';
+import { asBoardFeet } from './exact-volume.ts';
 
 /**
  * How much wood the finished parts hold, before any kerf, jointing, planing or waste.
@@ -23,24 +23,13 @@ export function partsVolume(parts: readonly PartSizes[]): { readonly cubicMetres
     }),
   );
   const total = each.reduce((sum, { gives }) => sum + gives.value, 0);
-  const inBoardFeet = total / m3PerBoardFoot;
-  const steps: WorkingStep[] = [
-    ...each,
-    { finds: 'volume of the parts', by: phrase`all of these together`, gives: m3(total) },
-  ];
-  const holds = phrase`Finished sizes; the plan of the cuts counts kerfs, planing and waste.`;
-  return {
-    cubicMetres: { value: total, working: { steps, holds, sources: ['geometry'] } },
-    boardFeet: {
-      value: inBoardFeet,
-      working: {
-        steps: [
-          ...steps,
-          { finds: 'board feet', by: phrase`volume ÷ 144 cubic inches`, gives: boardFeet(inBoardFeet) },
-        ],
-        holds,
-        sources: ['geometry', 'nist-sp811'],
-      },
+  const cubicMetres: Worked = {
+    value: total,
+    working: {
+      steps: [...each, { finds: 'volume of the parts', by: phrase`all of these together`, gives: m3(total) }],
+      holds: phrase`Finished sizes; the plan of the cuts counts kerfs, planing and waste.`,
+      sources: ['geometry'],
     },
   };
+  return { cubicMetres, boardFeet: asBoardFeet(cubicMetres) };
 }

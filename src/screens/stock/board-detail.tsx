@@ -1,6 +1,8 @@
 import { useLive } from '../../app/live.ts';
 import { go, routeTo } from '../../app/routes.ts';
 import { isProblem } from '../../core/answer/problem.ts';
+import { boardFeetByRule } from '../../core/lumber/board-feet.ts';
+import { exactVolume } from '../../core/lumber/exact-volume.ts';
 import { tally } from '../../core/lumber/tally.ts';
 import { boards } from '../../store/boards.ts';
 import { deliveries } from '../../store/deliveries.ts';
@@ -30,19 +32,21 @@ export function BoardDetail({ board }: { board: Board }) {
   const company = useLive(['board', 'delivery'], () => readCompany(board), board.deliveryId);
   if (!company) return null;
   const { delivery, came = [board] } = company;
-  const together = inLoggedOrder(came);
-  const sums = tally(together);
-  const own = isProblem(sums) ? undefined : sums.boards[together.findIndex(({ id }) => id === board.id)];
+  const tallied = tally(inLoggedOrder(came)).boards.find(({ board: { id } }) => id === board.id);
+  const byRule = boardFeetByRule(board, tallied?.halfGoes);
+  const exact = exactVolume(board);
   return (
     <StockPart question={`What is in board ${board.chalk}?`}>
-      {own && <RackTally sums={own} />}
+      {!isProblem(byRule) && !isProblem(exact) && (
+        <RackTally sums={{ boardFeet: byRule, exactBoardFeet: exact.boardFeet, cubicMetres: exact.cubicMetres }} />
+      )}
       <Moisture board={board} />
       <BoardLife board={board} />
       <Defects board={board} />
       <BoardWarp board={board} />
       <BoardThickness board={board} />
       <BoardCost board={board} came={came} delivery={delivery} />
-      {own && <BoardWeight board={board} cubicMetres={own.cubicMetres.value} />}
+      <BoardWeight board={board} />
       <BoardSizes board={board} />
       <div class="buttons">
         {board.deliveryId !== undefined && (

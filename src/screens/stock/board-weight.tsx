@@ -2,6 +2,7 @@ import { isProblem } from '../../core/answer/problem.ts';
 import { percent } from '../../core/answer/quantity.ts';
 import { resultOf } from '../../core/answer/result-of.ts';
 import { boardWeight } from '../../core/lumber/board-weight.ts';
+import { cubicMetresOf } from '../../core/lumber/exact-volume.ts';
 import type { Board } from '../../store/records/board.ts';
 import { Amount } from '../../ui/amount.tsx';
 import { Card } from '../../ui/card.tsx';
@@ -15,20 +16,18 @@ import { latestReading } from './corrected-readings.ts';
 const assumedMoisture = 12;
 
 /** What the board weighs, and whether one person should lift it. */
-export function BoardWeight({ board, cubicMetres }: { board: Board; cubicMetres: number }) {
-  return (
-    <Card title="Weight">
-      <Weight board={board} cubicMetres={cubicMetres} />
-    </Card>
-  );
-}
+export const BoardWeight = ({ board }: { board: Board }) => (
+  <Card title="Weight">
+    <Weight board={board} />
+  </Card>
+);
 
-function Weight({ board, cubicMetres }: { board: Board; cubicMetres: number }) {
+function Weight({ board }: { board: Board }) {
   const gravity = woodById(board.species)?.specificGravity;
   if (!gravity) return <p class="soft">The table has no specific gravity for this wood.</p>;
   const latest = latestReading(board)?.percent;
   const moisture = latest ?? assumedMoisture;
-  const found = boardWeight({ specificGravity: gravity.value, source: gravity.source, moisture }, cubicMetres);
+  const found = boardWeight({ specificGravity: gravity.value, source: gravity.source, moisture }, cubicMetresOf(board));
   if (isProblem(found)) return <Reason of={found} />;
   return (
     <>

@@ -1,6 +1,6 @@
 import { useMemo } from 'preact/hooks';
 import { resultOf } from '../../core/answer/result-of.ts';
-import { quickTally } from '../../core/lumber/quick-tally.ts';
+import { tally } from '../../core/lumber/tally.ts';
 import type { Board } from '../../store/records/board.ts';
 import type { Delivery } from '../../store/records/delivery.ts';
 import { Amount } from '../../ui/amount.tsx';
@@ -23,7 +23,7 @@ export function DeliveryScreen({ delivery }: { delivery: Delivery }) {
 
 function Boards({ delivery, all }: { delivery: Delivery; all: readonly Board[] }) {
   const own = useMemo(() => all.filter(({ deliveryId }) => deliveryId === delivery.id), [all, delivery.id]);
-  const sums = useMemo(() => quickTally(own), [own]);
+  const sums = useMemo(() => tally(own), [own]);
   const newestFirst = useMemo(() => own.toReversed(), [own]);
   const entry = useBoardEntry(all, delivery.id);
   return (

@@ -1,9 +1,9 @@
 import { isProblem } from '../../core/answer/problem.ts';
 import { money, quantity } from '../../core/answer/quantity.ts';
 import { resultOf } from '../../core/answer/result-of.ts';
-import type { Sums } from '../../core/lumber/added-up.ts';
 import { type DeliveryPrice, deliveryCost } from '../../core/lumber/delivery-cost.ts';
 import { type Invoice, invoiceDifference } from '../../core/lumber/invoice-difference.ts';
+import type { Sums } from '../../core/lumber/tally.ts';
 import type { Board } from '../../store/records/board.ts';
 import type { Delivery } from '../../store/records/delivery.ts';
 import { Amount } from '../../ui/amount.tsx';

@@ -7,7 +7,7 @@ type Priced = Pick<Delivery, 'price'>;
 export const pricedUnit = ({ price }: Priced): 'boardFeet' | 'm3' => (price.per === 'cubicMetre' ? 'm3' : 'boardFeet');
 
 /** One unit of the price in board feet, in which the record keeps volumes. */
-const inBoardFeet = (delivery: Priced) => (pricedUnit(delivery) === 'm3' ? 1 / m3PerBoardFoot : 1);
+export const inBoardFeet = (delivery: Priced): number => (pricedUnit(delivery) === 'm3' ? 1 / m3PerBoardFoot : 1);
 
 /** What the invoice says, in the unit of the price, to a millionth: it comes back as it was typed. */
 export const invoicedVolume = (delivery: Delivery): number | undefined =>

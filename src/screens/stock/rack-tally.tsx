@@ -1,5 +1,5 @@
 import { resultOf } from '../../core/answer/result-of.ts';
-import type { Sums } from '../../core/lumber/added-up.ts';
+import type { Sums } from '../../core/lumber/tally.ts';
 import { Amount } from '../../ui/amount.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
 

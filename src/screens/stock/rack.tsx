@@ -1,6 +1,5 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
-import type { Sums } from '../../core/lumber/added-up.ts';
-import { quickTally } from '../../core/lumber/quick-tally.ts';
+import { type Sums, tally } from '../../core/lumber/tally.ts';
 import type { Board } from '../../store/records/board.ts';
 import { Screen } from '../../ui/screen.tsx';
 import { questions } from '../questions.ts';
@@ -28,7 +27,7 @@ function Boards({ all }: { all: readonly Board[] }) {
   const shown = useMemo(() => filterRack(all, filter), [all, filter]);
   const [sums, setSums] = useState<Sums>();
   // Once the boards are drawn: adding up thousands doesn't hold them up.
-  useEffect(() => setSums(quickTally(shown)), [shown]);
+  useEffect(() => setSums(tally(shown)), [shown]);
   const entry = useBoardEntry(all);
   // The same element again is passed over: a key pressed in the entries doesn't draw the list anew.
   const list = useMemo(() => <BoardList boards={sortRack(shown, filter.sort)} />, [shown, filter.sort]);

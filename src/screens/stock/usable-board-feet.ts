@@ -1,5 +1,6 @@
 import { isProblem } from '../../core/answer/problem.ts';
-import { exactVolume } from '../../core/lumber/exact-volume.ts';
+import { m3PerBoardFoot } from '../../core/answer/us-units.ts';
+import { cubicMetresOf } from '../../core/lumber/exact-volume.ts';
 import type { Board } from '../../store/records/board.ts';
 import { clearStretchesOf } from '../../store/records/board-shape.ts';
 import { units } from '../../ui/units.ts';
@@ -11,8 +12,6 @@ export const leastUsableLength = (): number => (units.value.unit === 'in' ? 304.
 export function usableBoardFeet(board: Board, leastWidth: number): number {
   const stretches = clearStretchesOf(board, { leastLength: leastUsableLength(), leastWidth, favour: 'area' });
   if (isProblem(stretches)) return 0;
-  return stretches.reduce((sum, { length, width }) => {
-    const volume = exactVolume({ thickness: board.thickness, length, width });
-    return sum + (isProblem(volume) ? 0 : volume.boardFeet.value);
-  }, 0);
+  const { thickness } = board;
+  return stretches.reduce((sum, clear) => sum + cubicMetresOf({ ...clear, thickness }), 0) / m3PerBoardFoot;
 }

@@ -8,7 +8,8 @@ const price = { boardFeet: 8, deliveryBoardFeet: 100, pricePerBoardFoot: 9, frei
 describe('boardCost', () => {
   it('shares the freight by board feet', () => {
     expect(boardCost(price)).toMatchObject({ cost: { value: 76 } });
-    expect(boardCost(price)).not.toHaveProperty('perUsableBoardFoot');
+    for (const usable of [{}, { usableBoardFeet: 0 }])
+      expect(boardCost({ ...price, ...usable })).not.toHaveProperty('perUsableBoardFoot');
   });
   it('says what a usable board foot cost', () => {
     expect(boardCost({ ...price, usableBoardFeet: 6 })).toMatchObject({ perUsableBoardFoot: { value: 76 / 6 } });
@@ -41,7 +42,6 @@ describe('boardCost', () => {
     ['deliveryBoardFeet', { deliveryBoardFeet: 0 }],
     ['pricePerBoardFoot', { pricePerBoardFoot: -1 }],
     ['freight', { freight: Number.NaN }],
-    ['usableBoardFeet', { usableBoardFeet: 0 }],
     ['usableBoardFeet', { usableBoardFeet: -1 }],
   ])('refuses a bad %s', (field, change) => {
     expect(boardCost({ ...price, ...change })).toMatchObject({ kind: 'problem', field });

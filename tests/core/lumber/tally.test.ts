@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import { unit } from 'mathjs';
 import { describe, expect, it } from 'vitest';
+import { phrase } from '../../../src/core/answer/phrase.ts';
 import { isProblem, type Outcome } from '../../../src/core/answer/problem.ts';
+import { count } from '../../../src/core/answer/quantity.ts';
 import { m3PerBoardFoot } from '../../../src/core/answer/us-units.ts';
 import { boardFeetByRule } from '../../../src/core/lumber/board-feet.ts';
 import { exactVolume } from '../../../src/core/lumber/exact-volume.ts';
@@ -52,23 +54,49 @@ describe('exactVolume', () => {
 
 describe('tally', () => {
   it('gives each board and the sums', () => {
-    const found = sure(tally([board(8, 6.25, 8), board(4, 6.5, 12), board(4, 6.5, 12)]));
-    expect(found.boards.map((each) => each.boardFeet.surfaceMeasure)).toEqual([4, 7, 6]);
+    const found = tally([board(8, 6.25, 8), board(4, 6.5, 12), board(4, 6.5, 12)]);
+    expect(found.boards.map((each) => each.surfaceMeasure)).toEqual([4, 7, 6]);
     expect(found.surfaceMeasure.value).toBe(17);
     expect(found.boardFeet.value).toBe(8 + 7 + 6);
     expect(found.exactBoardFeet.value).toBeCloseTo(8 + 1 / 3 + 13, 9); // 144 cubic inches each; binary noise only
     expect(found.cubicMetres.value).toBeCloseTo((8 + 1 / 3 + 13) * 2.359737e-3, 7);
   });
 
-  it('is 0 for no boards, and names the board that can’t be', () => {
+  it('says of each board what its own working finds', () => {
+    fc.assert(
+      fc.property(fc.array(anyBoard, { maxLength: 40 }), (boards) => {
+        for (const { board, halfGoes, surfaceMeasure, boardFeet, cubicMetres } of tally(boards).boards) {
+          expect(boardFeetByRule(board, halfGoes)).toMatchObject({ value: boardFeet, surfaceMeasure });
+          expect(exactVolume(board)).toMatchObject({ cubicMetres: { value: cubicMetres } });
+        }
+      }),
+    );
+  });
+
+  it('sends exact halves up and down in turn', () => {
+    const boards = Array.from({ length: 1200 }, () => board(4, 6, 9));
+    outside({
+      what: '1200 boards of 6 in by 9 ft, each an exact half at 4.5 sq ft: board feet',
+      source: 'nhla-memory',
+      at: 'halves go up and down in turn',
+      expected: 1200 * 4.5,
+      got: tally(boards).boardFeet.value,
+    });
+    expect(tally(boards.slice(0, 3)).surfaceMeasure.value).toBe(5 + 4 + 5);
+  });
+
+  it('is 0 for no boards; a board without a size is left out, and not counted', () => {
     expect(tally([])).toMatchObject({ surfaceMeasure: { value: 0 }, cubicMetres: { value: 0 } });
-    expect(tally([board(4, 6, 8), board(4, 0, 8)])).toMatchObject({ field: 'boards.1.width' });
+    const { boards, boardFeet } = tally([board(4, Number.NaN, 8), board(4, 0, 8), board(8, 6.25, 8)]);
+    expect(boards.length).toBe(1);
+    expect(boardFeet.value).toBe(8);
+    expect(boardFeet.working.steps[0]?.by).toEqual(phrase`${count(1)} boards added up`);
   });
 
   it('strays from whole-foot measure by half a foot a board at most, and not at all on average over halves', () => {
     fc.assert(
       fc.property(fc.array(anyBoard, { maxLength: 40 }), (boards) => {
-        const found = sure(tally(boards));
+        const found = tally(boards);
         const wholeFeet = boards.map((each) => ({ ...each, length: Math.floor(each.length / 304.8 + 1e-9) * 304.8 }));
         const faces = wholeFeet.map((each) => (each.width * each.length) / 304.8 ** 2);
         const sum = faces.reduce((total, face) => total + face, 0);
@@ -77,6 +105,6 @@ describe('tally', () => {
       }),
     );
     const halves = Array.from({ length: 30 }, () => board(4, 6.5, 12));
-    expect(sure(tally(halves)).surfaceMeasure.value).toBe(30 * 6.5);
+    expect(tally(halves).surfaceMeasure.value).toBe(30 * 6.5);
   });
 });
