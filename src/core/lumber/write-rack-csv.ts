@@ -1,6 +1,6 @@
 import { writeCsv } from '../csv/write-csv.ts';
 import { mmPerInch } from '../length/length-unit-sizes.ts';
-import type { RackRow } from './rack-row.ts';
+import { type Column, type RackRow, rackColumns } from './rack-columns.ts';
 
 /**
  * Writes a rack list as CSV, one board a line, lengths as decimal numbers in the unit that the header names.
@@ -13,7 +13,7 @@ import type { RackRow } from './rack-row.ts';
  * @returns the file's text, without byte order mark; no cell runs as a formula in a spreadsheet
  * @valid lengths of up to 12.2 m; `parseRackCsv` gives back every one that is a whole number of millionths of a
  *   millimetre
- * @example writeRackCsv([{ ...board, chalkMark: '1', species: 'cherry, black', moisture: 8.5, state: '', note: '' }], 'in').split(
+ * @example writeRackCsv([{ ...board, chalk: '1', species: 'cherry, black', moisture: 8.5, state: '' }], 'in').split(
  *   '\r\n',
  * )[1] // => '1,"cherry, black",8,,6.25,,96,8.5,,'
  * @source RFC 4180
@@ -21,30 +21,22 @@ import type { RackRow } from './rack-row.ts';
 export function writeRackCsv(rows: readonly RackRow[], unit: 'in' | 'mm'): string {
   const length = (mm: number | undefined) =>
     mm === undefined ? '' : unit === 'mm' ? decimal(mm, 6) : decimal(mm / mmPerInch, 9);
+  const header = Object.values<Column>(rackColumns).map((column) =>
+    column.unit ? `${column.name} (${column.unit === 'length' ? unit : column.unit})` : column.name,
+  );
   return writeCsv([
-    [
-      'chalk mark',
-      'species',
-      'thickness (quarters)',
-      `thickness (${unit})`,
-      `width (${unit})`,
-      `far width (${unit})`,
-      `length (${unit})`,
-      'moisture (%)',
-      'state',
-      'note',
-    ],
-    ...rows.map((row) => [
-      row.chalkMark,
-      row.species,
-      'quarters' in row.thickness ? String(row.thickness.quarters) : '',
-      'mm' in row.thickness ? length(row.thickness.mm) : '',
-      length(row.width),
-      length(row.farWidth),
-      length(row.length),
-      row.moisture === undefined ? '' : decimal(row.moisture, 6),
-      row.state,
-      row.note,
+    header,
+    ...rows.map(({ chalk, species, thickness, width, farWidth, length: long, moisture, state, note = '' }) => [
+      chalk,
+      species,
+      'quarters' in thickness ? String(thickness.quarters) : '',
+      'mm' in thickness ? length(thickness.mm) : '',
+      length(width),
+      length(farWidth),
+      length(long),
+      moisture === undefined ? '' : decimal(moisture, 6),
+      state,
+      note,
     ]),
   ]);
 }

@@ -28,9 +28,9 @@ export const LogButton = ({ entry }: { entry: BoardEntryState }) => (
 export function BoardEntryFields({ entry, last, children }: Props) {
   const { form, read, proposedMark, set } = entry;
   if (!form || !read) return null;
-  const field = (name: BoardField) => ({
+  const field = (name: Exclude<BoardField, 'quarters' | 'thickness'> | 'measured') => ({
     value: form[name] ?? '',
-    problem: form.tried ? read.problems.get(name) : undefined,
+    problem: form.tried ? read.problems.get(name === 'measured' ? 'thickness' : name) : undefined,
     onInput: (text: string) => set({ ...form, [name]: text }),
   });
   const fixing = form.fixing !== '';

@@ -1,10 +1,9 @@
 import { badNumber } from '../../core/answer/bad-number.ts';
 import { checked } from '../../core/answer/checked.ts';
 import { parseNumber } from '../../core/answer/parse-number.ts';
-import { isProblem, type Outcome, type Problem, problem } from '../../core/answer/problem.ts';
-import { parseLength } from '../../core/length/parse-length.ts';
-import { checkBoard } from '../../core/lumber/check-board.ts';
-import type { Board, BoardThickness } from '../../store/records/board.ts';
+import { isProblem, type Problem, problem } from '../../core/answer/problem.ts';
+import { readSizes, type SizeField } from '../../core/lumber/read-sizes.ts';
+import type { Board } from '../../store/records/board.ts';
 
 /** A board as it is typed; kept through a killed tab. A change of shape takes a new draft key. */
 export interface BoardForm {
@@ -27,14 +26,15 @@ export interface BoardForm {
   readonly tried: boolean;
 }
 
-export type BoardField = 'chalk' | 'species' | 'measured' | 'width' | 'farWidth' | 'length' | 'alike';
+/** The entries; `thickness` is the one for a measured thickness. */
+export type BoardField = 'chalk' | 'species' | 'alike' | SizeField;
 
 export type Sizes = Pick<Board, 'chalk' | 'species' | 'thickness' | 'width' | 'farWidth' | 'length'>;
 
 export interface ReadBoard {
-  /** The board, when nothing is wrong with it. */
-  readonly board: Sizes | undefined;
-  readonly alike: number;
+  /** The board and how many alike, when nothing is wrong with it. */
+  readonly board?: Sizes;
+  readonly alike?: number;
   readonly problems: ReadonlyMap<BoardField, Problem>;
 }
 
@@ -54,32 +54,27 @@ export function readBoardForm(
   isTaken: (mark: string) => boolean,
   unit: 'in' | 'mm',
 ): ReadBoard {
-  const problems = new Map<BoardField, Problem>();
-  const read = (field: BoardField, got: Outcome<number>): number => {
-    if (!isProblem(got)) return got;
-    problems.set(field, got);
-    return Number.NaN;
-  };
+  const measured = form.thickness === 'measured';
+  const { sizes, problems: ofSizes } = readSizes(
+    {
+      quarters: measured ? undefined : form.thickness,
+      thickness: measured ? form.measured : undefined,
+      width: form.width,
+      farWidth: form.tapers ? form.farWidth : undefined,
+      length: form.length.trim() || form.lastLength,
+    },
+    () => unit,
+  );
+  const problems = new Map<BoardField, Problem>(ofSizes);
   const chalk = (form.chalk ?? proposedMark).trim();
   if (chalk === '') problems.set('chalk', problem('chalk', 'Give it a mark, like C1.'));
   else if (form.chalk !== undefined && isTaken(chalk))
     problems.set('chalk', problem('chalk', 'Another board has this mark.'));
   if (form.species === '') problems.set('species', problem('species', 'Choose the wood.'));
-  const thickness: BoardThickness =
-    form.thickness === 'measured'
-      ? { mm: read('measured', parseLength(form.measured, unit)) }
-      : { quarters: Number(form.thickness) };
-  const width = read('width', parseLength(form.width, unit));
-  const farWidth = form.tapers ? read('farWidth', parseLength(form.farWidth, unit)) : undefined;
-  const length = read('length', parseLength(form.length.trim() || form.lastLength, unit));
-  const alike = form.fixing === '' ? read('alike', checked(parseNumber(form.alike), badCount)) : 1;
-  const sizes = { thickness, width, length, ...(farWidth !== undefined && { farWidth }) };
-  for (const found of checkBoard(sizes)) {
-    const field = found.field === 'thickness' ? 'measured' : (found.field as BoardField);
-    if (!problems.has(field)) problems.set(field, found);
-  }
+  const alike = form.fixing === '' ? checked(parseNumber(form.alike), badCount) : 1;
+  if (isProblem(alike)) problems.set('alike', alike);
   const board = { chalk, species: form.species, ...sizes };
-  return { board: problems.size === 0 ? board : undefined, alike, problems };
+  return isProblem(alike) || problems.size > 0 ? { problems } : { board, alike, problems };
 }
 
 const badCount = (count: number) =>

@@ -33,7 +33,7 @@ export function useBoardEntry(logged: readonly Board[], deliveryId = '') {
 
   const log = async () => {
     if (busy.current || !form || !read) return;
-    const { board, alike } = read;
+    const { board, alike = 1 } = read;
     if (!board) {
       draft.set({ ...form, tried: true });
       focus('[aria-invalid="true"]');

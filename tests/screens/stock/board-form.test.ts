@@ -33,15 +33,15 @@ test('each slip stands at its own field', () => {
     'alike',
     'farWidth',
     'length',
-    'measured',
     'species',
+    'thickness',
     'width',
   ]);
   expect(fieldsOf({ ...good, chalk: ' c7 ' }, (mark) => mark === 'c7')).toEqual(['chalk']);
   expect(fieldsOf({ ...good, chalk: '  ' })).toEqual(['chalk']);
   expect(fieldsOf({ ...good, width: '0' })).toEqual(['width']);
   expect(fieldsOf({ ...good, length: '90 ft' })).toEqual(['length']);
-  expect(fieldsOf({ ...good, thickness: 'measured', measured: '8' })).toEqual(['measured']);
+  expect(fieldsOf({ ...good, thickness: 'measured', measured: '8' })).toEqual(['thickness']);
   expect(fieldsOf({ ...good, tapers: true, farWidth: '1 in 3 mm' })).toEqual(['farWidth']);
 });
 

@@ -58,14 +58,16 @@ test('what went out comes in: marks, tapers, state, note and moisture', () => {
 test('lines that can’t come in are told by number; the others are not touched by them', () => {
   const existing = [{ chalk: 'B1' }] as Board[];
   const { boards, problems } = read(
-    `${header}\r\nb1,black cherry,4,150,2400,\r\nB2,nowood,4,150,2400,lost\r\n,black cherry,4,150,2400,set aside\r\n,black cherry,4,160,2400,rack\r\nB3,black cherry,4,160,2400,`,
+    `${header}\r\nb1,black cherry,4,150,2400,\r\nB2,nowood,4,150,2400,lost\r\n,black cherry,4,150,2400,set aside\r\n,black cherry,4,160,2400,rack\r\nB3,black cherry,4,160,2400,\r\nb3,black cherry,4,160,2400,`,
     existing,
   );
   expect(problems.map(({ line, problem }) => `${line} ${problem.field}`)).toEqual([
     '2 chalk mark',
     '3 species',
     '3 state',
+    '7 chalk mark',
   ]);
+  expect(problems.at(-1)?.problem.message.text).toContain('on line 6');
   // Marks that are missing are given, past those in the rack and in the file.
   expect(boards.map(({ chalk, state }) => `${chalk} ${state}`)).toEqual(['B2 setAside', 'B4 rack', 'B3 rack']);
 });

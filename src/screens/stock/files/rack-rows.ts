@@ -1,7 +1,7 @@
-import { isProblem, type Outcome, type Problem, problem } from '../../../core/answer/problem.ts';
+import { isProblem, type Outcome, problem } from '../../../core/answer/problem.ts';
 import { nextChalkMark } from '../../../core/lumber/chalk-mark.ts';
-import { parseRackCsv } from '../../../core/lumber/parse-rack-csv.ts';
-import type { RackRow } from '../../../core/lumber/rack-row.ts';
+import { type LineProblem, parseRackCsv } from '../../../core/lumber/parse-rack-csv.ts';
+import type { RackRow } from '../../../core/lumber/rack-columns.ts';
 import type { Board, BoardState } from '../../../store/records/board.ts';
 import type { Fields } from '../../../store/records/record.ts';
 import { speciesById } from '../../../tables/species.ts';
@@ -14,21 +14,11 @@ import { speciesFromName } from './species-from-name.ts';
 export function rackRow(board: Board): RackRow {
   const moisture = latestMoisture(board);
   return {
-    chalkMark: board.chalk,
+    ...board,
     species: speciesById(board.species)?.name ?? board.species,
-    thickness: board.thickness,
-    width: board.width,
-    ...(board.farWidth !== undefined && { farWidth: board.farWidth }),
-    length: board.length,
     ...(Number.isFinite(moisture) && { moisture }),
     state: stateNames[board.state].toLowerCase(),
-    note: board.note ?? '',
   };
-}
-
-export interface LineProblem {
-  readonly line: number;
-  readonly problem: Problem;
 }
 
 export interface RackImport {
@@ -44,43 +34,37 @@ export interface RackImport {
 export function readRackImport(text: string, existing: readonly Board[], now: number): Outcome<RackImport> {
   const file = parseRackCsv(text);
   if (isProblem(file)) return file;
-  const taken = new Set(existing.map(({ chalk }) => plainMark(chalk)));
+  /** Marks, and where they stand. */
+  const taken = new Map(existing.map(({ chalk }) => [plainMark(chalk), 'in the rack']));
   const problems: LineProblem[] = [...file.problems];
-  const good: { row: RackRow; species: string; state: BoardState }[] = [];
+  const boards: Fields<Board>[] = [];
   for (const { line, row } of file.rows) {
+    const { moisture, ...sizes } = row;
     const species = speciesFromName(row.species);
     const state = stateFrom(row.state);
-    const wrong = [
-      species === undefined && problem('species', `No wood is called “${row.species.slice(0, 40)}”.`),
-      state === undefined &&
-        problem('state', `“${row.state.slice(0, 40)}” is none of: ${Object.values(stateNames).join(', ')}.`),
-      row.chalkMark !== '' &&
-        taken.has(plainMark(row.chalkMark)) &&
-        problem('chalk mark', 'Another board has this mark.'),
-    ].filter((found): found is Problem => found !== false);
-    problems.push(...wrong.map((found) => ({ line, problem: found })));
-    if (wrong.length === 0 && species !== undefined && state !== undefined) good.push({ row, species, state });
+    const where = row.chalk === '' ? undefined : taken.get(plainMark(row.chalk));
+    const wrong = (field: string, text: string) => problems.push({ line, problem: problem(field, text) });
+    if (!species) wrong('species', `No wood is called “${row.species.slice(0, 40)}”.`);
+    if (!state) wrong('state', `“${row.state.slice(0, 40)}” is none of: ${Object.values(stateNames).join(', ')}.`);
+    if (where) wrong('chalk mark', `The mark ${row.chalk} stands ${where} already.`);
+    if (!species || !state || where) continue;
+    taken.set(plainMark(row.chalk), `on line ${line}`);
+    boards.push({
+      ...sizes,
+      species,
+      state,
+      ...(moisture !== undefined && { readings: [{ at: now, percent: moisture }] }),
+    });
   }
-  for (const { row } of good) taken.add(plainMark(row.chalkMark));
   let last = nextChalkMark(existing.map(({ chalk }) => chalk));
   const freeMark = () => {
     while (taken.has(plainMark(last))) last = nextChalkMark([last]);
-    taken.add(plainMark(last));
+    taken.set(plainMark(last), '');
     return last;
   };
   return {
-    boards: good.map(({ row, species, state }) => ({
-      chalk: row.chalkMark === '' ? freeMark() : row.chalkMark,
-      species,
-      thickness: row.thickness,
-      width: row.width,
-      ...(row.farWidth !== undefined && { farWidth: row.farWidth }),
-      length: row.length,
-      state,
-      ...(row.moisture !== undefined && { readings: [{ at: now, percent: row.moisture }] }),
-      ...(row.note !== '' && { note: row.note }),
-    })),
-    problems: problems.toSorted((a, b) => a.line - b.line),
+    boards: boards.map((board) => ({ ...board, chalk: board.chalk || freeMark() })),
+    problems: problems.sort((a, b) => a.line - b.line),
     ignored: file.ignored,
   };
 }
