@@ -13,6 +13,16 @@ const preactElements = (): Plugin => ({
   },
 });
 
+/** There are two files, and each is fetched when it is wanted: nothing has to be fetched ahead of an import. */
+const noPreload = (): Plugin => ({
+  name: 'no-preload',
+  enforce: 'pre',
+  load: {
+    filter: { id: /vite\/preload-helper/ },
+    handler: () => 'export const __vitePreload = (load) => load();',
+  },
+});
+
 export default defineConfig({
   // Relative addresses, so that the built app works under any sub-path of a static host.
   base: './',
@@ -39,6 +49,7 @@ export default defineConfig({
   },
   plugins: [
     preactElements(),
+    noPreload(),
     VitePWA({
       strategies: 'injectManifest',
       srcDir: 'src',

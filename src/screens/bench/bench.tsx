@@ -3,6 +3,7 @@ import { useLive } from '../../app/live.ts';
 import { routeTo } from '../../app/routes.ts';
 import { inHandKey } from '../../store/piece-in-hand.ts';
 import { kinds } from '../../store/records/kinds.ts';
+import { howMany } from '../../ui/how-many.ts';
 import { DoneMark, WaitMark } from '../../ui/marks.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { AllAnswers } from './answers.tsx';
@@ -125,7 +126,7 @@ function FirstVisit({ bench: { boardCount, begun } }: { bench: BenchRead }) {
         <Start href={routeTo('glue', 'new')} what="Start a glue clock" how="Open time, clamps, rest" />
         <Start
           href={routeTo('stock')}
-          what={boardCount > 0 ? `${boardCount} ${boardCount === 1 ? 'board' : 'boards'} logged` : 'Boards have come'}
+          what={boardCount > 0 ? `${howMany(boardCount, 'board')} logged` : 'Boards have come'}
           how="Log them, see what you have"
         />
         <Start href={routeTo('piece', 'new')} what="Make a piece" how="From its parts to the last coat" />

@@ -32,8 +32,7 @@ export interface PieceRecords {
   readonly glueups: readonly Glueup[];
 }
 
-function stepOf(run: Milling | Finish | undefined): string {
-  if (!run) return '';
+function stepOf(run: Milling | Finish): string {
   const steps = run.steps as unknown as readonly Step[];
   return `Step ${Math.min(settledCount(run.ticks, steps) + 1, steps.length)} of ${steps.length}`;
 }
@@ -41,50 +40,23 @@ function stepOf(run: Milling | Finish | undefined): string {
 /** One piece's thread from boards to cure, in the trade's order. Stages may be done out of order. */
 export function jobThread({ piece, plan, milling, finish, squares, glueups }: PieceRecords, boards: number): Stage[] {
   const openGlueup = glueups.find(({ unclampedAt }) => unclampedAt === undefined);
-  const has = (yes: boolean): StageState => (yes ? 'done' : 'open');
+  const stage = (name: StageName, state: StageState, next: string, id = piece.id): Stage => ({ name, state, next, id });
+  const counted = (name: StageName, count: number, said: string, begin: string, id?: string) =>
+    count > 0 ? stage(name, 'done', said, id) : stage(name, 'open', begin, id);
+  const run = (name: StageName, its: Milling | Finish | undefined, said: string, begin: string) =>
+    !its ? stage(name, 'open', begin) : its.finishedAt ? stage(name, 'done', said) : stage(name, 'begun', stepOf(its));
   return [
-    {
-      name: 'stock',
-      state: has(boards > 0),
-      next: boards > 0 ? `${howMany(boards, 'board')} logged` : 'Log the boards you have',
-      id: '',
-    },
-    {
-      name: 'piece',
-      state: has(piece.parts.length > 0),
-      next: piece.parts.length > 0 ? howMany(partCount(piece), 'part') : 'List its parts',
-      id: piece.id,
-    },
-    {
-      name: 'breakdown',
-      state: plan ? (plan.short.length > 0 ? 'begun' : 'done') : 'open',
-      next: plan ? (plan.short.length > 0 ? 'Short of wood: see what is missing' : 'Planned') : 'Plan the cuts',
-      id: piece.id,
-    },
-    {
-      name: 'mill',
-      state: milling?.finishedAt ? 'done' : milling ? 'begun' : 'open',
-      next: milling?.finishedAt ? 'Milled' : milling ? stepOf(milling) : 'Mill the blanks',
-      id: piece.id,
-    },
-    {
-      name: 'glue',
-      state: openGlueup ? 'begun' : has(glueups.length > 0),
-      next: openGlueup ? openGlueup.name : glueups.length > 0 ? `${glueups.length} unclamped` : 'Glue up',
-      id: piece.id,
-    },
-    {
-      name: 'square',
-      state: has(squares.length > 0),
-      next: squares.length > 0 ? 'Checked' : 'Check it for square',
-      id: piece.id,
-    },
-    {
-      name: 'finish',
-      state: finish?.finishedAt ? 'done' : finish ? 'begun' : 'open',
-      next: finish?.finishedAt ? 'Finished' : finish ? stepOf(finish) : 'Plan the finish',
-      id: piece.id,
-    },
+    counted('stock', boards, `${howMany(boards, 'board')} logged`, 'Log the boards you have', ''),
+    counted('piece', piece.parts.length, howMany(partCount(piece), 'part'), 'List its parts'),
+    plan && plan.short.length > 0
+      ? stage('breakdown', 'begun', 'Short of wood: see what is missing')
+      : counted('breakdown', plan ? 1 : 0, 'Planned', 'Plan the cuts'),
+    run('mill', milling, 'Milled', 'Mill the blanks'),
+    openGlueup
+      ? stage('glue', 'begun', openGlueup.name)
+      : counted('glue', glueups.length, `${glueups.length} unclamped`, 'Glue up'),
+    counted('square', squares.length, 'Checked', 'Check it for square'),
+    run('finish', finish, 'Finished', 'Plan the finish'),
   ];
 }
 

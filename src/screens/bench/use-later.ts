@@ -10,7 +10,7 @@ export function useLater(bench: BenchRead): { answers?: Later; KeepSafe?: typeof
   useEffect(() => {
     let over = false;
     const read = async () => {
-      const [{ readLater }, { KeepSafe }] = await Promise.all([import('./read-later.ts'), import('./keep-safe.tsx')]);
+      const { readLater, KeepSafe } = await import('./later.ts');
       const answers = await readLater(bench, Date.now());
       if (!over) setLater({ answers, KeepSafe });
     };

@@ -1,0 +1,3 @@
+// What home shows once the rest of it stands.
+export { KeepSafe } from './keep-safe.tsx';
+export { readLater } from './read-later.ts';
