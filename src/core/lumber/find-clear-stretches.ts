@@ -1,5 +1,4 @@
-import { badNumber } from '../answer/bad-number.ts';
-import { type Outcome, problem, within } from '../answer/problem.ts';
+import { type Outcome, problem } from '../answer/problem.ts';
 import type { ClearStretch } from '../breakdown/problem-types.ts';
 import type { Board } from './board.ts';
 import { checkBoard } from './check-board.ts';
@@ -36,7 +35,7 @@ interface Choice {
  * @param wish the least length and width that are of use, mm, and what to favour
  * @returns clear stretches in order along the board, none overlapping; kerfs are the breakdown's matter
  * @valid up to 100 defects
- * @errors those of `checkBoard`; a defect with ends the wrong way round (`defects.2.to`); negative least sizes
+ * @errors those of `checkBoard`; a defect without a size, or with ends the wrong way round (`defects.2`)
  * @example findClearStretches({ ...board, width: 200, length: 2400 }, [{ from: 1000, to: 1100, left: 160, right: 200 }], {
  *   leastLength: 300,
  *   leastWidth: 50,
@@ -49,7 +48,7 @@ export function findClearStretches(
   defects: readonly Defect[],
   wish: StretchWish,
 ): Outcome<ClearStretch[]> {
-  const bad = checkBoard(board)[0] ?? badWish(wish) ?? badDefects(defects);
+  const bad = checkBoard(board)[0] ?? badDefects(defects);
   if (bad) return bad;
   const cuts = cutPositions(board, defects);
   const best: Choice[] = [{ score: 0, stretches: [] }];
@@ -108,22 +107,8 @@ function span(from: number, to: number): number {
   return from + size > to ? size - 2 * Number.EPSILON * to : size;
 }
 
-function badWish({ leastLength, leastWidth }: StretchWish) {
-  return (
-    badNumber('leastLength', 'The least length', leastLength, 'mm', { least: 0 }) ??
-    badNumber('leastWidth', 'The least width', leastWidth, 'mm', { least: 0 })
-  );
-}
-
 function badDefects(defects: readonly Defect[]) {
   if (defects.length > 100) return problem('defects', 'More than 100 defects. Join those that lie together.');
-  for (const [index, { from, to, left, right }] of defects.entries()) {
-    const bad =
-      badNumber('from', 'The start of the defect', from, 'mm', {}) ??
-      badNumber('to', 'The end of the defect', to, 'mm', { least: from }) ??
-      badNumber('left', 'The left side of the defect', left, 'mm', {}) ??
-      badNumber('right', 'The right side of the defect', right, 'mm', { least: left });
-    if (bad) return within(bad, `defects.${index}`);
-  }
-  return undefined;
+  const at = defects.findIndex(({ from, to, left, right }) => !(from <= to && left <= right));
+  return at < 0 ? undefined : problem(`defects.${at}`, 'This mark has no size. Mark it again.');
 }

@@ -1,7 +1,7 @@
 import { badNumber, badRange } from '../answer/bad-number.ts';
 import { type Phrase, phrase } from '../answer/phrase.ts';
 import { type Outcome, type Problem, problem } from '../answer/problem.ts';
-import { count, percent, type Quantity, seconds } from '../answer/quantity.ts';
+import { count, percent, seconds } from '../answer/quantity.ts';
 import { likely, type Range } from '../answer/range.ts';
 import type { Worked } from '../answer/worked.ts';
 import { dryingTimeConstant, type MoistureReading } from './drying-fit.ts';
@@ -67,77 +67,62 @@ const forecastLimit = 730 * day;
 export function dryingVerdict(input: DryingInput): Outcome<Worked<DryingVerdict>> {
   const wrong = dryingProblem(input);
   if (wrong) return wrong;
-  const { target, equilibrium = likely(target) } = input;
+  const { target, equilibrium = likely(target), now } = input;
   const readings = input.readings.toSorted((a, b) => a.at - b.at);
   const latest = readings.at(-1) as MoistureReading;
-  const state = stateOf(readings, latest, target);
-  const said = {
-    latest: percent(latest.percent),
-    least: percent(target.least),
-    most: percent(target.most),
-    limit: percent(Math.max(gluingLimit, target.most)),
-    time: seconds((steadyDays * day) / 1000),
-    within: percent(steadyWithin),
-  };
-  return {
-    value: {
-      state,
-      reason: reasons[state](said),
-      latest,
-      ...forecastOf(state, readings, { ...input, equilibrium }),
-    },
+  const has = percent(latest.percent);
+  const band = phrase`the band ${percent(target.least)} to ${percent(target.most)}`;
+  const steady = phrase`within ${percent(steadyWithin)} over ${seconds((steadyDays * day) / 1000)}`;
+  const limit = Math.max(gluingLimit, target.most);
+  const verdict = (state: DryingState, reason: Phrase, when: Forecast): Worked<DryingVerdict> => ({
+    value: { state, reason, latest, ...when },
     working: {
       steps: [
-        {
-          finds: 'latest moisture',
-          by: phrase`newest of ${count(readings.length)} readings; the band is ${said.least} to ${said.most}`,
-          gives: percent(latest.percent),
-        },
+        { finds: 'latest moisture', by: phrase`newest of ${count(readings.length)} readings; ${band}`, gives: has },
       ],
-      holds: phrase`Ready: in the band, and within ${said.within} over ${said.time} or longer. A forecast is the earliest likely date.`,
+      holds: phrase`Ready: in the band, and ${steady} or longer. A forecast is the earliest likely date.`,
       sources: ['common-practice', 'assumption'],
     },
-  };
+  });
+  const at = (edge: number) => forecast(readings, equilibrium, edge, now);
+  if (latest.percent > limit)
+    return verdict(
+      'too-wet',
+      phrase`${has}: interior work is not glued above ${percent(limit)}. It would shrink after the glue has set.`,
+      at(target.most),
+    );
+  if (latest.percent > target.most) return verdict('drying', phrase`${has}, above ${band}.`, at(target.most));
+  if (latest.percent < target.least)
+    return verdict(
+      'gaining',
+      phrase`${has}, below ${band}. It will swell: let it take up moisture first.`,
+      at(target.least),
+    );
+  return isSteady(readings, latest)
+    ? verdict('ready', phrase`${has}, in ${band}, and steady ${steady} or longer.`, {
+        expectedAt: latest.at,
+        forecast: phrase`It has arrived.`,
+      })
+    : verdict('settling', phrase`${has}, in ${band}. Steady takes readings ${steady}.`, {
+        forecast: phrase`Read again a week after the first in the band.`,
+      });
 }
-
-/** Every quantity that the reasons may speak of. */
-type Said = Readonly<Record<'latest' | 'least' | 'most' | 'limit' | 'time' | 'within', Quantity>>;
-
-const reasons: Record<DryingState, (said: Said) => Phrase> = {
-  'too-wet': ({ latest, limit }) =>
-    phrase`${latest}: interior work is not glued above ${limit}. It would shrink after the glue has set.`,
-  drying: ({ latest, least, most }) => phrase`${latest}, above the band ${least} to ${most}.`,
-  gaining: ({ latest, least, most }) =>
-    phrase`${latest}, below the band ${least} to ${most}. It will swell: let it take up moisture first.`,
-  settling: ({ latest, least, most, within, time }) =>
-    phrase`${latest}, in the band ${least} to ${most}. Steady takes readings within ${within} over ${time}.`,
-  ready: ({ latest, least, most, within, time }) =>
-    phrase`${latest}, in the band ${least} to ${most}, and steady within ${within} over ${time} or longer.`,
-};
 
 function dryingProblem({ readings, target, equilibrium, now }: DryingInput): Problem | undefined {
   const limits = { least: 0, most: 30 };
   if (readings.length === 0) return problem('readings', 'No reading yet.');
   for (const [index, one] of readings.entries()) {
-    const wrong =
-      badNumber(`readings.${index}.percent`, 'The reading', one.percent, 'percent', { least: 0, most: 100 }) ??
-      badNumber(`readings.${index}.at`, 'The time of the reading', one.at, 'count', {}) ??
-      (one.at > now ? problem(`readings.${index}.at`, 'The reading is in the future. Check its date.') : undefined);
+    const wrong = badNumber(`readings.${index}.percent`, 'The reading', one.percent, 'percent', {
+      least: 0,
+      most: 100,
+    });
     if (wrong) return wrong;
+    if (!(one.at <= now)) return problem(`readings.${index}.at`, 'The reading is in the future. Check its date.');
   }
   return (
     badRange('target', 'The target band', target, 'percent', limits) ??
-    (equilibrium === undefined
-      ? undefined
-      : badNumber('equilibrium', 'The equilibrium moisture', equilibrium, 'percent', limits))
+    badNumber('equilibrium', 'The equilibrium moisture', equilibrium ?? target.least, 'percent', limits)
   );
-}
-
-function stateOf(readings: readonly MoistureReading[], latest: MoistureReading, target: Range): DryingState {
-  if (latest.percent > Math.max(gluingLimit, target.most)) return 'too-wet';
-  if (latest.percent > target.most) return 'drying';
-  if (latest.percent < target.least) return 'gaining';
-  return isSteady(readings, latest) ? 'ready' : 'settling';
 }
 
 /** The newest reading that is old enough opens the window; it and all after it must lie close together. */
@@ -148,25 +133,17 @@ function isSteady(readings: readonly MoistureReading[], latest: MoistureReading)
   return Math.max(...window) - Math.min(...window) <= steadyWithin;
 }
 
-function forecastOf(
-  state: DryingState,
-  readings: readonly MoistureReading[],
-  { target, equilibrium, now }: Required<DryingInput>,
-): Pick<DryingVerdict, 'expectedAt' | 'forecast'> {
+type Forecast = Pick<DryingVerdict, 'expectedAt' | 'forecast'>;
+
+/** When wood outside of the band comes to the edge of it, in air that holds it at `equilibrium`. */
+function forecast(readings: readonly MoistureReading[], equilibrium: number, edge: number, now: number): Forecast {
   const latest = readings.at(-1) as MoistureReading;
-  if (state === 'ready') return { expectedAt: latest.at, forecast: phrase`It has arrived.` };
-  if (state === 'settling') {
-    return { forecast: phrase`Read again a week after the first in the band.` };
-  }
   const air = percent(equilibrium);
-  const edge = state === 'gaining' ? target.least : target.most;
-  if (state === 'gaining' ? equilibrium <= edge : equilibrium >= edge) {
+  if ((equilibrium - edge) * (edge - latest.percent) <= 0)
     return { forecast: phrase`The air holds wood at ${air}: here it never gets into the band. Change the air.` };
-  }
   const timeConstant = dryingTimeConstant(readings, equilibrium);
-  if (timeConstant === undefined) {
+  if (timeConstant === undefined)
     return { forecast: phrase`No date yet: it takes two readings, days apart, moving towards ${air}.` };
-  }
   const wait = timeConstant * Math.log((latest.percent - equilibrium) / (edge - equilibrium));
   if (wait > forecastLimit) return { forecast: phrase`Moving too slowly for a date.` };
   const away = seconds(Math.max(0, latest.at + wait - now) / 1000);
