@@ -2,7 +2,7 @@ import { badNumber } from '../answer/bad-number.ts';
 import { oneStep } from '../answer/one-step.ts';
 import { phrase } from '../answer/phrase.ts';
 import type { Outcome } from '../answer/problem.ts';
-import { boardFeet, count, m3, money } from '../answer/quantity.ts';
+import { count, money, quantity } from '../answer/quantity.ts';
 import { m3PerBoardFoot } from '../answer/us-units.ts';
 import type { Worked } from '../answer/worked.ts';
 import type { Board } from './board.ts';
@@ -52,27 +52,24 @@ export function invoiceDifference(invoice: Invoice, boards: readonly Board[]): O
     badNumber('invoiced', 'What the invoice says', invoiced, unit, { least: 0, most: 1e6 }) ??
     badNumber('price', 'The price', price, 'money', { least: 0, most: 1e6 });
   if (bad) return bad;
-  const volumeOf = unit === 'm3' ? m3 : boardFeet;
-  const difference = invoiced - tallied;
-  const boundInBoardFeet = boards.reduce((sum, board) => sum + countedInches(board.thickness) / 2, 0);
-  const bound = unit === 'm3' ? boundInBoardFeet * m3PerBoardFoot : boundInBoardFeet;
+  const volume = quantity(invoiced - tallied, unit);
+  const halfFeet = boards.reduce((sum, board) => sum + countedInches(board.thickness) / 2, 0);
+  const bound = quantity(halfFeet * (unit === 'm3' ? m3PerBoardFoot : 1), unit);
   return {
     volume: oneStep(
       'difference',
-      phrase`invoice ${volumeOf(invoiced)} − tally ${volumeOf(tallied)}`,
-      volumeOf(difference),
+      phrase`invoice ${quantity(invoiced, unit)} − tally ${quantity(tallied, unit)}`,
+      volume,
       ['label', unit === 'm3' ? 'geometry' : 'nhla'],
     ),
-    money: oneStep('in money', phrase`${volumeOf(difference)} × price ${money(price)}`, money(difference * price), [
-      'label',
-    ]),
+    money: oneStep('in money', phrase`${volume} × price ${money(price)}`, money(volume.value * price), ['label']),
     roundingBound: oneStep(
       'what rounding can make',
       phrase`half a square foot × inches thick × ${count(boards.length)} boards`,
-      volumeOf(bound),
+      bound,
       ['nhla'],
       phrase`The same boards on both sides; feet dropped from odd lengths are not in it.`,
     ),
-    roundingExplains: Math.abs(difference) <= bound + noise,
+    roundingExplains: Math.abs(volume.value) <= bound.value + noise,
   };
 }

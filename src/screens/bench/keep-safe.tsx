@@ -3,7 +3,7 @@ import { dueBackup } from '../../app/housekeeping.ts';
 import { install, installsByHand } from '../../app/install.ts';
 import { saveBackup } from '../../app/save-backup.ts';
 import { Button } from '../../ui/button.tsx';
-import { DemoOffer } from './demo-offer.tsx';
+import { DemoButton } from '../data/demo-button.tsx';
 
 /** What keeps the work safe, when there is something to say: a backup that is due, the app not yet on the home screen. */
 export function KeepSafe({ begun }: { begun: boolean }) {
@@ -33,7 +33,7 @@ export function KeepSafe({ begun }: { begun: boolean }) {
           were not used for some days, and the app on the home screen keeps its own records.
         </p>
       )}
-      {!begun && <DemoOffer />}
+      {!begun && <DemoButton />}
     </>
   );
 }

@@ -1,16 +1,16 @@
-import type { Difference, MergeEntry } from '../../store/backup/merge.ts';
+import type { Difference } from '../../store/backup/merge.ts';
 import type { Preview } from '../../store/backup/preview-backup.ts';
 import { Fold } from '../../ui/fold.tsx';
 import { recordName } from './record-name.ts';
 
-const words: readonly (readonly [Difference, string])[] = [
-  ['new', 'new to this phone'],
-  ['newer', 'newer in the file'],
-  ['older', 'newer here'],
-  ['conflict', 'changed on both sides'],
-  ['removed', 'removed here'],
-  ['same', 'the same'],
-];
+const words: Readonly<Record<Difference, string>> = {
+  new: 'new to this phone',
+  newer: 'newer in the file',
+  older: 'newer here',
+  conflict: 'changed on both sides',
+  removed: 'removed here',
+  same: 'the same',
+};
 const mostNamed = 200;
 
 /** What would change, in numbers; the records themselves can be opened. */
@@ -19,19 +19,22 @@ export function Changes({ of: { counts, entries } }: { of: Preview }) {
   return (
     <>
       <ul>
-        {words
-          .filter(([difference]) => counts[difference] > 0)
-          .map(([difference, said]) => (
+        {(Object.keys(words) as Difference[])
+          .filter((difference) => counts[difference] > 0)
+          .map((difference) => (
             <li>
-              <b>{counts[difference]}</b> {said}
+              <b>{counts[difference]}</b> {words[difference]}
             </li>
           ))}
       </ul>
       {changed.length > 0 && (
         <Fold label="Which ones">
           <ul class="rows">
-            {changed.slice(0, mostNamed).map((entry) => (
-              <Named entry={entry} />
+            {changed.slice(0, mostNamed).map(({ kind, mine, theirs, difference }) => (
+              <li>
+                <span>{recordName(kind, theirs ?? mine)}</span>
+                <span class="soft small">{words[difference]}</span>
+              </li>
             ))}
             {changed.length > mostNamed && <li>And {changed.length - mostNamed} more.</li>}
           </ul>
@@ -40,10 +43,3 @@ export function Changes({ of: { counts, entries } }: { of: Preview }) {
     </>
   );
 }
-
-const Named = ({ entry: { kind, mine, theirs, difference } }: { entry: MergeEntry }) => (
-  <li>
-    <span>{recordName(kind, theirs ?? mine)}</span>
-    <span class="soft small">{words.find(([word]) => word === difference)?.[1]}</span>
-  </li>
-);

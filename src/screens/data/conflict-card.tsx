@@ -1,4 +1,3 @@
-import type { ComponentChild } from 'preact';
 import type { MergeEntry } from '../../store/backup/merge.ts';
 import { Choice, optionsOf } from '../../ui/fields.tsx';
 import { recordDifferences } from './record-differences.ts';
@@ -19,6 +18,7 @@ export function ConflictCard({ entry, side, onChoose }: Props) {
   const { kind, mine, theirs } = entry;
   const name = recordName(kind, mine ?? theirs);
   const differences = mine && theirs ? recordDifferences(mine, theirs) : [];
+  const changedAt = { path: ['changed at'], mine: mine?.updated, theirs: theirs?.updated };
   return (
     <li class="received">
       <table class="sides">
@@ -29,35 +29,25 @@ export function ConflictCard({ entry, side, onChoose }: Props) {
             <th scope="col">In the file</th>
           </tr>
         </thead>
-        {differences.slice(0, mostShown).map(({ path, mine, theirs }) => (
-          <Row title={path.join(' · ')}>
-            <SideValue name={path.at(-1) ?? ''} value={mine} />
-            <SideValue name={path.at(-1) ?? ''} value={theirs} />
-          </Row>
+        {[...differences.slice(0, mostShown), changedAt].map(({ path, mine, theirs }) => (
+          <tbody>
+            <tr>
+              <th scope="rowgroup" colSpan={2}>
+                {path.join(' · ')}
+              </th>
+            </tr>
+            <tr>
+              {[mine, theirs].map((value) => (
+                <td>
+                  <SideValue name={path.at(-1) ?? ''} value={value} />
+                </td>
+              ))}
+            </tr>
+          </tbody>
         ))}
-        <Row title="changed">
-          <SideValue name="changedAt" value={mine?.updated} />
-          <SideValue name="changedAt" value={theirs?.updated} />
-        </Row>
       </table>
       {differences.length > mostShown && <p class="small soft">And {differences.length - mostShown} more.</p>}
       <Choice label={`${name}: which one stays?`} value={side} options={sides} onInput={onChoose} />
     </li>
-  );
-}
-
-function Row({ title, children: [mine, theirs] }: { title: string; children: [ComponentChild, ComponentChild] }) {
-  return (
-    <tbody>
-      <tr>
-        <th scope="rowgroup" colSpan={2}>
-          {title}
-        </th>
-      </tr>
-      <tr>
-        <td>{mine}</td>
-        <td>{theirs}</td>
-      </tr>
-    </tbody>
   );
 }

@@ -1,13 +1,12 @@
 import { useState } from 'preact/hooks';
-import { useLive } from '../../app/live.ts';
 import { notify } from '../../app/notices.ts';
 import { saveBackup } from '../../app/save-backup.ts';
-import { isDemoLoaded, loadDemo, unloadDemo } from '../../store/demo/demo-shop.ts';
-import { kinds } from '../../store/records/kinds.ts';
 import { Button } from '../../ui/button.tsx';
+import { Card } from '../../ui/card.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { questions } from '../questions.ts';
 import { BackupState } from './backup-state.tsx';
+import { DemoButton } from './demo-button.tsx';
 import { Privacy } from './privacy.tsx';
 import { Receive } from './receive.tsx';
 import { Send } from './send.tsx';
@@ -48,28 +47,9 @@ export default function DataScreen() {
   );
 }
 
-function Demo() {
-  const loaded = useLive(kinds, isDemoLoaded);
-  const [busy, setBusy] = useState(false);
-  if (loaded === undefined) return null;
-  const swap = async () => {
-    setBusy(true);
-    try {
-      await (loaded ? unloadDemo() : loadDemo());
-      notify(loaded ? 'The demo shop is gone.' : 'The demo shop is loaded.');
-    } catch {
-      // The shell shows what the phone did not take.
-    } finally {
-      setBusy(false);
-    }
-  };
-  return (
-    <section class="card" aria-label="Demo shop">
-      <h2>Demo shop</h2>
-      <p>A hanging tool cabinet and a blanket chest in cherry and maple, with invented boards and prices.</p>
-      <Button disabled={busy} onClick={swap}>
-        {loaded ? 'Remove the demo shop' : 'Load the demo shop'}
-      </Button>
-    </section>
-  );
-}
+const Demo = () => (
+  <Card title="Demo shop">
+    <p>A hanging tool cabinet and a blanket chest in cherry and maple, with invented boards and prices.</p>
+    <DemoButton />
+  </Card>
+);

@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { saveBackup } from '../../app/save-backup.ts';
 import { eraseEverything } from '../../store/backup/erase-everything.ts';
 import { Button } from '../../ui/button.tsx';
+import { Card } from '../../ui/card.tsx';
 
 /** What is stored, where, and how it is taken out and erased. */
 export function Privacy() {
@@ -11,8 +12,7 @@ export function Privacy() {
     location.reload();
   };
   return (
-    <section class="card" aria-label="Privacy">
-      <h2>What is kept, and where</h2>
+    <Card title="What is kept, and where">
       <p>
         All you enter is kept in this browser’s storage on this phone. There is no account and no server: nothing leaves
         the phone unless you share a file.
@@ -29,6 +29,6 @@ export function Privacy() {
       ) : (
         <Button onClick={() => setSure(true)}>Erase everything…</Button>
       )}
-    </section>
+    </Card>
   );
 }

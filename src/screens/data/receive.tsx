@@ -1,6 +1,7 @@
 import { useEffect, useId, useState } from 'preact/hooks';
 import { type ReadOutcome, readBackup } from '../../store/backup/read-backup.ts';
 import { Button } from '../../ui/button.tsx';
+import { Card } from '../../ui/card.tsx';
 import { Fold } from '../../ui/fold.tsx';
 import { onIncomingFile } from './incoming-file.ts';
 import { Received } from './received.tsx';
@@ -26,8 +27,7 @@ export function Receive() {
   useEffect(() => onIncomingFile((file) => void open(file)), []);
 
   return (
-    <section class="card" aria-label="Bring records in">
-      <h2>Bring records in</h2>
+    <Card title="Bring records in">
       <p>A backup, or what another phone has sent. You see first what would change.</p>
       <div class="field">
         <label for={id}>File</label>
@@ -58,6 +58,6 @@ export function Receive() {
             <p class="trouble">{refusals[outcome.kind]} Nothing has changed.</p>
           ))}
       </div>
-    </section>
+    </Card>
   );
 }

@@ -16,18 +16,17 @@ const stamps = new Set(['id', 'created', 'updated', 'revision', 'demo']);
 const isTree = (value: unknown): value is Tree => typeof value === 'object' && value !== null;
 
 /** What two sides of one record don't agree on, leaf by leaf, in the order in which they are kept; stamps left out. */
-export function recordDifferences(mine: StoredRecord, theirs: StoredRecord): RecordDifference[] {
-  return [...leaves(mine as unknown as Tree, theirs as unknown as Tree, [])];
-}
+export const recordDifferences = (mine: StoredRecord, theirs: StoredRecord): RecordDifference[] =>
+  leaves(mine as unknown as Tree, theirs as unknown as Tree, []);
 
-function* leaves(mine: Tree, theirs: Tree, path: readonly string[]): Generator<RecordDifference> {
-  for (const name of new Set([...Object.keys(mine), ...Object.keys(theirs)])) {
-    if (path.length === 0 && stamps.has(name)) continue;
+function leaves(mine: Tree, theirs: Tree, path: readonly string[]): RecordDifference[] {
+  return [...new Set([...Object.keys(mine), ...Object.keys(theirs)])].flatMap((name) => {
+    if (path.length === 0 && stamps.has(name)) return [];
     const [a, b] = [own(mine, name), own(theirs, name)];
     const here = [...path, called(name, a ?? b)];
-    if (isTree(a) && isTree(b)) yield* leaves(byIdentity(a), byIdentity(b), here);
-    else if (!Object.is(a, b)) yield { path: here, mine: a, theirs: b };
-  }
+    if (isTree(a) && isTree(b)) return leaves(byIdentity(a), byIdentity(b), here);
+    return Object.is(a, b) ? [] : { path: here, mine: a, theirs: b };
+  });
 }
 
 const own = (tree: Tree, name: string): unknown => (Object.hasOwn(tree, name) ? tree[name] : undefined);

@@ -5,6 +5,7 @@ import { exportExtract } from '../../store/backup/export-backup.ts';
 import { deliveries } from '../../store/deliveries.ts';
 import { pieces } from '../../store/pieces.ts';
 import { Button } from '../../ui/button.tsx';
+import { Card } from '../../ui/card.tsx';
 import { day } from '../../ui/day.ts';
 import { Pick } from '../../ui/fields.tsx';
 import { saveFile } from '../../ui/save-file.ts';
@@ -40,14 +41,13 @@ export function Send() {
     }
   };
   return (
-    <section class="card" aria-label="Send to another phone">
-      <h2>Send to another phone</h2>
+    <Card title="Send to another phone">
       <p>The other phone opens it here. To send everything, take a backup.</p>
       <Pick label="What to send" value={what.value} options={choices} onInput={setPicked} />
       <div class="buttons">
         <Button onClick={send}>Send it</Button>
         <Button onClick={copy}>Copy as text</Button>
       </div>
-    </section>
+    </Card>
   );
 }

@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { formatDecimals } from '../../core/answer/format-number.ts';
 import { Button } from '../../ui/button.tsx';
+import { Card } from '../../ui/card.tsx';
 
 interface Storage {
   readonly persisted: boolean;
@@ -26,8 +27,7 @@ export function StorageState() {
     read();
   };
   return (
-    <section class="card" aria-label="Room on this phone">
-      <h2>Room on this phone</h2>
+    <Card title="Room on this phone">
       <p>
         {storage.megabytes !== undefined && `App and records take ${formatDecimals(storage.megabytes, 1)} MB. `}
         {storage.persisted ? 'The browser keeps them.' : 'Short of room, the browser may clear them.'}
@@ -38,6 +38,6 @@ export function StorageState() {
         )}
       </div>
       {!storage.persisted && <Button onClick={ask}>Ask it to keep them</Button>}
-    </section>
+    </Card>
   );
 }

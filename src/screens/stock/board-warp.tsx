@@ -1,7 +1,7 @@
 import { shop } from '../../app/shop.ts';
 import { boardProblem } from '../../core/milling/flat-thickness.ts';
 import { boards } from '../../store/boards.ts';
-import type { Board, WarpTool, WarpTools } from '../../store/records/board.ts';
+import type { Board } from '../../store/records/board.ts';
 import { roughShape } from '../../store/records/board-shape.ts';
 import { withOptional } from '../../store/records/with-optional.ts';
 import { Card } from '../../ui/card.tsx';
@@ -13,8 +13,8 @@ import { ShowWorking } from '../../ui/show-working.tsx';
 import { warpByTools, withWarp } from './warp-by-tools.ts';
 
 const toolKinds = [
-  { kind: 'straightedge', label: 'Straightedge', untested: 'A string, or not tested' },
-  { kind: 'sticks', label: 'Winding sticks', untested: 'None, or not tested' },
+  ['straightedge', 'Straightedge', 'A string, or not tested'],
+  ['sticks', 'Winding sticks', 'None, or not tested'],
 ] as const;
 
 const kinds = [
@@ -49,20 +49,32 @@ export function BoardWarp({ board }: { board: Board }) {
           />
         ))}
       </div>
-      {toolKinds.map(({ kind, label, untested }) => (
-        <ToolPick
-          key={kind}
-          kind={kind}
-          label={label}
-          untested={untested}
-          tools={tools}
-          onPick={(tool) =>
-            boards.edit(board.id, (now) =>
-              withWarp(now, now.seen ?? now.warp ?? {}, withOptional(now.tools ?? {}, kind, tool)),
-            )
-          }
-        />
-      ))}
+      {toolKinds.map(([kind, label, untested]) => {
+        // Tested with its length known; the one that was used also when it is gone since.
+        const tested = (shop.value.references ?? []).flatMap(({ tool, error, length, kind: its }) =>
+          its === kind && length !== undefined ? { tool, error, length } : [],
+        );
+        const used = tools[kind];
+        const byName = new Map([...(used ? [used] : []), ...tested].map((one) => [one.tool, one]));
+        return (
+          byName.size > 0 && (
+            <Pick
+              key={kind}
+              label={label}
+              value={used?.tool ?? ''}
+              options={[
+                { value: '', label: untested },
+                ...[...byName.keys()].map((name) => ({ value: name, label: name })),
+              ]}
+              onInput={(chosen) =>
+                boards.edit(board.id, (now) =>
+                  withWarp(now, now.seen ?? now.warp ?? {}, withOptional(now.tools ?? {}, kind, byName.get(chosen))),
+                )
+              }
+            />
+          )
+        );
+      })}
       {kinds.map(({ kind, name }) => {
         const found = right[kind];
         return (
@@ -87,31 +99,5 @@ export function BoardWarp({ board }: { board: Board }) {
         </dl>
       </Fold>
     </Card>
-  );
-}
-
-interface ToolPickProps {
-  kind: keyof WarpTools;
-  label: string;
-  untested: string;
-  tools: WarpTools;
-  onPick(tool: WarpTool | undefined): void;
-}
-
-/** Which of the tested tools was used; nothing where none was tested. */
-function ToolPick({ kind, label, untested, tools, onPick }: ToolPickProps) {
-  const used = tools[kind];
-  const tested = (shop.value.references ?? []).flatMap(({ tool, error, length, kind: its }) =>
-    its === kind && length !== undefined ? [{ tool, error, length }] : [],
-  );
-  const all = used && !tested.some(({ tool }) => tool === used.tool) ? [used, ...tested] : tested;
-  if (all.length === 0) return null;
-  return (
-    <Pick
-      label={label}
-      value={used?.tool ?? ''}
-      options={[{ value: '', label: untested }, ...all.map(({ tool }) => ({ value: tool, label: tool }))]}
-      onInput={(chosen) => onPick(all.find(({ tool }) => tool === chosen))}
-    />
   );
 }

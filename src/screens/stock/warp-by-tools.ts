@@ -9,17 +9,14 @@ type Found = { readonly [kind in keyof Warp]?: Worked };
 
 /** What the tools' own errors make of the warp that was seen; a string, and a tool that is not known, are true. */
 export function warpByTools(board: Board): Found {
-  const { seen = {}, tools = {} } = board;
+  const { seen: { cup, bow, twist } = {}, tools: { straightedge, sticks } = {}, length } = board;
   const width = narrowestWidth(board);
-  const by = (depth: number | undefined, find: (depth: number) => ReturnType<typeof twistBySticks>) => {
-    const found = depth === undefined ? undefined : find(depth);
-    return found === undefined || isProblem(found) ? undefined : found;
+  const found = {
+    cup: straightedge && cup !== undefined && depthByStraightedge(cup, width, straightedge),
+    bow: straightedge && bow !== undefined && depthByStraightedge(bow, length, straightedge),
+    twist: sticks && twist !== undefined && twistBySticks(twist, width, sticks),
   };
-  const { straightedge, sticks } = tools;
-  const cup = straightedge && by(seen.cup, (depth) => depthByStraightedge(depth, width, straightedge));
-  const bow = straightedge && by(seen.bow, (depth) => depthByStraightedge(depth, board.length, straightedge));
-  const twist = sticks && by(seen.twist, (depth) => twistBySticks(depth, width, sticks));
-  return { ...(cup && { cup }), ...(bow && { bow }), ...(twist && { twist }) };
+  return Object.fromEntries(Object.entries(found).filter(([, one]) => one && !isProblem(one)));
 }
 
 /** The board with its warp as it was seen, by these tools: what the tools add or hide is put right. */
