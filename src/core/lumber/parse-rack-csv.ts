@@ -31,6 +31,7 @@ export const mostText = 2_000_000;
 const mostLetters = 10_000;
 const isTooLong = (cell: string) => cell.length > mostLetters;
 
+const notUtf8 = problem('', 'Some letters can’t be read. Save it as CSV in UTF-8.');
 export const tooLarge = problem('', `More than ${mostRows} lines or ${mostText / 1e6} MB. Split the list.`);
 
 /**
@@ -48,7 +49,7 @@ export const tooLarge = problem('', `More than ${mostRows} lines or ${mostText /
  */
 export function parseRackCsv(text: string): Outcome<RackFile> {
   if (text.length > mostText) return tooLarge;
-  if (text.includes('\0')) return problem('', 'Not a UTF-8 text file. Save it as CSV in UTF-8.');
+  if (text.includes('\0')) return notUtf8;
   const [header, ...lines] = readCsv(text, separatorOf(text), mostRows + 2);
   if (lines.length > mostRows) return tooLarge;
   if (!header) return problem('', 'The file is empty.');
@@ -109,9 +110,7 @@ function brokenLine({ broken, cells }: CsvRow, width: number): Problem | undefin
   if (cells.some(isTooLong)) return problem('', `A cell has more than ${mostLetters} letters.`);
   if (cells.slice(width).some((cell) => cell.trim() !== ''))
     return problem('', 'More cells than columns. Put a text with a comma in quotes.');
-  if (cells.some((cell) => cell.includes('\ufffd')))
-    return problem('', 'Some letters can’t be read. Save it as CSV in UTF-8.');
-  return undefined;
+  return cells.some((cell) => cell.includes('\ufffd')) ? notUtf8 : undefined;
 }
 
 /** The separator that the header line has most of. */

@@ -47,6 +47,6 @@ export function readRackHeader(cells: readonly string[]): Outcome<RackHeader> {
     (field) => !columns[field] && !(field === 'thickness' && columns.quarters),
   );
   return missing.length > 0
-    ? problem('header', `No column for ${missing.join(', ')}. The first line must name them, like: width (mm).`)
+    ? problem('header', `No column for ${missing.join(', ')}. The first line must name the columns, like: width (mm).`)
     : { columns, ignored };
 }

@@ -21,11 +21,11 @@ export function DeliveryMore({ delivery, boards }: { delivery: Delivery; boards:
           <>
             <p>
               <b>
-                <Amount of={resultOf(bundle.boardFeet)} />
+                <Amount of={resultOf(bundle)} />
               </b>
               , widths to the whole inch.
             </p>
-            <ShowWorking of={bundle.boardFeet.working} />
+            <ShowWorking of={bundle.working} />
           </>
         )}
       </Fold>
