@@ -505,7 +505,7 @@ test('the rack list goes out as CSV and comes in as it was; broken files are tol
 
   const refused: [string, string][] = [
     ['', 'The file is empty'],
-    ['a,b\r\n1,2', 'No column for species, width, length'],
+    ['a,b\r\n1,2', 'No column for species, thickness, width, length'],
     ['species,thickness (quarters),width,length (in)\r\n', 'must say its unit'],
   ];
   for (const [content, says] of refused) {

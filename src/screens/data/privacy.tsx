@@ -14,8 +14,8 @@ export function Privacy() {
   return (
     <Card title="What is kept, and where">
       <p>
-        All you enter is kept in this browser’s storage on this phone. There is no account and no server: nothing leaves
-        the phone unless you share a file.
+        All you enter stays in this browser’s storage on this phone. No account, no server: nothing leaves the phone
+        unless you share a file.
       </p>
       <p>A backup is one JSON file with all of it.</p>
       {sure ? (
