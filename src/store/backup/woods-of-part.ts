@@ -20,7 +20,8 @@ export function withWoodsUsed(part: Contents['kinds'], all: Pick<Contents, 'kind
 /** A part of another shop as it comes into this one: its woods join those here; one that is known here by its name stays. */
 export function partInto(mine: Contents, part: Contents, now: number): Contents {
   const { shop: _, ...kinds } = part.kinds;
-  const shop = shopOf(mine) ?? freshShop();
+  // What has come in doesn't go with the demo.
+  const { demo: _demo, ...shop } = shopOf(mine) ?? freshShop();
   const { woods = [] } = shop;
   const added = ownWoodsIn(part).filter(({ name }) => !woods.some((wood) => wood.name === name));
   if (added.length === 0) return { ...part, kinds };

@@ -118,6 +118,13 @@ describe('a part of another shop comes in', () => {
     expect(await readShop()).toMatchObject({ woods: [mine, plum], revision: 2 });
   });
 
+  test('they stay when the demo shop that they came into goes', async () => {
+    await loadDemo();
+    await applyBackup(part, 'merge', { part: true });
+    await unloadDemo();
+    expect(await readShop()).toMatchObject({ woods: [plum, pear] });
+  });
+
   test('also where no shop is set yet, and where a demo shop has gone', async () => {
     await applyBackup(part, 'merge', { part: true });
     expect(await readShop()).toMatchObject({ woods: [plum, pear] });
