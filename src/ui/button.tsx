@@ -4,14 +4,16 @@ interface Props {
   /** How it stands out: `big` in step flows, `now` for what is next, `plain` for what seldom is. */
   look?: 'big' | 'now' | 'big now' | 'plain' | '';
   disabled?: boolean;
+  /** Says what it is for, where its words alone don't. */
+  label?: string;
   /** Failures are its own to handle. */
   onClick(): unknown;
   children: ComponentChildren;
 }
 
 /** Does something here; what leads to another screen is a link. */
-export const Button = ({ look = '', disabled = false, onClick, children }: Props) => (
-  <button type="button" class={`button ${look}`} disabled={disabled} onClick={() => void onClick()}>
+export const Button = ({ look = '', disabled = false, label, onClick, children }: Props) => (
+  <button type="button" class={`button ${look}`} disabled={disabled} aria-label={label} onClick={() => void onClick()}>
     {children}
   </button>
 );

@@ -258,13 +258,16 @@ test('laying out from nothing: the diagonal and triangles in whole numbers', asy
   // Euclid I.47: sqrt(1800² + 800²) = 1969.8.
   await answer().getByText('1969.8 mm').first().waitFor();
   // The largest first: 12, 5, 13 a hundred and fifty times; every one in whole centimetres and right-angled (Euclid I.48).
-  const rows = phone.page.getByRole('region', { name: 'Triangles' }).getByRole('row');
-  await rows.nth(1).waitFor();
-  const triangles = (await rows.allTextContents()).slice(1).map((row) => row.split(' mm').slice(0, 3).map(Number));
+  const facts = phone.page.getByRole('region', { name: 'Triangles' }).locator('.facts');
+  await facts.locator('dd').first().waitFor();
+  const apart = await facts.locator('dd').allTextContents();
+  const triangles = (await facts.locator('dt').allTextContents()).map((marks, at) =>
+    [...`${marks} ${apart[at]}`.matchAll(/\d+/g)].map(Number),
+  );
   expect(triangles[0]).toEqual([1800, 750, 1950]);
-  for (const [along = 0, across = 0, apart = 0] of triangles) {
-    expect([along % 10, across % 10, apart % 10]).toEqual([0, 0, 0]);
-    expect(along ** 2 + across ** 2).toBe(apart ** 2);
+  for (const [along = 0, across = 0, diagonal = 0] of triangles) {
+    expect([along % 10, across % 10, diagonal % 10]).toEqual([0, 0, 0]);
+    expect(along ** 2 + across ** 2).toBe(diagonal ** 2);
   }
   expect(phone.errors).toEqual([]);
 });

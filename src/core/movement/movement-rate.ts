@@ -1,5 +1,5 @@
 import { phrase } from '../answer/phrase.ts';
-import { type Outcome, type Problem, problem, within } from '../answer/problem.ts';
+import { type Outcome, problem, within } from '../answer/problem.ts';
 import { factor, percent } from '../answer/quantity.ts';
 import type { SourceId } from '../answer/source-id.ts';
 import type { WorkingStep } from '../answer/worked.ts';
@@ -41,62 +41,39 @@ const inRange = (moisture: number): boolean => moisture >= coefficientRange.leas
  */
 export function movementRate(figures: MovementFigures, cut: Cut, from: number, to: number): Outcome<MovementRate> {
   const { coefficients, shrinkage } = figures;
-  const wrong = figuresProblem(figures);
-  if (wrong) return wrong;
-  const rift: readonly SourceId[] = cut === 'rift' ? ['assumption'] : [];
-  const coefficient = coefficients && acrossFace(cut, coefficients.radial, coefficients.tangential);
-  if (coefficients && coefficient !== undefined && inRange(from) && inRange(to)) {
-    return {
-      basis: 'coefficient',
-      value: coefficient,
-      estimated: false,
-      step: {
-        finds: 'coefficient of dimensional change',
-        by: phrase`tabulated, ${across[cut]}`,
-        gives: factor(coefficient),
-      },
-      sources: [coefficients.source, ...rift],
-    };
-  }
-  const byShrinkage = (value: number, by: string, sources: readonly SourceId[], estimated = false): MovementRate => ({
-    basis: 'shrinkage',
+  const wrong = shrinkage && shrinkageProblem(shrinkage);
+  if (wrong) return within(wrong, 'shrinkage');
+  const rate = (value: number, by: string, source: SourceId, basis: MovementRate['basis'], estimated = false) => ({
+    basis,
     value,
     estimated,
-    step: { finds: 'shrinkage, green to ovendry', by: phrase`${by}, ${across[cut]}`, gives: percent(value) },
-    sources: [...sources, ...rift],
+    step: {
+      finds: basis === 'coefficient' ? 'coefficient of dimensional change' : 'shrinkage, green to ovendry',
+      by: phrase`${by}, ${cut === 'rift' ? 'mean of ' : ''}${directions[cut]} (${cut}-sawn)`,
+      gives: basis === 'coefficient' ? factor(value) : percent(value),
+    },
+    sources: estimated || cut === 'rift' ? ([source, 'assumption'] as const) : [source],
   });
+  const coefficient = coefficients && acrossFace(cut, coefficients.radial, coefficients.tangential);
+  if (coefficients && coefficient !== undefined && inRange(from) && inRange(to))
+    return rate(coefficient, 'tabulated', coefficients.source, 'coefficient');
   const tabulated = shrinkage && acrossFace(cut, shrinkage.radial, shrinkage.tangential);
-  if (shrinkage && tabulated !== undefined) return byShrinkage(tabulated, 'as given', [shrinkage.source]);
+  if (shrinkage && tabulated !== undefined) return rate(tabulated, 'as given', shrinkage.source, 'shrinkage');
   if (coefficients && coefficient !== undefined) {
     const turned = shrinkageFromCoefficient(coefficient);
-    return byShrinkage(turned, 'from the coefficient of dimensional change', [coefficients.source]);
+    return rate(turned, 'from the coefficient of dimensional change', coefficients.source, 'shrinkage');
   }
-  if (shrinkage?.volumetric !== undefined) {
-    const guess = shrinkageFromVolumetric(shrinkage.volumetric);
-    const value = acrossFace(cut, shrinkage.radial ?? guess.radial, shrinkage.tangential ?? guess.tangential);
-    if (value !== undefined)
-      return byShrinkage(value, 'a guess from the volume', [shrinkage.source, 'assumption'], true);
-  }
-  return problem('species', `This wood has no ${missing[cut]} figure. Add its shrinkage from a data sheet.`);
+  const guess = shrinkage?.volumetric === undefined ? undefined : shrinkageFromVolumetric(shrinkage.volumetric);
+  const guessed =
+    guess && acrossFace(cut, shrinkage?.radial ?? guess.radial, shrinkage?.tangential ?? guess.tangential);
+  return shrinkage && guessed !== undefined
+    ? rate(guessed, 'a guess from the volume', shrinkage.source, 'shrinkage', true)
+    : problem('species', `This wood has no ${directions[cut]} figure. Add its shrinkage from a data sheet.`);
 }
 
-const across: Readonly<Record<Cut, string>> = {
-  flat: 'tangential (flat-sawn)',
-  quarter: 'radial (quarter-sawn)',
-  rift: 'mean of radial and tangential (rift-sawn)',
-};
-
-const missing: Readonly<Record<Cut, string>> = {
+/** The figures that a board of each cut moves by. */
+const directions: Readonly<Record<Cut, string>> = {
   flat: 'tangential',
   quarter: 'radial',
   rift: 'radial and tangential',
 };
-
-function figuresProblem({ shrinkage, coefficients }: MovementFigures): Problem | undefined {
-  const possible = (value: number): boolean => value > 0 && value <= 0.02;
-  const wrong = shrinkage && shrinkageProblem(shrinkage);
-  if (wrong) return within(wrong, 'shrinkage');
-  if (coefficients && !(possible(coefficients.radial) && possible(coefficients.tangential)))
-    return problem('coefficients', 'A coefficient lies above 0 and at most 0.02 per percent.');
-  return undefined;
-}

@@ -6,9 +6,9 @@ import { brokenTriangle } from './broken-triangle.ts';
 import { fitQuadrilateral } from './fit-quadrilateral.ts';
 import { familyOf, type Measured } from './measured.ts';
 import { isConvex } from './quadrilateral.ts';
-import { measuredNames, type ReadingName, type Readings, spokenReadings, withoutReading } from './readings.ts';
+import { measuredNames, type Readings, spokenReadings } from './readings.ts';
 import { slippedDigit } from './slipped-digit.ts';
-import { distanceFromRectangle } from './suspect-reading.ts';
+import { suspectReading } from './suspect-reading.ts';
 
 /** Longer than any piece of furniture, mm: a reading above it has slipped. */
 const longest = 30_000;
@@ -18,27 +18,18 @@ export function badLength(field: string, name: string, value: number): Problem |
   return badNumber(field, name, value, 'mm', { above: 0, most: longest });
 }
 
-/** A triangle that can't be, blamed on the reading without which the others fit best; on the diagonal when all six aren't there. */
+/** A triangle that can't be, blamed on the reading that stands out among six; else on the diagonal. */
 function badTriangle(readings: Readings): Problem | undefined {
   const triangle = brokenTriangle(readings);
   if (!triangle) return undefined;
   const [one, other, diagonal] = triangle;
   const [a = 0, b = 0, d = 0] = triangle.map((name) => readings[name]);
-  const blame = likeliest(readings, [diagonal, one, other]);
+  const blame = suspectReading(readings) ?? diagonal;
   const limit = d >= a + b ? 'longer than both together' : 'too short';
   return problem(
     blame,
     phrase`No corner: ${spokenReadings[one]} ${mm(a)}, ${spokenReadings[other]} ${mm(b)}, diagonal ${mm(d)}, ${limit}. Measure the ${spokenReadings[blame]} again.`,
   );
-}
-
-function likeliest(readings: Readings, names: readonly [ReadingName, ...ReadingName[]]): ReadingName {
-  if (measuredNames(readings).length < 6) return names[0];
-  const distances = names.map((name) => {
-    const rest = withoutReading(readings, name);
-    return brokenTriangle(rest) ? Number.POSITIVE_INFINITY : distanceFromRectangle(rest);
-  });
-  return names[distances.indexOf(Math.min(...distances))] ?? names[0];
 }
 
 /**

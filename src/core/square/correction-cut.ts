@@ -1,7 +1,7 @@
 import { type Phrase, phrase } from '../answer/phrase.ts';
 import { mm } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
-import type { Point, Quadrilateral } from './quadrilateral.ts';
+import type { Quadrilateral } from './quadrilateral.ts';
 import type { CornerName } from './readings.ts';
 
 /** The end of a panel where a cut runs from the front edge to the back edge. */
@@ -21,23 +21,20 @@ export interface GuideMove {
 export interface CutCorrection {
   /** The one end to move, with least wood lost; null when the cut is square. */
   readonly move: GuideMove | null;
-  /** Both ends, half the way each, the opposite way: the cut turns about its middle. Null where wood is missing. */
-  readonly shared: readonly [GuideMove, GuideMove] | null;
   /** Wood taken off the longer of the two edges, mm. */
   readonly lost: number;
+  /** Both ends, half the way each, the opposite way: the cut turns about its middle. Null where wood is missing. */
   readonly sayShared: Phrase | null;
-  /** The piece once the one end has moved. */
-  readonly after: Quadrilateral;
 }
 
-const ends = {
-  right: { front: 'B', back: 'C', frontOther: 'A', backOther: 'D', outward: 1 },
-  left: { front: 'A', back: 'D', frontOther: 'B', backOther: 'C', outward: -1 },
-} as const;
+const ends = { right: { front: 'B', back: 'C', outward: 1 }, left: { front: 'A', back: 'D', outward: -1 } } as const;
 
-/** A move in words, to be part of a sentence. */
-export const sayMove = ({ corner, other, towards, distance }: GuideMove): Phrase =>
-  phrase`${corner} ${mm(distance)} ${towards ? 'towards' : 'away from'} ${other}`;
+/** The corner at the other end of the edge along which a corner moves. */
+const others = { A: 'B', B: 'A', C: 'D', D: 'C' } as const;
+
+/** A move in words. */
+export const sayMove = (corner: CornerName, towards: boolean, distance: number): Phrase =>
+  phrase`${corner} ${mm(distance)} ${towards ? 'towards' : 'away from'} ${others[corner]}`;
 
 /**
  * How to move the guide for a cut so that it stands square to the front edge.
@@ -45,36 +42,33 @@ export const sayMove = ({ corner, other, towards, distance }: GuideMove): Phrase
  * @param shape corners in mm
  * @param end which end of the panel
  * @param state whether the line is only marked or already sawn
- * @returns the end of the guide to move, which way and how far in mm; the same shared by both ends
+ * @returns the end of the guide to move, which way and how far in mm; the same shared by both ends in words
  * @valid a straight cut from the front edge to the back edge
  * @example correctionCut(corners([1000, 0], [1002, 500], [0, 500]), 'right', 'line').value
  *   // => { move: { corner: 'C', other: 'D', towards: true, distance: 2.0 } }
  * @source plane geometry; that a sawn edge keeps its short corner is common practice
  */
 export function correctionCut(shape: Quadrilateral, end: PanelEnd, state: CutState): Worked<CutCorrection> {
-  const { front, back, frontOther, backOther, outward } = ends[end];
-  const run = (shape.C.x - shape.D.x) / Math.hypot(shape.C.x - shape.D.x, shape.C.y - shape.D.y);
+  const { front, back, outward } = ends[end];
+  const { C, D } = shape;
+  const run = (C.x - D.x) / Math.hypot(C.x - D.x, C.y - D.y);
   const outBy = (shape[front].x - shape[back].x) * outward;
   const move = (corner: CornerName, by: number): GuideMove => ({
     corner,
-    other: corner === front ? frontOther : backOther,
+    other: others[corner],
     towards: by < 0,
     distance: Math.abs(by) / (corner === front ? 1 : run),
   });
   const keepBack = state === 'sawn' && outBy > 0;
   const one = keepBack ? move(front, -outBy) : move(back, outBy);
-  const shared = state === 'line' ? ([move(back, outBy / 2), move(front, -outBy / 2)] as const) : null;
   const square = one.distance < 1e-6;
-  const sayShared = shared && phrase`Or share it: ${sayMove(shared[0])}, ${sayMove(shared[1])}.`;
+  const half = Math.abs(outBy) / 2;
+  const sayShared = phrase`Or share it: ${sayMove(back, outBy < 0, half / run)}, ${sayMove(front, outBy > 0, half)}.`;
   return {
     value: {
       move: square ? null : one,
-      shared: square ? null : shared,
       lost: one.towards ? one.distance : 0,
-      sayShared: square ? null : sayShared,
-      after: keepBack
-        ? { ...shape, [front]: { x: shape[back].x, y: 0 } }
-        : { ...shape, [back]: alongBackEdge(shape, shape[front].x) },
+      sayShared: square || state === 'sawn' ? null : sayShared,
     },
     working: {
       steps: [
@@ -95,8 +89,4 @@ export function correctionCut(shape: Quadrilateral, end: PanelEnd, state: CutSta
       sources: ['geometry', 'common-practice'],
     },
   };
-}
-
-function alongBackEdge({ C, D }: Quadrilateral, x: number): Point {
-  return { x, y: D.y + ((C.y - D.y) * (x - D.x)) / (C.x - D.x) };
 }

@@ -1,15 +1,18 @@
-import { badNumber } from '../answer/bad-number.ts';
+import { firstBad } from '../answer/bad-number.ts';
 import { type Phrase, phrase } from '../answer/phrase.ts';
 import { isProblem, type Outcome, problem } from '../answer/problem.ts';
 import { count, degrees } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
 import { type MitreGap, mitreGap } from './mitre-gap.ts';
+import { cornerNames } from './readings.ts';
 
 export interface MitreFrame {
   /** What all the cuts add up to beyond 360 degrees. */
   readonly sum: number;
   /** How the last corner opens when the other three are pulled tight. */
   readonly last: MitreGap;
+  /** How each corner opens by itself, held square, from A on. */
+  readonly corners: readonly MitreGap[];
   /** Change of every cut's angle that closes it, degrees. */
   readonly eachCut: number;
   /** Or the change of the last corner's two cuts alone, degrees. */
@@ -21,7 +24,7 @@ export interface MitreFrame {
  * How the errors of a frame's eight mitre cuts add up to the gap at the last corner, and how to share the
  * correction.
  *
- * @param errors degrees, eight of them, each point's angle less 45
+ * @param errors degrees, eight of them, each point's angle less 45: two at each corner, from A on
  * @param joint mm, length of a mitre
  * @returns degrees and mm
  * @valid four corners, opposite parts equal (see `oppositeParts`)
@@ -32,20 +35,25 @@ export interface MitreFrame {
  */
 export function mitreFrame(errors: readonly number[], joint: number): Outcome<Worked<MitreFrame>> {
   if (errors.length !== 8) return problem('errors', phrase`A frame has ${count(8)} mitre cuts. Give all.`);
-  for (const [index, error] of errors.entries()) {
-    const bad = badNumber(`errors.${index}`, 'The angle error', error, 'degrees', { least: -5, most: 5 });
-    if (bad) return bad;
-  }
+  const bad = firstBad(
+    errors.map((error, at) => [`errors.${at}`, 'The angle error', error, 'degrees', { least: -5, most: 5 }]),
+  );
+  if (bad) return bad;
   const sum = errors.reduce((total, error) => total + error, 0);
   if (Math.abs(sum) > 10)
     return problem('errors', phrase`Together the cuts are more than ${degrees(10)} off. Set the saw again.`);
   const last = mitreGap(sum, joint);
   if (isProblem(last)) return last;
+  const corners = cornerNames.flatMap((corner, at) => {
+    const gap = mitreGap((errors[2 * at] ?? 0) + (errors[2 * at + 1] ?? 0), joint);
+    return isProblem(gap) ? [] : [{ corner, ...gap }];
+  });
   const eachCut = 0 - sum / 8;
   return {
     value: {
       sum,
       last: last.value,
+      corners: corners.map(({ value }) => value),
       eachCut,
       lastCorner: 0 - sum / 2,
       say:
@@ -66,6 +74,9 @@ export function mitreFrame(errors: readonly number[], joint: number): Outcome<Wo
           by: phrase`${degrees(sum)} / ${count(8)}, the other way`,
           gives: degrees(eachCut),
         },
+        ...corners.flatMap(({ corner, working }) =>
+          working.steps.map((step) => ({ ...step, finds: `opening at ${corner}, held square` })),
+        ),
       ],
       holds: phrase`Make opposite parts equal first.`,
       sources: ['geometry'],

@@ -12,7 +12,8 @@ export type ReadingName = (typeof readingNames)[number];
 /** What was measured, mm; what was not is left out. */
 export type Readings = Readonly<Partial<Record<ReadingName, number>>>;
 
-export type CornerName = 'A' | 'B' | 'C' | 'D';
+export const cornerNames = ['A', 'B', 'C', 'D'] as const;
+export type CornerName = (typeof cornerNames)[number];
 
 /** The names as a maker says them. */
 export const spokenReadings: Readonly<Record<ReadingName, string>> = {

@@ -18,8 +18,7 @@ function sayMoves(found: Omit<Squareness, 'say'>): Phrase {
   return sentences(
     moves.map((corner) => {
       const by = found.slide[corner] ?? 0;
-      const other = corner === 'C' ? 'D' : 'C';
-      return phrase`Move ${sayMove({ corner, other, towards: by <= 0, distance: Math.abs(by) })}.`;
+      return phrase`Move ${sayMove(corner, by <= 0, Math.abs(by))}.`;
     }),
   );
 }

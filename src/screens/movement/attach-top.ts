@@ -7,6 +7,22 @@ import type { Judged } from './read-joint.ts';
 
 export type AttachedBy = Attached['kind'];
 
+export const attachments: Readonly<Record<AttachedBy, string>> = {
+  button: 'Buttons in a groove',
+  'slotted-bracket': 'Slotted brackets',
+  'swivel-bracket': 'Swivel brackets',
+};
+
+export const attachmentSizes = {
+  grooveDepth: 'Depth of a groove',
+  slot: 'Slot length',
+  shank: 'Shank diameter',
+  swing: 'Whole swing across the grain',
+  distance: 'From where the top is fixed',
+  margin: 'Room to spare',
+  hold: 'Must stay in the groove',
+};
+
 /** Each kind as it usually is, at the edge of a top that is fixed along its middle. */
 export function usualAttached(kind: AttachedBy, length: number): Attached {
   const shared = { distance: length / 2, margin: 1 };

@@ -17,23 +17,27 @@ const lengths = {
   write: (mm: number) => formatLength(mm, units.value),
   read: (text: string) => parseLength(text, units.value.unit),
 };
-/** Degrees. */
-export const angles = { Field: NumberField, write: String, read: parseNumber };
+export const numbers = { Field: NumberField, write: String, read: parseNumber };
 
 /**
- * A few lengths, mm, or angles to ask the core with, kept as typed through a killed tab. Undefined until they are read from the
+ * A few lengths, mm, or numbers to ask the core with, kept as typed through a killed tab. Undefined until they are read from the
  * phone.
  */
 export function useEntries<K extends string>(
   key: string,
   entries: Entries<K>,
-  { Field, write, read }: typeof lengths | typeof angles = lengths,
+  { Field, write, read }: typeof lengths | typeof numbers = lengths,
 ) {
   const names = Object.keys(entries) as K[];
-  const begin = ([, start]: Entry) => (start === undefined ? '' : write(start));
-  const fresh = Object.fromEntries(names.map((name) => [name, begin(entries[name])]));
+  const textsOf = (value: (name: K) => number | undefined) => {
+    const text = (of: number | undefined) => (of === undefined ? '' : write(of));
+    return Object.fromEntries(names.map((name) => [name, text(value(name))])) as Record<K, string>;
+  };
   // A bare number means another length in other units: each keeps its own text.
-  const draft = useDraft(`${key}-${units.value.unit}`, fresh as Record<K, string>);
+  const draft = useDraft(
+    Field === LengthField ? `${key}-${units.value.unit}` : key,
+    textsOf((name) => entries[name][1]),
+  );
   const texts = draft.value;
   if (!texts) return undefined;
   return {
@@ -50,6 +54,10 @@ export function useEntries<K extends string>(
         values[name] = value;
       }
       return needed.every((name) => name in values) ? find(values as Parameters<typeof find>[0]) : undefined;
+    },
+    /** Puts these values in the place of what was typed, nothing where there is none. */
+    fill(values: Readonly<Partial<Record<K, number>>>) {
+      draft.set(textsOf((name) => values[name]));
     },
     /** The entries with what is wrong at each; any other trouble stands below them. */
     fields(found: unknown) {

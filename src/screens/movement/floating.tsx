@@ -1,12 +1,12 @@
-import type { Joint } from '../../store/records/piece.ts';
+import type { Attached, Joint } from '../../store/records/piece.ts';
 import { withOptional } from '../../store/records/with-optional.ts';
 import { optionsOf, Pick } from '../../ui/fields.tsx';
-import { usualAttached } from './attach-top.ts';
-import { AttachmentEntries, attachments } from './attachment-entries.tsx';
+import { attachmentSizes, attachments, attachTop, usualAttached } from './attach-top.ts';
 import { FloatingFound } from './floating-found.tsx';
 import { GrooveTask } from './groove-task.tsx';
 import { needsSlots, usualFixing } from './joint-slots.ts';
 import type { Judged } from './read-joint.ts';
+import { SizeEntries } from './size-entries.tsx';
 import { Slots } from './slots.tsx';
 
 const slotted = 'slots';
@@ -38,11 +38,14 @@ export function Floating({ joint, onChange }: Props) {
       {attached ? (
         <>
           <FloatingFound joint={joint} />
-          <AttachmentEntries
+          <SizeEntries
             key={attached.kind}
-            joint={joint}
-            attached={attached}
-            onChange={(next) => onChange((now) => ({ ...now, attached: next }))}
+            of={attached}
+            labels={attachmentSizes}
+            check={(next) => attachTop(joint, next)}
+            onChange={(part) =>
+              onChange((now) => ({ ...now, attached: { ...(now.attached ?? attached), ...part } as Attached }))
+            }
           />
         </>
       ) : (

@@ -1,4 +1,4 @@
-import { offerUndo } from '../../app/notices.ts';
+import { undoable } from '../../app/notices.ts';
 import { isProblem, type Outcome } from '../../core/answer/problem.ts';
 import { pieces } from '../../store/pieces.ts';
 import type { Joint, Piece } from '../../store/records/piece.ts';
@@ -17,18 +17,17 @@ interface Props {
 
 /** One joint: may it be glued, why, and how to let it move when it may not. */
 export function JointCard({ piece, joint, judged }: Props) {
-  // A write that fails is kept and shown by the shell.
-  const edit = (change: (joints: readonly Joint[]) => readonly Joint[], then = () => {}) =>
-    void pieces.change(piece.id, (now) => ({ ...now, joints: change(now.joints) })).then(then, () => {});
+  const edit = (change: (joints: readonly Joint[]) => readonly Joint[]) =>
+    pieces.change(piece.id, (now) => ({ ...now, joints: change(now.joints) }));
   const set = (change: (now: Joint) => Joint) =>
-    edit((joints) => joints.map((one) => (one.id === joint.id ? change(one) : one)));
-  const remove = () => {
-    const at = piece.joints.findIndex(({ id }) => id === joint.id);
-    edit(
-      (joints) => joints.filter(({ id }) => id !== joint.id),
-      () => offerUndo('Joint deleted.', () => edit((joints) => joints.toSpliced(at, 0, joint))),
+    // A write that fails is kept and shown by the shell.
+    void edit((joints) => joints.map((one) => (one.id === joint.id ? change(one) : one))).catch(() => {});
+  const remove = () =>
+    undoable(
+      edit((joints) => joints.filter(({ id }) => id !== joint.id)),
+      'Joint deleted.',
+      () => edit((joints) => joints.toSpliced(piece.joints.indexOf(joint), 0, joint)),
     );
-  };
   return (
     <div class="task">
       <JointFound of={judged} />

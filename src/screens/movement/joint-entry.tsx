@@ -6,44 +6,39 @@ import { Button } from '../../ui/button.tsx';
 import { Pick } from '../../ui/fields.tsx';
 import { Trouble } from '../../ui/trouble.tsx';
 import { caseCorners } from './case-corners.ts';
-import { type JointKind, jointKind, jointKinds } from './joint-kinds.ts';
-
-const places = ['first', 'second', 'third', 'fourth'] as const;
-type Place = (typeof places)[number];
+import { jointKind, jointKinds } from './joint-kinds.ts';
 
 /** The parts in order around the joint: two, or the four sides of a case. */
-interface Form extends Readonly<Record<Place, string>> {
+interface Form {
   readonly kind: string;
+  readonly parts: readonly string[];
   readonly tried: boolean;
 }
 
-const cleat = jointKinds[0] as JointKind;
-/** Not one joint but four. */
-const foldedCase = 'case';
-
-const empty: Form = { kind: 'cleat', first: '', second: '', third: '', fourth: '', tried: false };
+const empty: Form = { kind: jointKinds[0].id, parts: ['', '', '', ''], tried: false };
+const kinds = jointKinds.map(({ id, name }) => ({ value: id, label: name }));
 
 /** Which two parts meet next, and how. */
 export function JointEntry({ piece, onAdd }: { piece: Piece; onAdd(jointId: string | undefined): void }) {
-  const draft = useDraft<Form>(`joint-form-2-${piece.id}`, empty);
+  const draft = useDraft<Form>(`joint-form-3-${piece.id}`, empty);
   const form = draft.value;
   if (!form) return null;
-  const kind = jointKind(form.kind) ?? cleat;
-  const wanted = form.kind === foldedCase ? places : places.slice(0, 2);
-  const labels = form.kind === foldedCase ? ['One side', 'Next', 'Opposite', 'Last'] : [kind.first, kind.second];
-  const bad = wanted.map((_, at) => badPart(piece, form, wanted, at));
-  const corners = form.kind === foldedCase && !bad.some((one) => one) ? caseCorners(piece.parts, form) : undefined;
-  const trouble = isProblem(corners) ? corners : bad.find((one) => one);
+  const kind = jointKind(form.kind) ?? jointKinds[0];
+  const parts = form.parts.slice(0, kind.parts.length);
+  const bad = parts.map((_, at) => badPart(piece, parts.slice(0, at + 1)));
+  const isCase = parts.length > 2;
+  const joints =
+    bad.find((one) => one) ??
+    (isCase ? caseCorners(piece.parts, parts) : [{ kind: kind.id, parts, meets: kind.meets }]);
   const options = [{ value: '', label: 'Choose' }, ...piece.parts.map(({ id, name }) => ({ value: id, label: name }))];
   const add = async () => {
-    if (trouble || isProblem(corners)) return draft.set({ ...form, tried: true });
-    const joints = corners ?? [{ kind: form.kind, parts: [form.first, form.second], meets: kind.meets }];
+    if (isProblem(joints)) return draft.set({ ...form, tried: true });
     const added = joints.map((joint) => ({ ...joint, id: crypto.randomUUID() }));
     try {
       await pieces.change(piece.id, (now) => ({ ...now, joints: [...now.joints, ...added] }));
       draft.clear({ ...empty, kind: form.kind });
       // Four corners are told apart by their verdicts, which stand in the list.
-      onAdd(corners ? undefined : added[0]?.id);
+      onAdd(isCase ? undefined : added[0]?.id);
     } catch {
       // Not stored: the shell keeps the change and shows it, and the form stays as it was.
     }
@@ -51,37 +46,29 @@ export function JointEntry({ piece, onAdd }: { piece: Piece; onAdd(jointId: stri
   return (
     <section class="task" aria-label="Add a joint">
       <h2>Add a joint</h2>
-      <Pick
-        label="Kind"
-        value={form.kind}
-        options={[
-          ...jointKinds.map(({ id, name }) => ({ value: id, label: name })),
-          { value: foldedCase, label: 'Mitred case, four corners' },
-        ]}
-        onInput={(next) => draft.set({ ...form, kind: next })}
-      />
+      <Pick label="Kind" value={form.kind} options={kinds} onInput={(next) => draft.set({ ...form, kind: next })} />
       <div class="fields">
-        {wanted.map((place, at) => (
+        {kind.parts.map((label, at) => (
           <Pick
-            label={labels[at] ?? ''}
-            value={form[place]}
+            label={label}
+            value={parts[at] ?? ''}
             options={options}
             problem={form.tried ? bad[at] : undefined}
-            onInput={(id) => draft.set({ ...form, [place]: id })}
+            onInput={(id) => draft.set({ ...form, parts: form.parts.with(at, id) })}
           />
         ))}
       </div>
-      {isProblem(corners) && <Trouble of={corners} />}
+      <Trouble of={isProblem(joints) && joints.field === 'sides' ? joints : undefined} />
       <Button look="big" onClick={add}>
-        {form.kind === foldedCase ? 'Add four joints' : 'Add joint'}
+        {isCase ? 'Add four joints' : 'Add joint'}
       </Button>
     </section>
   );
 }
 
-function badPart({ parts }: Piece, form: Form, places: readonly Place[], at: number): Problem | undefined {
-  const chosen = places.slice(0, at + 1).map((place) => form[place]);
-  const part = parts.find(({ id }) => id === chosen[at]);
+/** What is wrong with the last of these parts. */
+function badPart({ parts }: Piece, chosen: readonly string[]): Problem | undefined {
+  const part = parts.find(({ id }) => id === chosen.at(-1));
   if (!part) return problem('', 'Choose the part.');
   // A panel may meet itself: its boards, or the sides of a case that it folds into.
   if (!part.panel && chosen.filter((id) => id === part.id).length > part.quantity)

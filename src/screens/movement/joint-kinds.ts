@@ -1,43 +1,44 @@
 import type { Meeting } from '../../store/records/piece.ts';
 
-/** A joint of the trade: which part comes first, and how the two usually meet. */
+/** A joint of the trade: its parts in order, and how two of them usually meet. */
 export interface JointKind {
   readonly id: string;
   readonly name: string;
-  readonly first: string;
-  readonly second: string;
+  readonly parts: readonly string[];
   readonly meets: readonly [Meeting, Meeting];
 }
 
+const kind = (id: string, name: string, parts: readonly string[], ...meets: JointKind['meets']): JointKind => ({
+  id,
+  name,
+  parts,
+  meets,
+});
+
 const edge: Meeting = { surface: 'edge', grain: 'along' };
 const end: Meeting = { surface: 'end', grain: 'across' };
-const face = (grain: Meeting['grain']): Meeting => ({ surface: 'face', grain });
+const face: Meeting = { surface: 'face', grain: 'along' };
+const faceAcross: Meeting = { surface: 'face', grain: 'across' };
 const mitre: Meeting = { surface: 'mitre', grain: 'across' };
+const sides = ['Side', 'Other side'];
 
-export const jointKinds: readonly JointKind[] = [
-  {
-    id: 'cleat',
-    name: 'Cleat across a panel',
-    first: 'Panel',
-    second: 'Cleat',
-    meets: [face('across'), face('along')],
-  },
-  { id: 'top', name: 'Top on an apron or case', first: 'Top', second: 'Apron', meets: [face('across'), edge] },
-  { id: 'seam', name: 'Edge to edge', first: 'Board', second: 'Other board', meets: [edge, edge] },
-  { id: 'mitre', name: 'Mitred corner', first: 'Side', second: 'Other side', meets: [mitre, mitre] },
-  { id: 'corner', name: 'Dovetailed or boxed corner', first: 'Side', second: 'Other side', meets: [end, end] },
-  { id: 'rail', name: 'Rail into a leg or stile', first: 'Rail', second: 'Leg', meets: [end, edge] },
-  { id: 'shelf', name: 'Shelf between sides', first: 'Shelf', second: 'Side', meets: [end, face('across')] },
-  { id: 'breadboard', name: 'Breadboard end', first: 'Panel', second: 'End piece', meets: [end, edge] },
-  {
-    id: 'groove',
-    name: 'Panel in grooves',
-    first: 'Panel',
-    second: 'Rail across its grain',
-    meets: [face('across'), edge],
-  },
-  { id: 'faces', name: 'Face to face', first: 'Part', second: 'Other part', meets: [face('along'), face('along')] },
-];
+const cleat = kind('cleat', 'Cleat across a panel', ['Panel', 'Cleat'], faceAcross, face);
+
+/** The first is what a new entry begins with. */
+export const jointKinds = [
+  cleat,
+  kind('top', 'Top on an apron or case', ['Top', 'Apron'], faceAcross, edge),
+  kind('seam', 'Edge to edge', ['Board', 'Other board'], edge, edge),
+  kind('mitre', 'Mitred corner', sides, mitre, mitre),
+  kind('corner', 'Dovetailed or boxed corner', sides, end, end),
+  kind('rail', 'Rail into a leg or stile', ['Rail', 'Leg'], end, edge),
+  kind('shelf', 'Shelf between sides', ['Shelf', 'Side'], end, faceAcross),
+  kind('breadboard', 'Breadboard end', ['Panel', 'End piece'], end, edge),
+  kind('groove', 'Panel in grooves', ['Panel', 'Rail across its grain'], faceAcross, edge),
+  kind('faces', 'Face to face', ['Part', 'Other part'], face, face),
+  // Not one joint but four: each is kept as a mitre.
+  kind('case', 'Mitred case, four corners', ['One side', 'Next', 'Opposite', 'Last'], mitre, mitre),
+] as const;
 
 /** None for a kind that only a newer version knows. */
 export const jointKind = (id: string): JointKind | undefined => jointKinds.find((kind) => kind.id === id);

@@ -1,7 +1,7 @@
 import type { Joint, Meeting } from '../../store/records/piece.ts';
 import { Choice, optionsOf } from '../../ui/fields.tsx';
-import { SettledLength } from '../../ui/settled.tsx';
 import { type Judged, judge } from './read-joint.ts';
+import { SizeEntries } from './size-entries.tsx';
 
 interface Props {
   joint: Judged;
@@ -20,11 +20,6 @@ const settled = (meeting: Meeting): Meeting => {
 /** How the two parts meet, for joints that are not as usual. */
 export function MeetingEntries({ joint, onChange }: Props) {
   const { parts, meets, contact, seasons } = joint;
-  const size = (name: keyof typeof contact) => ({
-    value: contact[name] ?? 0,
-    check: (value: number) => judge({ ...joint.joint, [name]: value }, parts, seasons),
-    onAccept: (value: number) => onChange({ [name]: value }),
-  });
   const meet = (at: 0 | 1, part: Partial<Meeting>) => {
     const one = settled({ ...meets[at], ...part });
     const other = meets[at === 0 ? 1 : 0];
@@ -37,10 +32,12 @@ export function MeetingEntries({ joint, onChange }: Props) {
   return (
     <details class="working">
       <summary>How they meet</summary>
-      <div class="fields">
-        <SettledLength label="Along the joint" {...size('length')} />
-        {contact.breadth !== undefined && <SettledLength label="Across it" {...size('breadth')} />}
-      </div>
+      <SizeEntries<Pick<Joint, 'length' | 'breadth'>>
+        of={contact}
+        labels={{ length: 'Along the joint', breadth: 'Across it' }}
+        check={(sizes) => judge({ ...joint.joint, ...sizes }, parts, seasons)}
+        onChange={onChange}
+      />
       {([0, 1] as const).map((at) => (
         <>
           <Choice

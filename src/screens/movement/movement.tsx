@@ -4,7 +4,6 @@ import { routeTo } from '../../app/routes.ts';
 import { shop } from '../../app/shop.ts';
 import { isProblem } from '../../core/answer/problem.ts';
 import { pieces } from '../../store/pieces.ts';
-import type { Piece } from '../../store/records/piece.ts';
 import { Choice, optionsOf } from '../../ui/fields.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { PieceList } from '../piece/piece-list.tsx';
@@ -15,7 +14,6 @@ import './movement.css';
 import { ScrewDepth } from './screw-depth.tsx';
 import { SeasonsCard } from './seasons-card.tsx';
 import { seasonsOfPiece } from './seasons-of-piece.ts';
-import type { StockReading } from './stock-reading.ts';
 import { useStock } from './use-stock.ts';
 import { YearChart } from './year-chart.tsx';
 
@@ -34,48 +32,34 @@ const viewQuestions: Record<View, string> = {
 export default function MovementScreen({ id }: { id: string }) {
   const piece = useOne(pieces, id);
   const stock = useStock(piece);
-  if (piece === undefined) return null;
-  if (piece === null) return <PieceList screen="movement" kicker="Movement" />;
-  if (piece.parts.length === 0) return <NothingYet piece={piece} />;
-  return stock === undefined ? null : <Movement piece={piece} stock={stock} />;
-}
-
-function NothingYet({ piece }: { piece: Piece }) {
-  return (
-    <Screen
-      question={questions.movement}
-      kicker={piece.name}
-      action={
-        <a class="button big now" href={routeTo('piece', piece.id)}>
-          List its parts
-        </a>
-      }
-    >
-      <p>Each joint gets its verdict: glue it, or let it float.</p>
-    </Screen>
-  );
-}
-
-function Movement({ piece, stock }: { piece: Piece; stock: StockReading | null }) {
   const [view, setView] = useState<View>('joints');
+  if (piece === null) return <PieceList screen="movement" kicker="Movement" />;
+  if (piece === undefined || stock === undefined) return null;
+  const { parts } = piece;
   const seasons = seasonsOfPiece(piece, shop.value, stock, Date.now());
   const moisture = isProblem(seasons) ? undefined : seasons.value;
   return (
     <Screen
-      question={viewQuestions[view]}
+      question={parts.length === 0 ? questions.movement : viewQuestions[view]}
       kicker={`Movement · ${piece.name}`}
       action={
-        <a class="button big" href={routeTo('piece', piece.id)}>
-          Its parts
+        <a class={`button big ${parts.length === 0 ? 'now' : ''}`} href={routeTo('piece', piece.id)}>
+          {parts.length === 0 ? 'List its parts' : 'Its parts'}
         </a>
       }
     >
-      <Choice<View> label="Look at" value={view} options={views} onInput={setView} />
-      {view === 'screws' && <ScrewDepth pieceId={piece.id} />}
-      {moisture && view === 'joints' && <Joints piece={piece} seasons={moisture} />}
-      {moisture && view === 'gaps' && <Gaps parts={piece.parts} seasons={moisture} />}
-      {moisture && view === 'year' && <YearChart parts={piece.parts} seasons={moisture} />}
-      {view !== 'screws' && <SeasonsCard piece={piece} seasons={seasons} />}
+      {parts.length === 0 ? (
+        <p>Each joint gets its verdict: glue it, or let it float.</p>
+      ) : (
+        <>
+          <Choice<View> label="Look at" value={view} options={views} onInput={setView} />
+          {view === 'screws' && <ScrewDepth pieceId={piece.id} />}
+          {moisture && view === 'joints' && <Joints piece={piece} seasons={moisture} />}
+          {moisture && view === 'gaps' && <Gaps parts={parts} seasons={moisture} />}
+          {moisture && view === 'year' && <YearChart parts={parts} seasons={moisture} />}
+          {view !== 'screws' && <SeasonsCard piece={piece} seasons={seasons} />}
+        </>
+      )}
     </Screen>
   );
 }

@@ -1,9 +1,10 @@
 import type { Fixing } from '../../store/records/piece.ts';
 import { Pick, Tick } from '../../ui/fields.tsx';
-import { SettledLength, SettledNumber } from '../../ui/settled.tsx';
+import { SettledNumber } from '../../ui/settled.tsx';
 import { FloatingFound } from './floating-found.tsx';
 import { fixingOf, inPanel, jointSlots, slottedPart } from './joint-slots.ts';
 import type { Judged } from './read-joint.ts';
+import { SizeEntries } from './size-entries.tsx';
 
 interface Props {
   joint: Judged;
@@ -15,28 +16,23 @@ export function Slots({ joint, onChange }: Props) {
   const pegs = inPanel(joint);
   const fastener = pegs ? 'Peg' : 'Screw';
   const fixing = fixingOf(joint);
-  const entry = (name: 'count' | 'inset' | 'shank' | 'head' | 'margin') => {
-    const changed = (now: Fixing, value: number): Fixing => ({
-      ...now,
-      [name]: value,
-      ...(name === 'count' && { fixed: Math.min(now.fixed, Math.max(0, value - 1)) }),
-    });
-    return {
-      value: fixing[name] ?? 0,
-      check: (value: number) => jointSlots(joint, changed(fixing, value)),
-      onAccept: (value: number) => onChange((now) => changed(now, value)),
-    };
-  };
+  const counted = (now: Fixing, count: number): Fixing => ({
+    ...now,
+    count,
+    fixed: Math.min(now.fixed, Math.max(0, count - 1)),
+  });
   return (
     <section class="task" aria-label={`Slots in ${slottedPart(joint).name}`}>
       <FloatingFound joint={joint} />
       <details class="working">
         <summary>Change the {fastener.toLowerCase()}s</summary>
         <div class="fields">
-          <SettledNumber label={`How many ${fastener.toLowerCase()}s`} {...entry('count')} />
-          <SettledLength label="First from the end" {...entry('inset')} />
-          <SettledLength label={`${pegs ? 'Peg' : 'Shank'} diameter`} {...entry('shank')} />
-          <SettledLength label="Room at each end" {...entry('margin')} />
+          <SettledNumber
+            label={`How many ${fastener.toLowerCase()}s`}
+            value={fixing.count}
+            check={(count) => jointSlots(joint, counted(fixing, count))}
+            onAccept={(count) => onChange((now) => counted(now, count))}
+          />
           <Pick
             label="Fixed"
             value={String(fixing.fixed)}
@@ -46,8 +42,18 @@ export function Slots({ joint, onChange }: Props) {
             }))}
             onInput={(fixed) => onChange((now) => ({ ...now, fixed: Number(fixed) }))}
           />
-          {fixing.head !== undefined && <SettledLength label="Head diameter" {...entry('head')} />}
         </div>
+        <SizeEntries
+          of={fixing}
+          labels={{
+            inset: 'First from the end',
+            shank: `${pegs ? 'Peg' : 'Shank'} diameter`,
+            margin: 'Room at each end',
+            head: 'Head diameter',
+          }}
+          check={(next) => jointSlots(joint, next)}
+          onChange={(part) => onChange((now) => ({ ...now, ...part }))}
+        />
         {!pegs && (
           <Tick
             label="Counterbored heads"

@@ -1,12 +1,12 @@
-import { degrees } from '../../core/answer/quantity.ts';
+import { degrees, mm } from '../../core/answer/quantity.ts';
 import type { Worked } from '../../core/answer/worked.ts';
+import { cornerNames } from '../../core/square/readings.ts';
 import type { Squareness } from '../../core/square/squareness.ts';
-import { Amount } from '../../ui/amount.tsx';
+import { type Fact, Facts } from '../../ui/facts.tsx';
 import { Length } from '../../ui/length.tsx';
 import { Say } from '../../ui/say.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
 import type { Correction } from './correction-of.ts';
-import { cornerNames } from './place-outline.ts';
 
 const shapes: Readonly<Record<Squareness['shape'], string>> = {
   square: 'Square',
@@ -19,36 +19,16 @@ const shapes: Readonly<Record<Squareness['shape'], string>> = {
 /** What the answer rests on: the shape that the readings make, and how far they can be trusted. */
 export function Found({ of: { value, working }, correction }: { of: Worked<Squareness>; correction: Correction }) {
   const { shape, corners, closing, detectable } = value;
-  const known = cornerNames.filter((name) => corners[name] !== null);
+  const rows: Fact[] = cornerNames.flatMap((name) => {
+    const angle = corners[name];
+    return angle === null ? [] : [[`Corner ${name}`, degrees(angle)] as const];
+  });
+  if (closing.spare > 0) rows.push(['Readings disagree by', mm(closing.closing)]);
+  if (detectable !== null) rows.push(['Least lean shown', mm(detectable)]);
   return (
     <section class="card" aria-label="What the readings say">
       <h2>{shapes[shape]}</h2>
-      <dl class="facts">
-        {known.map((name) => (
-          <>
-            <dt>Corner {name}</dt>
-            <dd>
-              <Amount of={degrees(corners[name] ?? 90)} />
-            </dd>
-          </>
-        ))}
-        {closing.spare > 0 && (
-          <>
-            <dt>Readings disagree by</dt>
-            <dd>
-              <Length mm={closing.closing} />
-            </dd>
-          </>
-        )}
-        {detectable !== null && (
-          <>
-            <dt>Least lean shown</dt>
-            <dd>
-              <Length mm={detectable} />
-            </dd>
-          </>
-        )}
-      </dl>
+      <Facts rows={rows} />
       <ShowWorking of={working} />
       {correction.kind === 'squeeze' && <ShowWorking of={correction.clamps.working} label="How far to squeeze" />}
       {correction.kind === 'cuts' &&

@@ -3,14 +3,14 @@ import { isProblem } from '../../core/answer/problem.ts';
 import { degrees } from '../../core/answer/quantity.ts';
 import { bevelWidth } from '../../core/square/bevel-width.ts';
 import { mitreFrame } from '../../core/square/mitre-frame.ts';
-import { type MitreGap, mitreGap } from '../../core/square/mitre-gap.ts';
+import type { MitreGap } from '../../core/square/mitre-gap.ts';
+import { cornerNames } from '../../core/square/readings.ts';
 import { Amount } from '../../ui/amount.tsx';
 import { Choice, optionsOf } from '../../ui/fields.tsx';
 import { Length } from '../../ui/length.tsx';
 import { Say } from '../../ui/say.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
-import { angles, type Entries, useEntries } from '../movement/entries.tsx';
-import { cornerNames } from './place-outline.ts';
+import { type Entries, numbers, useEntries } from '../movement/entries.tsx';
 
 /** The eight cuts of a frame, by corner and the part that is cut. */
 const cuts = ['A front', 'A left', 'B front', 'B right', 'C right', 'C back', 'D back', 'D left'];
@@ -25,17 +25,21 @@ const entriesOf: Readonly<Record<(typeof ways)[number]['value'], Entries<string>
 export function FrameAngles() {
   const { value: way = 'one', set } = useDraft<(typeof ways)[number]['value']>('angles-way-1', 'one');
   const stock = useEntries('angles-stock-1', { thickness: ['Thickness, or width of a flat frame'] });
-  const points = useEntries(`angles-1-${way}`, entriesOf[way], angles);
+  const points = useEntries(`angles-1-${way}`, entriesOf[way], numbers);
   const bevel = stock?.ask(({ thickness }) => bevelWidth(thickness));
-  const joint = bevel && !isProblem(bevel) ? bevel.value.bevel : undefined;
-  let errors: readonly number[] = [];
-  const frame = points?.ask((typed) => {
-    const off = Object.values(typed).map((angle) => angle - 45);
-    errors = cuts.map((_, at) => off[at % off.length] ?? 0);
-    if (joint === undefined) return undefined;
-    const found = mitreFrame(errors, joint);
-    return isProblem(found) ? { ...found, field: Object.keys(typed)[Number(found.field.split('.')[1])] ?? '' } : found;
-  });
+  const frame =
+    bevel && !isProblem(bevel)
+      ? points?.ask((typed) => {
+          const off = Object.values(typed).map((angle) => angle - 45);
+          const found = mitreFrame(
+            cuts.map((_, at) => off[at % off.length] ?? 0),
+            bevel.value.bevel,
+          );
+          return isProblem(found)
+            ? { ...found, field: Object.keys(typed)[Number(found.field.split('.')[1])] ?? '' }
+            : found;
+        })
+      : undefined;
   const good = frame && !isProblem(frame) ? frame : undefined;
   return (
     <section class="card" aria-label="Angles">
@@ -59,10 +63,20 @@ export function FrameAngles() {
                 Or only the last corner’s two cuts by <Amount of={degrees(Math.abs(good.value.lastCorner))} /> each.
               </p>
             )}
+            {way === 'each' && (
+              <ul class="rows">
+                {good.value.corners.map((gap, at) => (
+                  <li>
+                    <span>
+                      Corner {cornerNames[at]} held square: <Opening of={gap} />
+                    </span>
+                  </li>
+                ))}
+              </ul>
+            )}
             <ShowWorking of={good.working} />
           </>
         )}
-        {good && joint !== undefined && way === 'each' && <Corners errors={errors} joint={joint} />}
       </div>
       {stock?.fields(bevel)}
       <Choice label="Angles of the points" value={way} options={ways} onInput={set} />
@@ -77,25 +91,5 @@ function Opening({ of }: { of: MitreGap }) {
     <>
       <Length mm={of.gap} /> open {of.opens}
     </>
-  );
-}
-
-/** Each corner by itself, held at 90 degrees. */
-function Corners({ errors, joint }: { errors: readonly number[]; joint: number }) {
-  return (
-    <ul class="rows">
-      {cornerNames.map((corner, n) => {
-        const gap = mitreGap((errors[2 * n] ?? 0) + (errors[2 * n + 1] ?? 0), joint);
-        if (isProblem(gap)) return null;
-        return (
-          <li key={corner}>
-            <span>
-              Corner {corner} held square: <Opening of={gap.value} />
-            </span>
-            <ShowWorking of={gap.working} label="Working" />
-          </li>
-        );
-      })}
-    </ul>
   );
 }

@@ -1,17 +1,9 @@
 import { useId } from 'preact/hooks';
 import type { ExaggeratedOutline } from '../../core/square/exaggerated-outline.ts';
 import type { Quadrilateral } from '../../core/square/quadrilateral.ts';
-import { type CornerName, type LineName, lineNames } from '../../core/square/readings.ts';
+import { type CornerName, cornerNames, type LineName, lineNames } from '../../core/square/readings.ts';
 import { Drawing } from '../../ui/drawing/drawing.tsx';
-import {
-  cornerNames,
-  drawingWidth,
-  lineEnds,
-  type PlacedOutline,
-  placeArrow,
-  placeOutline,
-  placeValue,
-} from './place-outline.ts';
+import { drawingWidth, type PlacedOutline, placeArrow, placeLine, placeOutline } from './place-outline.ts';
 
 /** A corner that has to move along the line to another. */
 export interface Arrow {
@@ -77,9 +69,8 @@ export function Outline({ outline, say, values, arrows, lit, onLine }: Props) {
   );
 }
 
-function closed(shape: Quadrilateral): string {
-  return `${cornerNames.map((name, n) => `${n === 0 ? 'M' : 'L'}${shape[name].x.toFixed(1)} ${shape[name].y.toFixed(1)}`).join('')}Z`;
-}
+const closed = (shape: Quadrilateral): string =>
+  `M${cornerNames.map((name) => `${shape[name].x.toFixed(1)} ${shape[name].y.toFixed(1)}`).join('L')}Z`;
 
 interface LineProps {
   line: LineName;
@@ -90,9 +81,8 @@ interface LineProps {
 }
 
 function Line({ line, placed, value, lit, onTap }: LineProps) {
-  const [from, to] = lineEnds[line].map((name) => placed.corners[name]);
-  const path = `M${from?.x} ${from?.y}L${to?.x} ${to?.y}`;
-  const { x, y, turn } = placeValue(line, placed);
+  const { from, to, x, y, turn } = placeLine(line, placed);
+  const path = `M${from.x} ${from.y}L${to.x} ${to.y}`;
   return (
     <>
       <path d={path} class={`line${value === undefined ? ' open' : ''}${lit ? ' lit' : ''}`} />
@@ -109,10 +99,13 @@ function Line({ line, placed, value, lit, onTap }: LineProps) {
 
 function Letter({ name, placed }: { name: CornerName; placed: PlacedOutline }) {
   const { x, y } = placed.corners[name];
-  const left = name === 'A' || name === 'D';
-  const front = name === 'A' || name === 'B';
   return (
-    <text x={x + (left ? -14 : 14)} y={y + (front ? 18 : -8)} text-anchor="middle" font-size="16">
+    <text
+      x={x + ('AD'.includes(name) ? -14 : 14)}
+      y={y + ('AB'.includes(name) ? 18 : -8)}
+      text-anchor="middle"
+      font-size="16"
+    >
       {name}
     </text>
   );

@@ -1,17 +1,12 @@
 import { useMemo } from 'preact/hooks';
 import { useLive } from '../../app/live.ts';
-import { offerUndo } from '../../app/notices.ts';
+import { undoable } from '../../app/notices.ts';
 import { isProblem } from '../../core/answer/problem.ts';
 import { squareness } from '../../core/square/squareness.ts';
 import type { Square } from '../../store/records/square.ts';
 import { squares } from '../../store/squares.ts';
+import { Button } from '../../ui/button.tsx';
 import { Say } from '../../ui/say.tsx';
-
-const remove = async (id: string) => {
-  // A write that fails is kept and shown by the shell.
-  const removed = await squares.remove(id).catch(() => undefined);
-  if (removed) offerUndo('Check deleted.', removed.undo);
-};
 
 /** Checks kept with the piece (or with none), the latest first: before and after. */
 export function PastChecks({ pieceId }: { pieceId: string }) {
@@ -38,14 +33,12 @@ export function PastChecks({ pieceId }: { pieceId: string }) {
               <br />
               <Outcome check={check} />
             </span>
-            <button
-              type="button"
-              class="button"
-              aria-label={`Delete check ${kept.length - n}`}
-              onClick={() => void remove(check.id)}
+            <Button
+              label={`Delete check ${kept.length - n}`}
+              onClick={() => undoable(squares.remove(check.id), 'Check deleted.', ({ undo }) => undo())}
             >
               Delete
-            </button>
+            </Button>
           </li>
         ))}
       </ul>

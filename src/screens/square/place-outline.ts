@@ -1,21 +1,20 @@
 import type { ExaggeratedOutline } from '../../core/square/exaggerated-outline.ts';
 import type { Point, Quadrilateral } from '../../core/square/quadrilateral.ts';
-import type { CornerName, LineName } from '../../core/square/readings.ts';
+import { type CornerName, cornerNames, type LineName } from '../../core/square/readings.ts';
 
 /** Width of the drawing, and the room that it leaves around the piece for letters, values and arrows. */
 export const drawingWidth = 328;
 const edge = 40;
 const tallest = 170;
 
-export const cornerNames: readonly CornerName[] = ['A', 'B', 'C', 'D'];
-
-export const lineEnds: Readonly<Record<LineName, readonly [CornerName, CornerName]>> = {
-  front: ['A', 'B'],
-  right: ['B', 'C'],
-  back: ['D', 'C'],
-  left: ['A', 'D'],
-  diagonalAC: ['A', 'C'],
-  diagonalBD: ['D', 'B'],
+/** Where each line runs, and how far off it its value is written. */
+const lines: Readonly<Record<LineName, readonly [from: CornerName, to: CornerName, dx: number, dy: number]>> = {
+  front: ['A', 'B', 0, 20],
+  right: ['B', 'C', 20, 0],
+  back: ['D', 'C', 0, -10],
+  left: ['A', 'D', -12, 0],
+  diagonalAC: ['A', 'C', 0, -4],
+  diagonalBD: ['D', 'B', 0, -4],
 };
 
 /** The outline on the drawing: the front edge A to B at the bottom, y counting down. */
@@ -28,11 +27,9 @@ export interface PlacedOutline {
 /** Fits an outline in mm to the drawing, to one scale both ways. */
 export function placeOutline({ corners, square }: Pick<ExaggeratedOutline, 'corners' | 'square'>): PlacedOutline {
   const all = cornerNames.flatMap((name) => [corners[name], square[name]]);
-  const least = { x: Math.min(...all.map(({ x }) => x)), y: Math.min(...all.map(({ y }) => y)) };
-  const size = {
-    x: Math.max(...all.map(({ x }) => x)) - least.x,
-    y: Math.max(...all.map(({ y }) => y)) - least.y,
-  };
+  const [xs, ys] = [all.map(({ x }) => x), all.map(({ y }) => y)];
+  const least = { x: Math.min(...xs), y: Math.min(...ys) };
+  const size = { x: Math.max(...xs) - least.x, y: Math.max(...ys) - least.y };
   const scale = Math.min((drawingWidth - 2 * edge) / size.x, tallest / size.y);
   const left = (drawingWidth - scale * size.x) / 2;
   const height = scale * size.y + 2 * edge;
@@ -44,29 +41,25 @@ export function placeOutline({ corners, square }: Pick<ExaggeratedOutline, 'corn
   return { height, corners: placed(corners), square: placed(square) };
 }
 
-export interface PlacedText extends Point {
+/** A line with the place of its value: outside along a side, and a third along a diagonal so that the two stay apart. */
+export interface PlacedLine extends Point {
+  readonly from: Point;
+  readonly to: Point;
   /** Degrees, so that the text runs along its line and is never upside down. */
   readonly turn: number;
 }
 
-/** Where the value of a line is written: outside along a side, and a third along a diagonal so that the two stay apart. */
-export function placeValue(line: LineName, { corners }: PlacedOutline): PlacedText {
-  const [from, to] = lineEnds[line].map((name) => corners[name]) as [Point, Point];
+export function placeLine(line: LineName, { corners }: PlacedOutline): PlacedLine {
+  const [one, other, dx, dy] = lines[line];
+  const [from, to] = [corners[one], corners[other]];
+  const run = { x: to.x - from.x, y: to.y - from.y };
   const part = line.startsWith('diagonal') ? 0.3 : 0.5;
-  const on = { x: from.x + part * (to.x - from.x), y: from.y + part * (to.y - from.y) };
-  const off = {
-    front: [0, 20],
-    back: [0, -10],
-    left: [-12, 0],
-    right: [20, 0],
-    diagonalAC: [0, -4],
-    diagonalBD: [0, -4],
-  };
-  const [dx = 0, dy = 0] = off[line];
   return {
-    x: on.x + dx,
-    y: on.y + dy,
-    turn: (Math.atan2(to.y - from.y, to.x - from.x) * 180) / Math.PI,
+    from,
+    to,
+    x: from.x + part * run.x + dx,
+    y: from.y + part * run.y + dy,
+    turn: (Math.atan2(run.y, run.x) * 180) / Math.PI,
   };
 }
 
@@ -77,13 +70,13 @@ export function placeArrow(
   towards: boolean,
   { corners, height }: PlacedOutline,
 ): { readonly from: Point; readonly to: Point } {
-  const start = corners[corner];
-  const goal = corners[other];
+  const [start, goal] = [corners[corner], corners[other]];
   const length = Math.hypot(goal.x - start.x, goal.y - start.y);
-  const run = { x: (goal.x - start.x) / length, y: (goal.y - start.y) / length };
-  const diagonal = (corner === 'A' || corner === 'C') === (other === 'A' || other === 'C');
-  const clear = diagonal ? 0 : start.y < height / 2 ? -13 : 13;
-  const near = { x: start.x + (diagonal ? 6 * run.x : 0), y: start.y + clear + (diagonal ? 6 * run.y : 0) };
-  const far = { x: near.x + 38 * run.x, y: near.y + 38 * run.y };
+  const along = (px: number) => ({ x: ((goal.x - start.x) * px) / length, y: ((goal.y - start.y) * px) / length });
+  // Along a diagonal it begins a little inside; along an edge it lies outside.
+  const diagonal = 'AC'.includes(corner) === 'AC'.includes(other);
+  const begin = diagonal ? along(6) : { x: 0, y: start.y < height / 2 ? -13 : 13 };
+  const near = { x: start.x + begin.x, y: start.y + begin.y };
+  const far = { x: near.x + along(38).x, y: near.y + along(38).y };
   return towards ? { from: near, to: far } : { from: far, to: near };
 }

@@ -1,12 +1,11 @@
 import type { Reference } from '../../store/records/shop.ts';
 import { changeShop } from '../../store/shop.ts';
 
-/** Writes the tools; false when the phone did not take it, which the shell keeps and shows. */
-export const setTools = (edit: (tools: readonly Reference[]) => readonly Reference[]): Promise<boolean> =>
-  changeShop((now) => ({ ...now, references: edit(now.references ?? []) })).then(
-    () => true,
-    () => false,
-  );
+export const setTools = (edit: (tools: readonly Reference[]) => readonly Reference[]) =>
+  changeShop((now) => ({ ...now, references: edit(now.references ?? []) }));
+
+export const withoutTool = (references: readonly Reference[], gone: string): readonly Reference[] =>
+  references.filter(({ tool }) => tool !== gone);
 
 /** The squares among the shop's tools whose error is known. */
 export function knownSquares(references: readonly Reference[] | undefined): readonly Reference[] {
@@ -20,6 +19,7 @@ export function perMetreOf(tool: string, references: readonly Reference[] | unde
 }
 
 /** The tools with one test more: the latest test of a tool stands. */
-export function withReference(references: readonly Reference[], latest: Reference): readonly Reference[] {
-  return [...references.filter(({ tool }) => tool !== latest.tool), latest];
-}
+export const withReference = (references: readonly Reference[], latest: Reference): readonly Reference[] => [
+  ...withoutTool(references, latest.tool),
+  latest,
+];

@@ -1,10 +1,11 @@
-import { offerUndo } from '../../app/notices.ts';
+import { undoable } from '../../app/notices.ts';
 import { phrase } from '../../core/answer/phrase.ts';
 import { degrees, mm } from '../../core/answer/quantity.ts';
 import type { Reference } from '../../store/records/shop.ts';
+import { Button } from '../../ui/button.tsx';
 import { day } from '../../ui/day.ts';
 import { Say } from '../../ui/say.tsx';
-import { setTools, withReference } from './tool-error.ts';
+import { setTools, withoutTool, withReference } from './tool-error.ts';
 
 function errorOf({ kind, error, length }: Reference) {
   const size = Math.abs(error);
@@ -17,12 +18,12 @@ function errorOf({ kind, error, length }: Reference) {
 /** The tools that were tested, each with its own error. */
 export function ToolList({ references }: { references: readonly Reference[] }) {
   if (references.length === 0) return null;
-  const remove = async (gone: Reference) => {
-    if (!(await setTools((tools) => tools.filter(({ tool }) => tool !== gone.tool)))) return;
-    offerUndo(`${gone.tool} deleted.`, async () => {
-      await setTools((tools) => withReference(tools, gone));
-    });
-  };
+  const remove = (gone: Reference) =>
+    undoable(
+      setTools((tools) => withoutTool(tools, gone.tool)),
+      `${gone.tool} deleted.`,
+      () => setTools((tools) => withReference(tools, gone)),
+    );
   return (
     <section aria-label="Tools tested">
       <h2>Tools tested</h2>
@@ -34,14 +35,9 @@ export function ToolList({ references }: { references: readonly Reference[] }) {
               <br />
               <span class="soft small">{day(reference.at)}</span>
             </span>
-            <button
-              type="button"
-              class="button"
-              aria-label={`Delete ${reference.tool}`}
-              onClick={() => void remove(reference)}
-            >
+            <Button label={`Delete ${reference.tool}`} onClick={() => remove(reference)}>
               Delete
-            </button>
+            </Button>
           </li>
         ))}
       </ul>

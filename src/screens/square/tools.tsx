@@ -48,10 +48,13 @@ export function Tools() {
   }, needed);
   const good = test && !isProblem(test) ? test : undefined;
   const own = good?.own;
-  const remember = async () => {
-    if (own && (await setTools((tools) => withReference(tools, { tool: name, kind, at: Date.now(), ...own }))))
-      notify(`${name} kept.`);
-  };
+  const remember = () =>
+    own &&
+    setTools((tools) => withReference(tools, { tool: name, kind, at: Date.now(), ...own })).then(
+      () => notify(`${name} kept.`),
+      // The shell keeps and shows what the phone did not take; the form stays.
+      () => {},
+    );
   return (
     <Screen
       question="Can you trust your square?"

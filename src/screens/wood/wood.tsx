@@ -1,6 +1,6 @@
 import { useRef, useState } from 'preact/hooks';
 import { useDraft } from '../../app/draft.ts';
-import { offerUndo } from '../../app/notices.ts';
+import { undoable } from '../../app/notices.ts';
 import { phrase } from '../../core/answer/phrase.ts';
 import { isProblem } from '../../core/answer/problem.ts';
 import { mm } from '../../core/answer/quantity.ts';
@@ -9,47 +9,49 @@ import type { OwnWood } from '../../store/records/shop.ts';
 import { changeShop } from '../../store/shop.ts';
 import { Answer } from '../../ui/answer.tsx';
 import { Button } from '../../ui/button.tsx';
-import { NumberField, TextField, Tick } from '../../ui/fields.tsx';
+import { TextField, Tick } from '../../ui/fields.tsx';
 import { FiguresNote } from '../../ui/figures-note.tsx';
 import { ownWoods } from '../../ui/own-woods.ts';
 import { Say } from '../../ui/say.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { units } from '../../ui/units.ts';
 import { woodOf } from '../../ui/wood-by-id.ts';
+import { numbers, useEntries } from '../movement/entries.tsx';
 import { questions } from '../questions.ts';
-import { emptyForm, figures, formOf, readWood, type WoodForm } from './wood-form.ts';
+import { checkedWood } from './checked-wood.ts';
 
-const labels = {
-  tangential: ['Tangential', '%, flat-sawn'],
-  radial: ['Radial', '%, quarter-sawn'],
-  volumetric: ['Volumetric', '%'],
-  gravity: ['Specific gravity', 'at 12%'],
+const figures = {
+  tangential: ['Tangential', undefined, '%, flat-sawn'],
+  radial: ['Radial', undefined, '%, quarter-sawn'],
+  volumetric: ['Volumetric', undefined, '%'],
+  gravity: ['Specific gravity', undefined, 'at 12%'],
 } as const;
+const unnamed = { name: '', openPores: false };
 
 const setWoods = (edit: (woods: readonly OwnWood[]) => readonly OwnWood[]) =>
   changeShop((now) => ({ ...now, woods: edit(now.woods ?? []) }));
 
 /** Woods that the table lacks: from then on they can be chosen wherever a wood is. */
 export default function WoodScreen() {
-  const draft = useDraft<WoodForm>('wood-form-1', emptyForm);
+  const { value: about, ...draft } = useDraft('wood-about-1', unnamed);
+  const entries = useEntries('wood-1', figures, numbers);
   const [tried, setTried] = useState(false);
-  const entries = useRef<HTMLElement>(null);
-  const form = draft.value;
-  if (!form) return null;
-  const read = readWood(form);
-  const field = (name: Exclude<keyof WoodForm, 'openPores'>) => ({
-    value: form[name],
-    problem: tried && isProblem(read) && read.field === name ? read : undefined,
-    onInput: (text: string) => draft.set({ ...form, [name]: text }),
-  });
-  const known = !isProblem(read) && ownWoods.value.some(({ name }) => name === read.name);
+  const section = useRef<HTMLElement>(null);
+  if (!about || !entries) return null;
+  const read = entries.ask((values) => checkedWood({ ...about, ...values }), []);
+  const trouble = tried && isProblem(read) ? read : undefined;
+  const known = read && !isProblem(read) && ownWoods.value.some(({ name }) => name === read.name);
+  const fill = ({ name, openPores = false, ...values }: OwnWood) => {
+    draft.set({ name, openPores });
+    entries.fill(values);
+  };
   const store = async () => {
     setTried(true);
-    if (isProblem(read)) return;
+    if (!read || isProblem(read)) return;
     try {
       await setWoods((woods) => [...woods.filter(({ name }) => name !== read.name), read]);
       setTried(false);
-      draft.clear();
+      fill(unnamed);
     } catch {
       // Not stored: the shell keeps the change and shows it, and the form stays as it was typed.
     }
@@ -69,24 +71,25 @@ export default function WoodScreen() {
           key={wood.name}
           wood={wood}
           onChange={() => {
-            draft.set(formOf(wood));
-            entries.current?.scrollIntoView();
+            fill(wood);
+            section.current?.scrollIntoView();
           }}
         />
       ))}
-      <section class="card" aria-label="Add a wood" ref={entries}>
+      <section class="card" aria-label="Add a wood" ref={section}>
         <h2>Add a wood</h2>
         <p class="soft">Shrinkage from green to ovendry, off a data sheet. One will do.</p>
-        <TextField label="Name" {...field('name')} />
-        <div class="fields">
-          {figures.map((name) => (
-            <NumberField label={labels[name][0]} hint={labels[name][1]} {...field(name)} />
-          ))}
-        </div>
+        <TextField
+          label="Name"
+          value={about.name}
+          problem={trouble?.field === 'name' ? trouble : undefined}
+          onInput={(name) => draft.set({ ...about, name })}
+        />
+        {entries.fields(trouble?.field === 'name' ? undefined : trouble)}
         <Tick
           label="Open pores: takes more finish"
-          checked={form.openPores}
-          onInput={(openPores) => draft.set({ ...form, openPores })}
+          checked={about.openPores}
+          onInput={(openPores) => draft.set({ ...about, openPores })}
         />
         <Button look="big now" onClick={store}>
           {known ? 'Change it' : 'Add it'}
@@ -102,10 +105,10 @@ function WoodCard({ wood, onChange }: { wood: OwnWood; onChange(): void }) {
   const cut = wood.radial && !wood.tangential ? 'quarter' : 'flat';
   const moved = dimensionalChange({ figures: woodOf(wood), cut, width, from: 8, to: 12 });
   const remove = () =>
-    // A write that fails is kept and shown by the shell.
-    void setWoods((woods) => woods.filter(({ name }) => name !== wood.name)).then(
-      () => offerUndo(`${wood.name} deleted.`, () => void setWoods((woods) => [...woods, wood]).catch(() => {})),
-      () => {},
+    undoable(
+      setWoods((woods) => woods.filter(({ name }) => name !== wood.name)),
+      `${wood.name} deleted.`,
+      () => setWoods((woods) => [...woods, wood]),
     );
   return (
     <section class="card" aria-label={wood.name}>

@@ -239,7 +239,6 @@ describe('bad input', () => {
     ['species', { figures: { shrinkage: { radial: 3, source: 'label' } } }],
     ['shrinkage.tangential', { figures: { shrinkage: { tangential: 90, source: 'label' } } }],
     ['shrinkage.radial', { figures: { shrinkage: { radial: Number.NaN, source: 'label' } } }],
-    ['coefficients', { figures: { coefficients: { radial: 0.1, tangential: 0.2, source: 'label' } } }],
   ] as const)('names %s in %o', (field, wrong) => {
     expect(dimensionalChange({ ...usual, ...wrong })).toMatchObject({ kind: 'problem', field });
   });

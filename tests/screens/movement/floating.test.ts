@@ -140,7 +140,7 @@ describe('later cuts along a seam', () => {
 });
 
 describe('the four corners of a case', () => {
-  const ids = { first: 'top', second: 'end', third: 'bottom', fourth: 'end' };
+  const ids = ['top', 'end', 'bottom', 'end'];
   const sides = [part('top', 800, 300, 19), part('end', 400, 300, 19, { quantity: 2 }), part('bottom', 300, 800, 19)];
 
   test('are four mitres, each with its own verdict', () => {
@@ -157,8 +157,8 @@ describe('the four corners of a case', () => {
   });
 
   test('need four sides as deep as each other', () => {
-    expect(caseCorners(sides, { ...ids, fourth: '' })).toMatchObject({ field: 'sides' });
-    expect(caseCorners([...sides, cleat], { ...ids, fourth: 'cleat' })).toMatchObject({ field: 'sides' });
+    expect(caseCorners(sides, ids.with(3, ''))).toMatchObject({ field: 'sides' });
+    expect(caseCorners([...sides, cleat], ids.with(3, 'cleat'))).toMatchObject({ field: 'sides' });
   });
 });
 

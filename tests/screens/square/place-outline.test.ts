@@ -1,15 +1,9 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { exaggeratedOutline } from '../../../src/core/square/exaggerated-outline.ts';
-import { lineNames } from '../../../src/core/square/readings.ts';
+import { cornerNames, lineNames } from '../../../src/core/square/readings.ts';
 import { lineValues, plainOutline } from '../../../src/screens/square/outline-of.ts';
-import {
-  cornerNames,
-  drawingWidth,
-  placeArrow,
-  placeOutline,
-  placeValue,
-} from '../../../src/screens/square/place-outline.ts';
+import { drawingWidth, placeArrow, placeLine, placeOutline } from '../../../src/screens/square/place-outline.ts';
 import { emptyForm } from '../../../src/screens/square/square-form.ts';
 
 const pieces = fc
@@ -32,7 +26,7 @@ test('the piece, its letters, values and arrows stay on the drawing, to one scal
       const placed = placeOutline(outline);
       const points = [
         ...cornerNames.map((name) => placed.corners[name]),
-        ...lineNames.map((line) => placeValue(line, placed)),
+        ...lineNames.map((line) => placeLine(line, placed)),
         ...(['C', 'B'] as const).flatMap((corner) => {
           const { from, to } = placeArrow(corner, corner === 'C' ? 'D' : 'A', false, placed);
           return [from, to];

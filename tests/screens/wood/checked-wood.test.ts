@@ -1,7 +1,7 @@
 import { afterEach, expect, test } from 'vitest';
 import { isProblem } from '../../../src/core/answer/problem.ts';
 import { dimensionalChange } from '../../../src/core/movement/dimensional-change.ts';
-import { emptyForm, formOf, readWood } from '../../../src/screens/wood/wood-form.ts';
+import { checkedWood } from '../../../src/screens/wood/checked-wood.ts';
 import { ownWoods } from '../../../src/ui/own-woods.ts';
 import { woodById } from '../../../src/ui/wood-by-id.ts';
 import { outside } from '../../setup/outside.ts';
@@ -12,23 +12,21 @@ afterEach(() => {
 
 const plum = { name: 'plum', tangential: 7.1, radial: 3.7, gravity: 0.7, openPores: true };
 
-test('what is typed is read, a comma for a point, and comes back into the entries as it was', () => {
-  const typed = { ...emptyForm, name: '  plum ', tangential: '7,1', radial: '3.7', gravity: '0.7', openPores: true };
-  expect(readWood(typed)).toEqual(plum);
-  expect(readWood(formOf(plum))).toEqual(plum);
-  expect(readWood({ ...emptyForm, name: 'quince', volumetric: '12' })).toEqual({ name: 'quince', volumetric: 12 });
+test('a name is kept without its spare spaces, and what is not said of a wood is left out', () => {
+  expect(checkedWood({ ...plum, name: '  plum ' })).toEqual(plum);
+  expect(checkedWood({ name: 'quince', volumetric: 12, openPores: false })).toEqual({ name: 'quince', volumetric: 12 });
 });
 
 test.each([
-  ['name', { tangential: '7' }],
-  ['name', { name: 'Black Cherry', tangential: '7' }],
+  ['name', { name: ' ', tangential: 7 }],
+  ['name', { name: 'Black Cherry', tangential: 7 }],
   ['tangential', { name: 'plum' }],
-  ['tangential', { name: 'plum', tangential: '-3' }],
-  ['radial', { name: 'plum', tangential: '4', radial: '7' }],
-  ['volumetric', { name: 'plum', volumetric: 'twelve' }],
-  ['gravity', { name: 'plum', tangential: '7', gravity: '14' }],
+  ['tangential', { name: 'plum', tangential: -3 }],
+  ['radial', { name: 'plum', tangential: 4, radial: 7 }],
+  ['volumetric', { name: 'plum', volumetric: 41 }],
+  ['gravity', { name: 'plum', tangential: 7, gravity: 14 }],
 ])('%s is refused in %o', (field, typed) => {
-  const read = readWood({ ...emptyForm, ...typed });
+  const read = checkedWood(typed);
   expect(isProblem(read) && read.field).toBe(field);
 });
 
