@@ -1,7 +1,7 @@
 import { badNumber } from '../answer/bad-number.ts';
 import { joined } from '../answer/joined.ts';
 import { type Phrase, phrase } from '../answer/phrase.ts';
-import { type Outcome, problem } from '../answer/problem.ts';
+import { type Outcome, type Problem, problem } from '../answer/problem.ts';
 import { mm } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
 import type { Moves } from './moves.ts';
@@ -34,71 +34,57 @@ export interface Attachment {
  * @source geometry; margin and hold are common practice
  */
 export function attachment(top: Worked<Moves>, by: AttachmentKind): Outcome<Worked<Attachment>> {
+  const { shrink, swell } = top.value;
   const { margin = 1 } = by;
-  const wrong =
-    badNumber('margin', 'The room', margin, 'mm', { least: 0, most: 20 }) ??
-    (by.kind === 'slotted-bracket'
-      ? badNumber('shank', 'The shank', by.shank, 'mm', { above: 0, most: 50 })
-      : undefined);
+  const wrong = badNumber('margin', 'The room', margin, 'mm', { least: 0, most: 20 }) ?? badSize(by);
   if (wrong) return wrong;
-  if (by.kind === 'button') return button(top, by.grooveDepth, margin, by.hold ?? 4);
-  return by.kind === 'slotted-bracket'
-    ? bracket(top, by.slot - by.shank, margin, 'slot')
-    : bracket(top, by.swing, margin, 'swing');
-}
-
-function button(top: Worked<Moves>, grooveDepth: number, margin: number, hold: number): Outcome<Worked<Attachment>> {
-  const { shrink, swell } = top.value;
-  const wrong =
-    badNumber('hold', 'The hold', hold, 'mm', { least: 0, most: 100 }) ??
-    badNumber('grooveDepth', 'The depth', grooveDepth, 'mm', { above: 0, most: 100 });
-  if (wrong) return wrong;
-  const gap = swell + margin;
-  const held = grooveDepth - gap - shrink;
-  if (held < hold) {
-    return problem(
-      'grooveDepth',
-      phrase`When dry only ${mm(Math.max(0, held))} would hold. Make the groove ${mm(gap + shrink + hold)} deep.`,
-    );
+  const set = (setting: number, instruction: Phrase, how: Phrase): Worked<Attachment> => ({
+    value: { setting, instruction },
+    working: joined(top.working, {
+      steps: [{ finds: 'setting today', by: how, gives: mm(setting) }],
+      holds: phrase`A top fixed along its middle only.`,
+      sources: ['geometry', 'common-practice'],
+    }),
+  });
+  if (by.kind === 'button') {
+    const { grooveDepth, hold = 4 } = by;
+    const gap = swell + margin;
+    const held = grooveDepth - gap - shrink;
+    return held < hold
+      ? problem(
+          'grooveDepth',
+          phrase`When dry only ${mm(Math.max(0, held))} would hold. Make the groove ${mm(gap + shrink + hold)} deep.`,
+        )
+      : set(
+          gap,
+          phrase`Leave ${mm(gap)} from the button’s tongue to the bottom of the groove.`,
+          phrase`swelling ${mm(swell)} + room ${mm(margin)}`,
+        );
   }
-  return setTo(
-    top,
-    gap,
-    phrase`Leave ${mm(gap)} from the button’s tongue to the bottom of the groove.`,
-    phrase`swelling ${mm(swell)} + room ${mm(margin)}`,
-  );
-}
-
-function bracket(
-  top: Worked<Moves>,
-  travel: number,
-  margin: number,
-  field: 'slot' | 'swing',
-): Outcome<Worked<Attachment>> {
-  const { shrink, swell } = top.value;
+  const [field, travel] = by.kind === 'slotted-bracket' ? ['slot', by.slot - by.shank] : ['swing', by.swing];
   const needed = shrink + swell + 2 * margin;
-  // Turned round, so that a travel that is no number is refused too.
-  if (!(travel >= needed)) {
+  if (travel < needed)
     return problem(
       field,
       phrase`It gives ${mm(travel)}, the top needs ${mm(needed)}. Use buttons, or brackets that travel further.`,
     );
-  }
   // What the bracket gives beyond the need is shared out, so that both ways keep the same spare.
   const setting = swell + (travel - shrink - swell) / 2;
-  return setTo(
-    top,
+  return set(
     setting,
     phrase`Set the screw ${mm(setting)} from where it stops when the top swells.`,
     phrase`swelling ${mm(swell)} + half of what the movement leaves of ${mm(travel)}`,
   );
 }
 
-const setTo = (top: Worked<unknown>, setting: number, instruction: Phrase, by: Phrase): Worked<Attachment> => ({
-  value: { setting, instruction },
-  working: joined(top.working, {
-    steps: [{ finds: 'setting today', by, gives: mm(setting) }],
-    holds: phrase`A top fixed along its middle only.`,
-    sources: ['geometry', 'common-practice'],
-  }),
-});
+function badSize(by: AttachmentKind): Problem | undefined {
+  if (by.kind === 'button')
+    return (
+      badNumber('hold', 'The hold', by.hold ?? 0, 'mm', { least: 0, most: 100 }) ??
+      badNumber('grooveDepth', 'The depth', by.grooveDepth, 'mm', { above: 0, most: 100 })
+    );
+  return by.kind === 'slotted-bracket'
+    ? (badNumber('shank', 'The shank', by.shank, 'mm', { above: 0, most: 50 }) ??
+        badNumber('slot', 'The slot', by.slot, 'mm', { above: 0, most: 200 }))
+    : badNumber('swing', 'The swing', by.swing, 'mm', { above: 0, most: 100 });
+}

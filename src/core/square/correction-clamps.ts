@@ -32,11 +32,9 @@ export interface ClampCorrection {
  */
 export function correctionClamps(
   shape: Quadrilateral,
-  kind: Shape,
+  kind: Exclude<Shape, 'undetermined'>,
   springBack: number,
 ): Outcome<Worked<ClampCorrection>> {
-  if (kind === 'undetermined')
-    return problem('shape', "These readings can't tell. Measure all four sides and both diagonals.");
   if (kind !== 'racked' && kind !== 'square')
     return problem('shape', 'No clamp cures unequal sides. Make opposite parts equal first.');
   const bad = badNumber('springBack', 'Spring-back', springBack * 100, 'percent', { least: 0, most: 80 });
@@ -72,7 +70,7 @@ export function correctionClamps(
           gives: mm(pull),
         },
       ],
-      holds: phrase`While the glue lets the joints move. Tighten a little at a time, pads under the jaws.`,
+      holds: phrase`While the glue lets the joints move.`,
       sources: ['geometry', 'common-practice'],
     },
   };

@@ -1,5 +1,6 @@
 import type { Quadrilateral } from './quadrilateral.ts';
 import type { CornerName } from './readings.ts';
+import { rectangle } from './shape-family.ts';
 
 /** A drawing of the piece with its error made larger. */
 export interface ExaggeratedOutline {
@@ -31,12 +32,7 @@ function roundFactor(most: number): number {
 export function exaggeratedOutline(shape: Quadrilateral): ExaggeratedOutline {
   const { B, C, D } = shape;
   const width = (C.y + D.y) / 2;
-  const square: Quadrilateral = {
-    A: { x: 0, y: 0 },
-    B: { x: B.x, y: 0 },
-    C: { x: B.x, y: width },
-    D: { x: 0, y: width },
-  };
+  const square = rectangle.corners([B.x, width]);
   const worst = Math.max(Math.hypot(C.x - B.x, C.y - width), Math.hypot(D.x, D.y - width));
   const factor = worst < 1e-6 ? 1 : roundFactor(Math.min(B.x, width) / 12 / worst);
   const drawn = (name: CornerName) => ({

@@ -20,7 +20,7 @@ import { dayOfYear, placeInYear } from './year-path.ts';
 
 const size = { width: 320, height: 170 };
 const frame = { left: 10, right: 310, top: 26, bottom: 130 };
-const months = ['J', 'F', 'M', 'A', 'M', 'J', 'J', 'A', 'S', 'O', 'N', 'D'];
+const months = [...'JFMAMJJASOND'];
 
 /** How far every part moves across its grain, both ways from today; a tap shows its year. */
 export function YearChart({ parts, seasons }: { parts: readonly Part[]; seasons: Seasons }) {

@@ -2,13 +2,14 @@ import { useMemo, useRef, useState } from 'preact/hooks';
 import { useDraft } from '../../app/draft.ts';
 import { useLater } from '../../app/later.ts';
 import { useOne } from '../../app/live.ts';
-import { notify } from '../../app/notices.ts';
+import { notify, offerUndo } from '../../app/notices.ts';
 import { routeTo } from '../../app/routes.ts';
 import { shop } from '../../app/shop.ts';
 import { sayPhrase } from '../../core/answer/say-phrase.ts';
 import { lineNames, type ReadingName } from '../../core/square/readings.ts';
 import { pieces } from '../../store/pieces.ts';
 import { squares } from '../../store/squares.ts';
+import { Button } from '../../ui/button.tsx';
 import { Pick } from '../../ui/fields.tsx';
 import { Say } from '../../ui/say.tsx';
 import { Screen } from '../../ui/screen.tsx';
@@ -58,30 +59,22 @@ export default function Check({ id }: { id: string }) {
   const layout = layoutOf(checked);
   const keepable = found?.closing.consistent && found.shape !== 'undetermined';
 
-  const keep = async () => {
-    if (!measured || !answer) return;
-    try {
-      await squares.add({
-        ...(piece ? { pieceId: piece.id } : {}),
-        ...measured,
-        precision,
-        use: form.use,
-        at: Date.now(),
-      });
-      notify('Check kept.');
-    } catch {
+  const keep = () =>
+    measured &&
+    squares.add({ ...(piece && { pieceId: piece.id }), ...measured, precision, use: form.use, at: Date.now() }).then(
+      () => notify('Check kept.'),
       // The shell keeps and shows what the phone did not take; the form stays.
-    }
-  };
+      () => {},
+    );
 
   return (
     <Screen
       question={form.situation === 'layout' ? 'How do I lay it out square?' : questions.square}
       kicker={piece ? `Square · ${piece.name}` : 'Square'}
       action={
-        <button type="button" class="button big now" disabled={!keepable} onClick={() => void keep()}>
+        <Button look="big now" disabled={!keepable} onClick={keep}>
           Keep this check
-        </button>
+        </Button>
       }
     >
       <div aria-live="polite" class="square-answer">
@@ -90,16 +83,14 @@ export default function Check({ id }: { id: string }) {
         ) : correction && found ? (
           <Answer of={correction} good={found.shape === 'square'}>
             {suspect && (
-              <button
-                type="button"
-                class="button"
+              <Button
                 onClick={() => {
                   change({ texts: { ...form.texts, [suspect]: '' } });
                   focusEntry(suspect);
                 }}
               >
                 Measure it again
-              </button>
+              </Button>
             )}
           </Answer>
         ) : (
@@ -166,17 +157,15 @@ function Beneath({ of, id, onChange }: BeneathProps) {
           onUse={(use) => onChange({ use })}
         />
       )}
-      <button
-        type="button"
-        class="button"
+      <Button
         disabled={Object.values(form.texts).every((text) => text.trim() === '')}
         onClick={() => {
           onChange({ texts: {} });
-          notify('Readings cleared.', { label: 'Undo', run: () => onChange({ texts: form.texts }) });
+          offerUndo('Readings cleared.', () => onChange({ texts: form.texts }));
         }}
       >
         Clear the readings
-      </button>
+      </Button>
       <PastChecks pieceId={id} />
       <div class="buttons">
         <a class="button" href={routeTo('square', 'mitres')}>

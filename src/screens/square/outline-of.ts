@@ -3,6 +3,7 @@ import type { LengthUnits } from '../../core/length/length-units.ts';
 import { shownLength } from '../../core/length/shown-length.ts';
 import type { ExaggeratedOutline } from '../../core/square/exaggerated-outline.ts';
 import { type LineName, lineNames, type Readings } from '../../core/square/readings.ts';
+import { rectangle } from '../../core/square/shape-family.ts';
 import type { Correction } from './correction-of.ts';
 import type { Arrow } from './outline.tsx';
 import { entryOfLine, type SquareForm } from './square-form.ts';
@@ -14,7 +15,7 @@ export function plainOutline(values: Readings): ExaggeratedOutline {
   const ratio = length / width;
   // One size alone, or one that has slipped, says nothing of the shape.
   const wide = ratio > 1 / 6 && ratio < 6 ? ratio : 2;
-  const square = { A: { x: 0, y: 0 }, B: { x: wide, y: 0 }, C: { x: wide, y: 1 }, D: { x: 0, y: 1 } };
+  const square = rectangle.corners([wide, 1]);
   return { corners: square, square, factor: 1 };
 }
 

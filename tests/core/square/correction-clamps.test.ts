@@ -50,7 +50,6 @@ it('pulls past square by what springs back, and so ends square', () => {
 it('leaves a square piece be, and knows what clamps cannot cure', () => {
   expect(correctionClamps(rectangleOf(900, 700), 'square', 0.2)).toMatchObject({ value: { shorten: 0 } });
   expect(correctionClamps(racked(900, 700, 5), 'tapered', 0.2)).toMatchObject({ field: 'shape' });
-  expect(correctionClamps(racked(900, 700, 5), 'undetermined', 0.2)).toMatchObject({ field: 'shape' });
   expect(correctionClamps(racked(900, 700, 5), 'racked', 1)).toMatchObject({ field: 'springBack' });
   expect(correctionClamps(racked(900, 700, 5), 'racked', Number.NaN)).toMatchObject({ field: 'springBack' });
 });
