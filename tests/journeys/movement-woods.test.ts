@@ -93,7 +93,7 @@ test('a wood that the table lacks is added with its figures, chosen for a part, 
   await card.getByText(/^A guess/).waitFor();
   await phone.page.goto(judged);
   await phone.page.getByText(/^A guess/).waitFor();
-  await phone.page.getByLabel('Year').check();
+  await phone.page.getByLabel('Parts').check();
   await phone.page.getByText(/^A guess/).waitFor();
   expect(phone.errors).toEqual([]);
 });

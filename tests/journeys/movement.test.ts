@@ -119,13 +119,12 @@ test('impossible air and moisture, a screw that would come through, gaps and the
   await screw.getByRole('textbox', { name: /^Length/ }).fill('30 mm');
   await screw.getByText('Set the depth stop to').waitFor();
 
-  await page.getByLabel('Gaps').check();
+  await page.getByLabel('Parts').check();
   const groove = page.getByRole('region', { name: 'Panel in grooves' });
   await groove.getByText('Cut it today to').waitFor();
   await groove.getByRole('textbox', { name: /^Depth/ }).fill('2 mm');
   await groove.getByRole('alert').getByText('Make the groove deeper').waitFor();
 
-  await page.getByLabel('Year').check();
   await page.getByRole('img', { name: /^Width of lid, January to December/ }).waitFor();
   // Every part moves both ways; a tap shows its year.
   expect(await page.getByRole('button', { name: /shrinks .* swells/ }).count()).toBe(2);

@@ -278,8 +278,8 @@ test('mitred corners: parts that fold into a box, opposite parts first, and what
   const { page } = phone;
   await fill({ Length: '300', Width: '200', Thickness: '12', Lost: '4' });
   // By hand: inside and two thicknesses, 324 and 224; 2 x (324 + 224) + 3 x 4 = 1108; 12 at 45° is 12 on the face, 17 across.
-  expect(await answer().locator('.figure').allTextContents()).toEqual(['324 mm', '224 mm']);
-  await answer().getByText('1108 mm').first().waitFor();
+  expect(await answer().locator('.figure').allTextContents()).toEqual(['324 mm']);
+  expect(await answer().locator('dd').allTextContents()).toEqual(['224 mm', '300 mm', '200 mm', '1108 mm']);
   await page.getByRole('region', { name: 'Bevel' }).getByText('17 mm').first().waitFor();
 
   await page.getByLabel('Angles and gaps').check();
@@ -290,15 +290,17 @@ test('mitred corners: parts that fold into a box, opposite parts first, and what
   await box('All eight cuts').fill('44.9');
   // Eight cuts 0.1° sharp: 0.8° at the last mitre, 60 x sqrt(2) x tan 0.8° = 1.18 mm, open inside.
   const angles = page.getByRole('region', { name: 'Angles' });
-  await angles.getByText('1.2 mm open inside').waitFor();
+  await angles.getByText('pulled tight: open inside').waitFor();
+  expect(await angles.locator('.figure').textContent()).toBe('1.2 mm');
   await angles.getByText('Cut every point 0.1° blunter').waitFor();
-  await angles.getByText('by 0.4° each').waitFor();
+  expect(await angles.locator('dd').allTextContents()).toEqual(['0.4°']);
   await box('All eight cuts').fill('60');
   await angles.getByRole('alert').waitFor();
   await page.getByLabel('Each measured').check();
   await box('B front').fill('45.2');
   // Two points that meet at B: 60 x sqrt(2) x tan 0.2° = 0.3 mm, open outside.
-  await angles.getByText('Corner B held square: 0.3 mm open outside').waitFor();
+  await angles.getByText('Corner B held square: open outside').waitFor();
+  expect((await angles.locator('dd').allTextContents())[2]).toBe('0.3 mm');
   expect(phone.errors).toEqual([]);
 });
 

@@ -1,5 +1,6 @@
 import { useDraft } from '../../app/draft.ts';
 import { shop } from '../../app/shop.ts';
+import { joined } from '../../core/answer/joined.ts';
 import { isProblem, within } from '../../core/answer/problem.ts';
 import { mm } from '../../core/answer/quantity.ts';
 import { formatLength } from '../../core/length/format-length.ts';
@@ -103,8 +104,7 @@ function AlignmentTask({ joint, joints }: Props) {
           <p class="soft small">
             {joint.verdict.value.advice === 'glue' ? 'Snug.' : 'Snug in the middle; the others wide, no glue there.'}
           </p>
-          <ShowWorking of={placed.found.working} />
-          <ShowWorking of={placed.slots.working} label="How the mortise is found" />
+          <ShowWorking of={joined(placed.found.working, placed.slots.working)} />
         </div>
       )}
       {isProblem(size) ? (

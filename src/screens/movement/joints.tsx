@@ -47,17 +47,12 @@ export function Joints({ piece, seasons }: { piece: Piece; seasons: Seasons }) {
 }
 
 function InShort({ of }: { of: Outcome<Judged> }) {
-  if (isProblem(of))
-    return (
-      <span>
-        <Say phrase={of.message} />
-      </span>
-    );
+  if (isProblem(of)) return <Say phrase={of.message} />;
   const { value } = of.verdict;
   return (
-    <span>
+    <>
       {value.moves && '↔ '}
       {verdictWords(value)}
-    </span>
+    </>
   );
 }

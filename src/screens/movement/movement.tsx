@@ -8,24 +8,22 @@ import { Choice, optionsOf } from '../../ui/fields.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { PieceList } from '../piece/piece-list.tsx';
 import { questions } from '../questions.ts';
-import { Gaps } from './gaps.tsx';
 import { Joints } from './joints.tsx';
 import './movement.css';
+import { MovingParts } from './moving-parts.tsx';
 import { ScrewDepth } from './screw-depth.tsx';
 import { SeasonsCard } from './seasons-card.tsx';
 import { seasonsOfPiece } from './seasons-of-piece.ts';
 import { useStock } from './use-stock.ts';
-import { YearChart } from './year-chart.tsx';
 
-const views = optionsOf({ joints: 'Joints', gaps: 'Gaps', screws: 'Screws', year: 'Year' });
+const views = optionsOf({ joints: 'Joints', parts: 'Parts', screws: 'Screws' });
 
 type View = (typeof views)[number]['value'];
 
 const viewQuestions: Record<View, string> = {
   joints: 'What may be glued, what must float?',
-  gaps: 'How much room must it have?',
+  parts: 'How much room must a part have?',
   screws: 'How deep may the screw go?',
-  year: 'How does it move in a year?',
 };
 
 /** Wood movement of one piece. */
@@ -55,8 +53,7 @@ export default function MovementScreen({ id }: { id: string }) {
           <Choice<View> label="Look at" value={view} options={views} onInput={setView} />
           {view === 'screws' && <ScrewDepth pieceId={piece.id} />}
           {moisture && view === 'joints' && <Joints piece={piece} seasons={moisture} />}
-          {moisture && view === 'gaps' && <Gaps parts={parts} seasons={moisture} />}
-          {moisture && view === 'year' && <YearChart parts={parts} seasons={moisture} />}
+          {moisture && view === 'parts' && <MovingParts parts={parts} seasons={moisture} />}
           {view !== 'screws' && <SeasonsCard piece={piece} seasons={seasons} />}
         </>
       )}

@@ -19,7 +19,7 @@ export function OpenRow({ id, title, short, open, onOpen, children }: Props) {
       <button type="button" aria-expanded={opened} onClick={() => onOpen(opened ? undefined : id)}>
         <span>
           <b>{title}</b>
-          {short}
+          {short && <span>{short}</span>}
         </span>
       </button>
       {opened && children}

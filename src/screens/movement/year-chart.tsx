@@ -1,65 +1,24 @@
-import { useState } from 'preact/hooks';
 import { formatQuantity } from '../../core/answer/format-quantity.ts';
-import { isProblem, type Outcome } from '../../core/answer/problem.ts';
+import { isProblem } from '../../core/answer/problem.ts';
 import { mm } from '../../core/answer/quantity.ts';
-import type { Worked } from '../../core/answer/worked.ts';
-import { type PartMovement, partMovement } from '../../core/movement/part-movement.ts';
 import { seasonalWidth } from '../../core/movement/seasonal-width.ts';
 import type { Seasons } from '../../core/movement/seasons.ts';
 import type { Part } from '../../store/records/piece.ts';
 import { Answer } from '../../ui/answer.tsx';
 import { Drawing } from '../../ui/drawing/drawing.tsx';
-import { Length } from '../../ui/length.tsx';
-import { Say } from '../../ui/say.tsx';
+import { Trouble } from '../../ui/trouble.tsx';
 import { units } from '../../ui/units.ts';
-import { OpenRow } from './open-row.tsx';
-import { PartNote, widestOf } from './part-pick.tsx';
 import { woodOfPart } from './wood-of-part.ts';
-import { WoodTrouble } from './wood-trouble.tsx';
 import { dayOfYear, placeInYear } from './year-path.ts';
 
 const size = { width: 320, height: 170 };
 const frame = { left: 10, right: 310, top: 26, bottom: 130 };
 const months = [...'JFMAMJJASOND'];
 
-/** How far every part moves across its grain, both ways from today; a tap shows its year. */
-export function YearChart({ parts, seasons }: { parts: readonly Part[]; seasons: Seasons }) {
-  const [open, setOpen] = useState(widestOf(parts)?.id);
-  return (
-    <ul class="parts">
-      {parts.map((part) => (
-        <OpenRow
-          key={part.id}
-          id={part.id}
-          title={part.name}
-          short={<BothWays of={partMovement(woodOfPart(part), part.width, seasons)} />}
-          open={open}
-          onOpen={setOpen}
-        >
-          <Year part={part} seasons={seasons} />
-        </OpenRow>
-      ))}
-    </ul>
-  );
-}
-
-function BothWays({ of }: { of: Outcome<Worked<PartMovement>> }) {
-  if (isProblem(of))
-    return (
-      <span>
-        <Say phrase={of.message} />
-      </span>
-    );
-  return (
-    <span>
-      shrinks <Length mm={of.value.shrink} />, swells <Length mm={of.value.swell} />
-    </span>
-  );
-}
-
-function Year({ part, seasons }: { part: Part; seasons: Seasons }) {
+/** A part's width through the year, and where it stands today. */
+export function YearChart({ part, seasons }: { part: Part; seasons: Seasons }) {
   const year = seasonalWidth(woodOfPart(part), part.width, seasons);
-  if (isProblem(year)) return <WoodTrouble of={year} />;
+  if (isProblem(year)) return <Trouble of={year} />;
   const today = { day: dayOfYear(new Date()), width: part.width };
   const place = placeInYear([...year.value, today], frame);
   const widths = year.value.map(({ width }) => width);
@@ -115,7 +74,6 @@ function Year({ part, seasons }: { part: Part; seasons: Seasons }) {
           </text>,
         ]}
       </Drawing>
-      <PartNote part={part} />
       <p class="soft small">Assumed dampest in mid August; heights stretched. A finish only slows movement.</p>
     </>
   );

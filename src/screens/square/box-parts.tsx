@@ -1,15 +1,16 @@
 import { useDraft } from '../../app/draft.ts';
 import { shop } from '../../app/shop.ts';
 import { isProblem } from '../../core/answer/problem.ts';
+import { mm } from '../../core/answer/quantity.ts';
 import { bevelWidth } from '../../core/square/bevel-width.ts';
-import { type BoxSizes, type FoldedBox, foldedBox } from '../../core/square/folded-box.ts';
+import { type BoxSizes, foldedBox } from '../../core/square/folded-box.ts';
+import { Answer } from '../../ui/answer.tsx';
 import { Choice, optionsOf } from '../../ui/fields.tsx';
 import { Length } from '../../ui/length.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
 import { planShop } from '../breakdown/problem-from-records.ts';
 import { useEntries } from '../movement/entries.tsx';
 
-const order = ['Front', 'Right end', 'Back', 'Left end'];
 const sizes = optionsOf({ inside: 'Inside', outside: 'Outside' });
 
 /** Four parts out of one board that fold round into a box, the grain running on round three corners. */
@@ -29,10 +30,19 @@ export function BoxParts() {
     <>
       <div aria-live="polite" class="square-answer">
         {box && !isProblem(box) && (
-          <div class="answer">
-            <BoxAnswer of={box.value} />
-            <ShowWorking of={box.working} />
-          </div>
+          <Answer
+            label="Long point of front and back"
+            of={mm(box.value.longPoints[0])}
+            facts={[
+              ['of the ends', mm(box.value.longPoints[1])],
+              ['Short point of front and back', mm(box.value.shortPoints[0])],
+              ['of the ends', mm(box.value.shortPoints[1])],
+              ['Board that it takes', mm(box.value.board)],
+            ]}
+            working={box.working}
+          >
+            <p>Cut in this order: front, right end, back, left end.</p>
+          </Answer>
         )}
       </div>
       <Choice label="The sizes are" value={by} options={sizes} onInput={given.set} />
@@ -49,35 +59,6 @@ export function BoxParts() {
       <p class="small">
         Tilted blades pinch the offcut: keep it free, and never between fence and blade. The saw’s own manual comes
         first.
-      </p>
-    </>
-  );
-}
-
-function BoxAnswer({ of: { longPoints, shortPoints, board } }: { of: FoldedBox }) {
-  return (
-    <>
-      <p>
-        <span class="figure">
-          <Length mm={longPoints[0]} />
-        </span>{' '}
-        and{' '}
-        <span class="figure">
-          <Length mm={longPoints[1]} />
-        </span>
-        <br />
-        at the long points, front and end
-      </p>
-      <p>Cut in this order, long point and short point:</p>
-      <ol class="parts-in-order">
-        {order.map((part, n) => (
-          <li>
-            {part} <Length mm={longPoints[n] ?? 0} />, inside <Length mm={shortPoints[n] ?? 0} />
-          </li>
-        ))}
-      </ol>
-      <p>
-        Takes <Length mm={board} /> of board.
       </p>
     </>
   );

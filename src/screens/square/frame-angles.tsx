@@ -1,15 +1,13 @@
 import { useDraft } from '../../app/draft.ts';
 import { isProblem } from '../../core/answer/problem.ts';
-import { degrees } from '../../core/answer/quantity.ts';
+import { degrees, mm } from '../../core/answer/quantity.ts';
 import { bevelWidth } from '../../core/square/bevel-width.ts';
 import { mitreFrame } from '../../core/square/mitre-frame.ts';
 import type { MitreGap } from '../../core/square/mitre-gap.ts';
 import { cornerNames } from '../../core/square/readings.ts';
-import { Amount } from '../../ui/amount.tsx';
+import { Answer } from '../../ui/answer.tsx';
 import { Choice, optionsOf } from '../../ui/fields.tsx';
-import { Length } from '../../ui/length.tsx';
 import { Say } from '../../ui/say.tsx';
-import { ShowWorking } from '../../ui/show-working.tsx';
 import { type Entries, numbers, useEntries } from '../movement/entries.tsx';
 
 /** The eight cuts of a frame, by corner and the part that is cut. */
@@ -46,36 +44,23 @@ export function FrameAngles() {
       <h2>Then: do the angles add up?</h2>
       <div aria-live="polite" class="square-answer">
         {good && (
-          <>
-            <p>
-              <span class="figure">
-                <Opening of={good.value.last} />
-              </span>{' '}
-              at the last corner, the other three pulled tight.
-            </p>
+          <Answer
+            label={`Last corner, the other three pulled tight: ${opening(good.value.last)}`}
+            of={mm(good.value.last.gap)}
+            facts={[
+              ['Or change its two cuts alone, each by', degrees(Math.abs(good.value.lastCorner))],
+              ...(way === 'each' ? good.value.corners : []).map(
+                (gap, at) => [`Corner ${cornerNames[at]} held square: ${opening(gap)}`, mm(gap.gap)] as const,
+              ),
+            ]}
+            working={good.working}
+          >
             <p>
               <b>
                 <Say phrase={good.value.say} />
               </b>
             </p>
-            {good.value.last.opens && (
-              <p>
-                Or only the last corner’s two cuts by <Amount of={degrees(Math.abs(good.value.lastCorner))} /> each.
-              </p>
-            )}
-            {way === 'each' && (
-              <ul class="rows">
-                {good.value.corners.map((gap, at) => (
-                  <li>
-                    <span>
-                      Corner {cornerNames[at]} held square: <Opening of={gap} />
-                    </span>
-                  </li>
-                ))}
-              </ul>
-            )}
-            <ShowWorking of={good.working} />
-          </>
+          </Answer>
         )}
       </div>
       {stock?.fields(bevel)}
@@ -85,11 +70,4 @@ export function FrameAngles() {
   );
 }
 
-function Opening({ of }: { of: MitreGap }) {
-  if (of.opens === null) return <>Tight</>;
-  return (
-    <>
-      <Length mm={of.gap} /> open {of.opens}
-    </>
-  );
-}
+const opening = ({ opens }: MitreGap): string => (opens === null ? 'tight' : `open ${opens}`);
