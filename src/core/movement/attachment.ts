@@ -1,9 +1,10 @@
-import { badNumber } from '../answer/bad-number.ts';
+import { firstBad } from '../answer/bad-number.ts';
 import { joined } from '../answer/joined.ts';
 import { type Phrase, phrase } from '../answer/phrase.ts';
 import { type Outcome, type Problem, problem } from '../answer/problem.ts';
 import { mm } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
+import { widestPart } from './dimensional-change.ts';
 import type { Moves } from './moves.ts';
 
 /** What holds a top down and lets it move; all in mm. */
@@ -36,7 +37,7 @@ export interface Attachment {
 export function attachment(top: Worked<Moves>, by: AttachmentKind): Outcome<Worked<Attachment>> {
   const { shrink, swell } = top.value;
   const { margin = 1 } = by;
-  const wrong = badNumber('margin', 'The room', margin, 'mm', { least: 0, most: 20 }) ?? badSize(by);
+  const wrong = badSize(by);
   if (wrong) return wrong;
   const set = (setting: number, instruction: Phrase, how: Phrase): Worked<Attachment> => ({
     value: { setting, instruction },
@@ -77,14 +78,11 @@ export function attachment(top: Worked<Moves>, by: AttachmentKind): Outcome<Work
   );
 }
 
-function badSize(by: AttachmentKind): Problem | undefined {
-  if (by.kind === 'button')
-    return (
-      badNumber('hold', 'The hold', by.hold ?? 0, 'mm', { least: 0, most: 100 }) ??
-      badNumber('grooveDepth', 'The depth', by.grooveDepth, 'mm', { above: 0, most: 100 })
-    );
-  return by.kind === 'slotted-bracket'
-    ? (badNumber('shank', 'The shank', by.shank, 'mm', { above: 0, most: 50 }) ??
-        badNumber('slot', 'The slot', by.slot, 'mm', { above: 0, most: 200 }))
-    : badNumber('swing', 'The swing', by.swing, 'mm', { above: 0, most: 100 });
+function badSize({ kind: _, ...sizes }: AttachmentKind): Problem | undefined {
+  return firstBad(
+    Object.entries(sizes).map(([name, size]) => {
+      const limits = name === 'margin' || name === 'hold' ? { least: 0 } : { above: 0 };
+      return [name, 'This', size, 'mm', { ...limits, most: widestPart }];
+    }),
+  );
 }

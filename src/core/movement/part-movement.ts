@@ -2,12 +2,12 @@ import { joined } from '../answer/joined.ts';
 import { phrase } from '../answer/phrase.ts';
 import { isProblem, type Outcome } from '../answer/problem.ts';
 import { mm } from '../answer/quantity.ts';
-import type { Worked, Working, WorkingStep } from '../answer/worked.ts';
+import type { Worked, Working } from '../answer/worked.ts';
 import type { Cut } from './cut.ts';
 import { type DimensionalChange, dimensionalChange } from './dimensional-change.ts';
 import type { MovementFigures } from './movement-figures.ts';
 import type { Moves } from './moves.ts';
-import { type Seasons, seasonsProblem } from './seasons.ts';
+import { inSeason, type Seasons, seasonsProblem } from './seasons.ts';
 
 /** What a part is made of, as far as its movement goes. */
 export interface Wood {
@@ -54,16 +54,11 @@ export function partMovement(wood: Wood, width: number, seasons: Seasons): Outco
       swell: Math.max(0, dryChange, wetChange),
       estimated: dry.value.rate.estimated || wet.value.rate.estimated,
     },
-    working: joined(inSeason('dry', width, dry), inSeason('damp', width, wet)),
+    working: joined(inSeason('dry', widthIn(width, dry)), inSeason('damp', widthIn(width, wet))),
   };
 }
 
-function inSeason(season: string, width: number, { value: { change }, working }: Worked<DimensionalChange>): Working {
-  const found: WorkingStep = {
-    finds: `width in the ${season} season`,
-    by: phrase`width ${mm(width)} today + change ${mm(change)}`,
-    gives: mm(width + change),
-  };
-  const steps = working.steps.map((step) => ({ ...step, finds: `${step.finds}, ${season} season` }));
-  return { ...working, steps: [...steps, found] };
+function widthIn(width: number, { value: { change }, working }: Worked<DimensionalChange>): Working {
+  const by = phrase`width ${mm(width)} today + change ${mm(change)}`;
+  return { ...working, steps: [...working.steps, { finds: 'width', by, gives: mm(width + change) }] };
 }

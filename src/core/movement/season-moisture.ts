@@ -1,7 +1,8 @@
+import { joined } from '../answer/joined.ts';
 import { isProblem, type Outcome, problem, within } from '../answer/problem.ts';
-import type { Worked, WorkingStep } from '../answer/worked.ts';
+import type { Worked } from '../answer/worked.ts';
 import { type Air, equilibriumMoisture } from '../moisture/equilibrium-moisture.ts';
-import type { SeasonMoisture } from './seasons.ts';
+import { inSeason, type SeasonMoisture } from './seasons.ts';
 
 /**
  * The moisture that wood settles at in the driest and in the dampest season of a place.
@@ -21,10 +22,8 @@ export function seasonMoisture(climate: { readonly dry: Air; readonly wet: Air }
   const wet = equilibriumMoisture(climate.wet);
   if (isProblem(wet)) return within(wet, 'wet');
   if (dry.value > wet.value) return problem('wet', 'The dry season is the damper one. Swap the two.');
-  const named = (season: string, steps: readonly WorkingStep[]): WorkingStep[] =>
-    steps.map((step) => ({ ...step, finds: `${step.finds}, ${season} season` }));
   return {
     value: { dry: dry.value, wet: wet.value },
-    working: { ...dry.working, steps: [...named('dry', dry.working.steps), ...named('damp', wet.working.steps)] },
+    working: joined(inSeason('dry', dry.working), inSeason('damp', wet.working)),
   };
 }

@@ -1,4 +1,5 @@
 import { type Problem, problem, within } from '../answer/problem.ts';
+import type { Working } from '../answer/worked.ts';
 import { moistureProblem } from '../moisture/moisture-problem.ts';
 
 /** The moisture of wood in the driest and in the dampest season where the piece lives, percent. */
@@ -11,6 +12,12 @@ export interface SeasonMoisture {
 export interface Seasons extends SeasonMoisture {
   readonly today: number;
 }
+
+/** The same working, each of its steps named for the season. */
+export const inSeason = (season: string, working: Working): Working => ({
+  ...working,
+  steps: working.steps.map((step) => ({ ...step, finds: `${step.finds}, ${season} season` })),
+});
 
 /** Why seasons can't be worked with, if they can't. */
 export function seasonsProblem(seasons: Seasons): Problem | undefined {

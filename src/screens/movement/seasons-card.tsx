@@ -2,7 +2,7 @@ import { shop } from '../../app/shop.ts';
 import { badNumber } from '../../core/answer/bad-number.ts';
 import { isProblem, type Outcome } from '../../core/answer/problem.ts';
 import type { Worked } from '../../core/answer/worked.ts';
-import type { Air } from '../../core/moisture/equilibrium-moisture.ts';
+import { type Air, equilibriumMoisture } from '../../core/moisture/equilibrium-moisture.ts';
 import { moistureProblem } from '../../core/moisture/moisture-problem.ts';
 import { pieces } from '../../store/pieces.ts';
 import type { Piece } from '../../store/records/piece.ts';
@@ -26,6 +26,7 @@ interface Props {
 export function SeasonsCard({ piece, seasons }: Props) {
   const climate = climateOf(piece, shop.value);
   const preset = presetOf(climate);
+  const degrees = degreesSign();
   // A write that fails is kept and shown by the shell.
   const setClimate = async (part: { dry?: Partial<Air>; wet?: Partial<Air> }) => {
     const changed = (now: Piece): Piece => {
@@ -74,38 +75,34 @@ export function SeasonsCard({ piece, seasons }: Props) {
       <details class="working">
         <summary>The air there</summary>
         <div class="fields">
-          {(['dry', 'wet'] as const).map((season) => (
-            <AirFields
-              name={season === 'dry' ? 'Dry season' : 'Damp season'}
-              air={climate[season]}
-              onChange={(air) => void setClimate({ [season]: air })}
-            />
-          ))}
+          {(['dry', 'wet'] as const).map((season) => {
+            const name = season === 'dry' ? 'Dry season' : 'Damp season';
+            const air = climate[season];
+            const set = (part: Partial<Air>) => void setClimate({ [season]: part });
+            return (
+              <>
+                <SettledNumber
+                  key={degrees}
+                  label={name}
+                  hint={degrees}
+                  value={Math.round(fromCelsius(air.celsius) * 1000) / 1000}
+                  check={(value) =>
+                    badNumber('', 'The temperature', toCelsius(value), 'celsius', { least: -30, most: 50 })
+                  }
+                  onAccept={(value) => set({ celsius: toCelsius(value) })}
+                />
+                <SettledNumber
+                  label={`${name} humidity`}
+                  hint="%"
+                  value={air.humidity}
+                  check={(humidity) => equilibriumMoisture({ ...air, humidity })}
+                  onAccept={(humidity) => set({ humidity })}
+                />
+              </>
+            );
+          })}
         </div>
       </details>
     </section>
-  );
-}
-
-function AirFields({ name, air, onChange }: { name: string; air: Air; onChange(part: Partial<Air>): void }) {
-  const degrees = degreesSign();
-  return (
-    <>
-      <SettledNumber
-        key={degrees}
-        label={name}
-        hint={degrees}
-        value={Math.round(fromCelsius(air.celsius) * 1000) / 1000}
-        check={(value) => badNumber('', 'The temperature', toCelsius(value), 'celsius', { least: -30, most: 50 })}
-        onAccept={(value) => onChange({ celsius: toCelsius(value) })}
-      />
-      <SettledNumber
-        label={`${name} humidity`}
-        hint="%"
-        value={air.humidity}
-        check={(value) => badNumber('', 'The humidity', value, 'percent', { least: 0, most: 100 })}
-        onAccept={(humidity) => onChange({ humidity })}
-      />
-    </>
   );
 }

@@ -1,5 +1,4 @@
 import { shop } from '../../app/shop.ts';
-import { badNumber } from '../../core/answer/bad-number.ts';
 import { isProblem } from '../../core/answer/problem.ts';
 import { lengthsOf } from '../../core/square/quadrilateral.ts';
 import type { Squareness } from '../../core/square/squareness.ts';
@@ -45,7 +44,7 @@ export function Tolerance({ of, use, toolPerMetre, onUse }: Props) {
         // The same number either way: a slope by the thousand.
         hint={units.value.unit === 'in' ? 'thousandths of an inch per inch' : 'mm per metre'}
         value={perMetre}
-        check={(value) => badNumber('', 'This', value, 'factor', { above: 0, most: 100 })}
+        check={(value) => tolerance(0, 1000, value, 0)}
         onAccept={(value) =>
           editShop(({ square, ...now }) => ({
             ...now,

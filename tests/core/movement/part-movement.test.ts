@@ -58,8 +58,8 @@ describe('partMovement', () => {
 
   it('shows both seasons in its working', () => {
     const finds = answered(partMovement(cherry, 400, seasons)).working.steps.map((step) => step.finds);
-    expect(finds).toContain('width in the dry season');
-    expect(finds).toContain('width in the damp season');
+    expect(finds).toContain('width, dry season');
+    expect(finds).toContain('width, damp season');
   });
 
   it.each([
