@@ -238,10 +238,10 @@ describe('which board gives which panel', () => {
     const card = page().getByRole('region', { name: 'What if' });
     const plansKept = () => page().getByRole('region', { name: 'Plans kept' }).getByRole('listitem').count();
     const keptBefore = await plansKept();
-    await card.getByRole('textbox', { name: /^It takes boards/ }).fill('wide');
+    await card.getByRole('textbox', { name: /^It would be/ }).fill('wide');
     await card.getByRole('button', { name: 'Answer' }).first().click();
     await card.getByRole('alert').waitFor();
-    await card.getByRole('textbox', { name: /^It takes boards/ }).fill('12');
+    await card.getByRole('textbox', { name: /^It would be/ }).fill('12');
     await card.getByRole('button', { name: 'Answer' }).first().click();
     await card.getByText(/^Then:/).waitFor();
     expect(await plansKept()).toBe(keptBefore);

@@ -8,6 +8,7 @@ import type { Board } from '../../store/records/board.ts';
 import type { Plan } from '../../store/records/plan.ts';
 import { Amount } from '../../ui/amount.tsx';
 import { Card } from '../../ui/card.tsx';
+import { Facts } from '../../ui/facts.tsx';
 import { howMany } from '../../ui/how-many.ts';
 import { ShowWorking } from '../../ui/show-working.tsx';
 import { planCost } from './plan-cost.ts';
@@ -46,25 +47,24 @@ export function WoodView({ asked, plan, rack }: Props) {
           {howMany(totals.boards, 'board')} started, <Amount of={m2(started)} /> of face;{' '}
           {howMany(totals.strips, 'strip')}.
         </p>
-        <dl class="facts">
-          {causes.map(([cause, label]) => (
-            <>
-              <dt>{label}</dt>
-              <dd>
-                <Amount of={m2(Math.max(0, totals.wood[cause]))} />{' '}
-                <span class="soft small">
-                  <Amount of={percent(Math.max(0, (100 * totals.wood[cause]) / started))} />
-                </span>
-              </dd>
-            </>
-          ))}
-        </dl>
+        <Facts
+          rows={causes.map(([cause, label]) => {
+            const area = Math.max(0, totals.wood[cause]);
+            return [[label, ' ', <Share percent={(100 * area) / started} />], m2(area)];
+          })}
+        />
         <p class="soft small">By area of the face; percent of the boards started.</p>
       </Card>
       <Cost {...{ asked, plan, rack }} />
     </>
   );
 }
+
+const Share = ({ percent: of }: { percent: number }) => (
+  <span class="soft small">
+    <Amount of={percent(of)} />
+  </span>
+);
 
 function Cost({ asked, plan, rack }: Props) {
   const bought = useAll(deliveries);

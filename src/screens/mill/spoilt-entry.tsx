@@ -4,6 +4,7 @@ import { routeTo } from '../../app/routes.ts';
 import type { MillingStep } from '../../core/milling/milling-step.ts';
 import type { Milling } from '../../store/records/milling.ts';
 import { Pick } from '../../ui/fields.tsx';
+import { howMany } from '../../ui/how-many.ts';
 import { WithReason } from '../../ui/with-reason.tsx';
 import { stripsOf } from './plan-progress.ts';
 import { inputOfRun, stepsOfRun } from './steps-of-run.ts';
@@ -21,9 +22,7 @@ export function SpoiltEntry({ run, step }: { run: Milling; step: MillingStep }) 
     <>
       {count > 0 && (
         <div class="answer now">
-          <p>
-            {count} {count === 1 ? 'strip is' : 'strips are'} spoilt.
-          </p>
+          <p>{howMany(count, 'strip')} spoilt.</p>
           <a class="button" href={routeTo('breakdown', run.pieceId)}>
             Plan the rest
           </a>

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { namesOf } from '../../../src/screens/breakdown/names.ts';
 import { planChanges } from '../../../src/screens/breakdown/plan-changes.ts';
 import { problemFromRecords } from '../../../src/screens/breakdown/problem-from-records.ts';
-import { presentValue, whatIfProblem } from '../../../src/screens/breakdown/what-if-problem.ts';
+import { whatIfs } from '../../../src/screens/breakdown/what-ifs.ts';
 import type { Board } from '../../../src/store/records/board.ts';
 import type { Piece } from '../../../src/store/records/piece.ts';
 import { board, part, piece, planned, shop, solve } from './samples.ts';
@@ -40,10 +40,24 @@ describe('what has changed since a plan was made', () => {
 describe('what if', () => {
   test('one figure is another, and the question itself stays as it was', () => {
     const before = structuredClone(asked);
-    expect(whatIfProblem(asked, 'jointer', '', 305).shop.jointerWidth).toBe(305);
-    expect(whatIfProblem(asked, 'width', 'lid', 380).parts.map(({ width }) => width)).toEqual([380, 45]);
-    expect(whatIfProblem(asked, 'thickness', 'lid', 16).parts.map(({ thickness }) => thickness)).toEqual([16, 19]);
+    const all = whatIfs(asked, namesOf(chest, rack));
+    const said = (label: string) => all.find((one) => one.label === label);
+    expect(all.map(({ label, now }) => [label, now]).slice(0, 3)).toEqual([
+      ['Width of the jointer', 203],
+      ['Thickness of lid', 19],
+      ['Width of lid', 400],
+    ]);
+    expect(said('Width of the jointer')?.asked(305).shop.jointerWidth).toBe(305);
+    expect(
+      said('Width of lid')
+        ?.asked(380)
+        .parts.map(({ width }) => width),
+    ).toEqual([380, 45]);
+    expect(
+      said('Thickness of lid')
+        ?.asked(16)
+        .parts.map(({ thickness }) => thickness),
+    ).toEqual([16, 19]);
     expect(asked).toEqual(before);
-    expect([presentValue(asked, 'jointer', ''), presentValue(asked, 'width', 'lid')]).toEqual([203, 400]);
   });
 });
