@@ -20,7 +20,15 @@ export const asBoardFeet = (cubicMetres: Worked): Worked =>
     ['nist-sp811'],
   );
 
-/** A board's volume as it is, in m3: thickness × mean width × length. */
+/**
+ * A board's volume as it is: thickness × mean width × length.
+ *
+ * @param board sizes in mm
+ * @returns m3
+ * @valid straight boards and even tapers
+ * @example cubicMetresOf(board) // => 0.01966
+ * @source geometry
+ */
 export const cubicMetresOf = (board: Board): number =>
   roughThickness(board.thickness) * meanWidth(board) * board.length * 1e-9;
 

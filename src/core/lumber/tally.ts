@@ -52,15 +52,15 @@ export interface Tally<B extends Board = Board> extends Sums {
  *   }
  * @source NHLA; AHEC guide, measurement; board foot from NIST SP 811
  */
-export function tally<B extends Board>(all: readonly B[]): Tally<B> {
-  const boards: TalliedBoard<B>[] = [];
+export function tally<B extends Board>(boards: readonly B[]): Tally<B> {
+  const tallied: TalliedBoard<B>[] = [];
   let halfGoes: HalfGoes = 'up';
-  for (const board of all) {
+  for (const board of boards) {
     const cubicMetres = cubicMetresOf(board);
     if (!(cubicMetres > 0)) continue;
     const surface = roundHalf(squareFeetOf(board), halfGoes);
     const boardFeet = surface.whole * countedInches(board.thickness);
-    boards.push({ board, halfGoes, surfaceMeasure: surface.whole, boardFeet, cubicMetres });
+    tallied.push({ board, halfGoes, surfaceMeasure: surface.whole, boardFeet, cubicMetres });
     halfGoes = surface.halfGoes;
   }
   const sum = (
@@ -70,12 +70,12 @@ export function tally<B extends Board>(all: readonly B[]): Tally<B> {
     sources: readonly SourceId[],
     per = 1,
   ): Worked => {
-    const value = boards.reduce((total, board) => total + board[figure], 0) / per;
-    return oneStep(finds, phrase`${count(boards.length)} boards added up`, unit(value), sources);
+    const value = tallied.reduce((total, board) => total + board[figure], 0) / per;
+    return oneStep(finds, phrase`${count(tallied.length)} boards added up`, unit(value), sources);
   };
   const exact = ['geometry', 'nist-sp811'] as const;
   return {
-    boards,
+    boards: tallied,
     surfaceMeasure: sum('surface measure', 'surfaceMeasure', count, ['nhla']),
     boardFeet: sum('board feet', 'boardFeet', inBoardFeet, ['nhla']),
     exactBoardFeet: sum('exact board feet', 'cubicMetres', inBoardFeet, exact, m3PerBoardFoot),
