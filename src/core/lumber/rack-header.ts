@@ -11,6 +11,8 @@ export interface RackHeader {
   readonly columns: Partial<Readonly<Record<RackField, RackColumn>>>;
   /** Columns that are none of ours, as they are written. */
   readonly ignored: readonly string[];
+  /** How many columns there are. */
+  readonly width: number;
 }
 
 const fields = Object.entries<Column>(rackColumns) as [RackField, Column][];
@@ -48,5 +50,5 @@ export function readRackHeader(cells: readonly string[]): Outcome<RackHeader> {
   );
   return missing.length > 0
     ? problem('header', `No column for ${missing.join(', ')}. The first line must name the columns, like: width (mm).`)
-    : { columns, ignored };
+    : { columns, ignored, width: cells.length };
 }
