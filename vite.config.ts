@@ -41,7 +41,7 @@ export default defineConfig({
         codeSplitting: {
           groups: [
             { name: 'launch', tags: ['$initial'], priority: 2 },
-            { name: 'screens', test: /src/, priority: 1 },
+            { name: 'screens', test: /src|workbox-window/, priority: 1 },
           ],
         },
       },
