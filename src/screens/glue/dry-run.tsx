@@ -7,7 +7,7 @@ import { withOptional } from '../../store/records/with-optional.ts';
 import { changeShop } from '../../store/shop.ts';
 import { Amount } from '../../ui/amount.tsx';
 import { Button } from '../../ui/button.tsx';
-import { type Laps, lapNames, nextLap } from './dry-run-laps.ts';
+import { type Laps, lapEnds, nextLap } from './dry-run-laps.ts';
 import { withDryRun } from './glue-pace.ts';
 import type { GluePlan } from './plan-glue-up.ts';
 
@@ -65,13 +65,12 @@ function Running({ plan: { setting }, seams, areaM2, laps, onLaps, onOver }: Run
 
   return (
     <>
-      <p class="soft">{lap && lapNames[lap].doing}</p>
       <p class="figure countdown" role="timer">
         <Amount of={seconds(Math.max(0, now - (laps.at(-1) ?? now)) / 1000)} />
       </p>
       <div class="buttons">
         <Button look="big now" onClick={take}>
-          {lap && lapNames[lap].done}
+          {lap && lapEnds[lap]}
         </Button>
         <Button look="big" onClick={onOver}>
           Delete this run

@@ -4,6 +4,7 @@ import { celsius } from '../../core/answer/quantity.ts';
 import { adhesiveTimes } from '../../core/gluing/adhesive-times.ts';
 import { glueUp } from '../../core/gluing/glue-up.ts';
 import { Amount } from '../../ui/amount.tsx';
+import { Facts } from '../../ui/facts.tsx';
 import { Reason } from '../../ui/reason.tsx';
 import { Say } from '../../ui/say.tsx';
 import { sayRange } from '../../ui/say-range.ts';
@@ -58,14 +59,7 @@ function Times({ of: { adhesive, celsius: degrees, label } }: { of: Glue }) {
       <h2>
         {adhesive.name} at <Amount of={celsius(degrees)} />
       </h2>
-      <dl class="facts">
-        {run.phases.map(({ title, takes }) => (
-          <>
-            <dt>{title}</dt>
-            <dd>{sayRange(takes, 'seconds')}</dd>
-          </>
-        ))}
-      </dl>
+      <Facts rows={run.phases.map(({ title, takes }) => [title, sayRange(takes, 'seconds')])} />
       <ul class="caution small">
         {adhesive.cautions.map((caution) => (
           <li>
