@@ -8,7 +8,7 @@ import { finishes as kept } from '../../store/finishes.ts';
 import { airNow } from '../../store/records/air-now.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import { Button } from '../../ui/button.tsx';
-import { Say } from '../../ui/say.tsx';
+import { SayList } from '../../ui/say-list.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { Trouble } from '../../ui/trouble.tsx';
 import { questions } from '../questions.ts';
@@ -103,13 +103,7 @@ export function PlanScreen({ piece, all, onStarted }: Props) {
       <OtherPieces {...props} />
       <section class="card">
         <h2>Before you open the can</h2>
-        <ul class="before-can">
-          {[...(read.finish.dryingOil ? [ragsTodo] : []), ...finishCautions(read.finish)].map((say) => (
-            <li>
-              <Say phrase={say} />
-            </li>
-          ))}
-        </ul>
+        <SayList of={[...(read.finish.dryingOil ? [ragsTodo] : []), ...finishCautions(read.finish)]} look="caution" />
       </section>
     </Screen>
   );

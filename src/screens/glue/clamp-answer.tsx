@@ -1,9 +1,8 @@
 import { shop } from '../../app/shop.ts';
-import type { Phrase } from '../../core/answer/phrase.ts';
 import { isProblem } from '../../core/answer/problem.ts';
 import { mitreClamping } from '../../core/gluing/mitre-clamping.ts';
 import { Reason } from '../../ui/reason.tsx';
-import { Say } from '../../ui/say.tsx';
+import { SayList } from '../../ui/say-list.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
 import { ClampDrawing } from './clamp-drawing.tsx';
 import { hasStraps } from './clamp-force.ts';
@@ -38,7 +37,7 @@ function Owned({ of: { take, missing, missingForce, helps } }: { of: ClampPlan['
         <b>{short ? 'Short of clamps.' : 'You have enough clamps.'}</b>{' '}
         {taken ? `Take ${taken}.` : 'None reaches across.'}
       </p>
-      <Phrases of={helps} />
+      <SayList of={helps} look="rows" />
     </div>
   );
 }
@@ -50,17 +49,5 @@ function Mitres({ of: { meets, seams } }: { of: ReadGlue }) {
     width: Math.max(0, ...seams.map((seam) => seam.length)),
     hasStraps: hasStraps(shop.value.clamps),
   });
-  return isProblem(advice) ? null : <Phrases of={advice} />;
+  return isProblem(advice) ? null : <SayList of={advice} look="rows" />;
 }
-
-const Phrases = ({ of: phrases }: { of: readonly Phrase[] }) => (
-  <ol class="rows">
-    {phrases.map((phrase) => (
-      <li>
-        <span>
-          <Say phrase={phrase} />
-        </span>
-      </li>
-    ))}
-  </ol>
-);

@@ -1,5 +1,6 @@
 import type { DoubleBooking } from '../../core/gluing/double-bookings.ts';
 import { clockTime } from '../../ui/clock-time.ts';
+import { Facts } from '../../ui/facts.tsx';
 import type { DayStages } from './day-stages.ts';
 
 interface Props {
@@ -25,14 +26,7 @@ export function ClampTrouble({ short, twice, owned, now }: Props) {
       {short.length > 0 && (
         <details>
           <summary>More clamps than you have: {short.length}</summary>
-          <ul class="rows">
-            {short.map(({ name, clamps }) => (
-              <li>
-                <span>{name}</span>
-                <span>{clamps} clamps</span>
-              </li>
-            ))}
-          </ul>
+          <Facts rows={short.map(({ name, clamps }) => [name, `${clamps} clamps`])} />
         </details>
       )}
     </section>

@@ -1,5 +1,5 @@
 import { isProblem } from '../../core/answer/problem.ts';
-import { Say } from '../../ui/say.tsx';
+import { SayList } from '../../ui/say-list.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
 import { ClampAnswer } from './clamp-answer.tsx';
 import { DryRunCard } from './dry-run.tsx';
@@ -15,13 +15,7 @@ export function PlanDetails(props: FormProps) {
   return (
     <>
       <LabelEntries {...props} />
-      <ul class="caution">
-        {read.adhesive.cautions.map((caution) => (
-          <li>
-            <Say phrase={caution} />
-          </li>
-        ))}
-      </ul>
+      <SayList of={read.adhesive.cautions} look="caution" />
       <h2>Clamps</h2>
       <ClampAnswer {...props} />
       <MoreEntries {...props} />

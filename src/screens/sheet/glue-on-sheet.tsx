@@ -6,7 +6,7 @@ import { glueUp } from '../../core/gluing/glue-up.ts';
 import { Amount } from '../../ui/amount.tsx';
 import { Facts } from '../../ui/facts.tsx';
 import { Reason } from '../../ui/reason.tsx';
-import { Say } from '../../ui/say.tsx';
+import { SayList } from '../../ui/say-list.tsx';
 import { sayRange } from '../../ui/say-range.ts';
 import { runOf } from '../glue/glue-events.ts';
 import { PhaseList } from '../glue/phase-list.tsx';
@@ -60,13 +60,7 @@ function Times({ of: { adhesive, celsius: degrees, label } }: { of: Glue }) {
         {adhesive.name} at <Amount of={celsius(degrees)} />
       </h2>
       <Facts rows={run.phases.map(({ title, takes }) => [title, sayRange(takes, 'seconds')])} />
-      <ul class="caution small">
-        {adhesive.cautions.map((caution) => (
-          <li>
-            <Say phrase={caution} />
-          </li>
-        ))}
-      </ul>
+      <SayList of={adhesive.cautions} look="caution small" />
     </section>
   );
 }
