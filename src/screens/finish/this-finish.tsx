@@ -3,7 +3,6 @@ import { routeTo } from '../../app/routes.ts';
 import type { Finish } from '../../store/records/finish.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import { Button } from '../../ui/button.tsx';
-import { Fold } from '../../ui/fold.tsx';
 
 interface Props {
   finish: Finish;
@@ -28,9 +27,9 @@ export function ThisFinish({ finish, piece, onAgain }: Props) {
           </div>
         </div>
       )}
-      <Fold label="Start over">
-        <Button onClick={() => removeRun('finish', finish.id, 'Schedule deleted.')}>Delete the schedule</Button>
-      </Fold>
+      <Button look="plain" onClick={() => removeRun('finish', finish.id, 'Schedule deleted.')}>
+        Delete the schedule
+      </Button>
     </>
   );
 }
