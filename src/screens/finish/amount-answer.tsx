@@ -4,6 +4,7 @@ import type { Purchase } from '../../core/finishing/choose-containers.ts';
 import { anySpecies } from '../../core/finishing/part-area.ts';
 import { Amount } from '../../ui/amount.tsx';
 import { type Fact, Facts } from '../../ui/facts.tsx';
+import { howMany } from '../../ui/how-many.ts';
 import { sayRange } from '../../ui/say-range.ts';
 import { ShowWorking } from '../../ui/show-working.tsx';
 import { speciesName } from '../../ui/species-name.ts';
@@ -38,9 +39,7 @@ export function AmountAnswer({ plan, read }: { plan: FinishPlan; read: ReadFinis
   return (
     <>
       <div class="answer">
-        <span class="soft">
-          Likely, in {coats.length} {coats.length === 1 ? 'coat' : 'coats'}
-        </span>
+        <span class="soft">Likely, in {howMany(coats.length, 'coat')}</span>
         <span class="figure">
           <Amount of={litres(total.likely)} />
         </span>
