@@ -1,6 +1,7 @@
 import { celsius, percent } from '../../core/answer/quantity.ts';
 import { scaled } from '../../core/answer/range.ts';
 import { Amount } from '../../ui/amount.tsx';
+import { Card } from '../../ui/card.tsx';
 import { NumberField } from '../../ui/fields.tsx';
 import { sayRange } from '../../ui/say-range.ts';
 import { ShowWorking } from '../../ui/show-working.tsx';
@@ -10,8 +11,7 @@ import type { FormProps } from './form-props.ts';
 /** Cold and damp air make every wait longer. */
 export function AirEntries({ read: { finish, airFactor, air }, field }: FormProps) {
   return (
-    <section class="card">
-      <h2>Today’s air</h2>
+    <Card title="Today’s air">
       <div class="fields">
         <NumberField label="Temperature" hint={degreesSign()} {...field('celsius')} />
         <NumberField label="Humidity" hint="%" {...field('humidity')} />
@@ -24,6 +24,6 @@ export function AirEntries({ read: { finish, airFactor, air }, field }: FormProp
         <p class="caution">It clouds in damp air. Wait for a drier day.</p>
       )}
       <ShowWorking of={airFactor.working} label="How the wait is worked out" />
-    </section>
+    </Card>
   );
 }

@@ -1,4 +1,5 @@
 import { Button } from '../../ui/button.tsx';
+import { Card } from '../../ui/card.tsx';
 import { NumberField, TextField } from '../../ui/fields.tsx';
 import { units } from '../../ui/units.ts';
 import { type ContainerText, emptyContainer } from './finish-form.ts';
@@ -11,8 +12,7 @@ export function Containers({ form, at, field, change }: FormProps) {
   const replace = (index: number, container: ContainerText) =>
     change({ containers: containers.with(index, container) });
   return (
-    <section class="card">
-      <h2>What it is sold in</h2>
+    <Card title="What it is sold in">
       {containers.map((one, index) => (
         <div class="fields">
           <TextField
@@ -38,6 +38,6 @@ export function Containers({ form, at, field, change }: FormProps) {
         )}
       </div>
       <TextField label="On the shelf already" hint={volume} {...field('onShelf')} />
-    </section>
+    </Card>
   );
 }

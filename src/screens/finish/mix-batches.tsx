@@ -4,6 +4,7 @@ import { mixForTotal } from '../../core/finishing/two-part-mix.ts';
 import type { Timer } from '../../store/records/timer.ts';
 import { timers as kept } from '../../store/timers.ts';
 import { Button } from '../../ui/button.tsx';
+import { Card } from '../../ui/card.tsx';
 import { potLifePhase, timersOf } from './coat-timers.ts';
 import type { KeptStep, StepMix } from './finish-steps.ts';
 import { MixShown } from './mix-shown.tsx';
@@ -33,10 +34,7 @@ export function MixBatches({ finishId, name, step, mix, coatLitres, timers }: Pr
     void kept.addMany(timersOf(finishId, [wait], name, Date.now())).catch(() => {});
   };
   return (
-    <section class="card" aria-label="Mix">
-      <h3>
-        Mix {batches} {batches === 1 ? 'batch' : 'batches'}
-      </h3>
+    <Card title={`Mix ${batches} ${batches === 1 ? 'batch' : 'batches'}`}>
       <MixShown of={each} />
       {potLifeSeconds !== undefined &&
         (next < 0 ? (
@@ -46,6 +44,6 @@ export function MixBatches({ finishId, name, step, mix, coatLitres, timers }: Pr
             Batch {next + 1} is mixed
           </Button>
         ))}
-    </section>
+    </Card>
   );
 }

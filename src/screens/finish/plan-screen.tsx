@@ -8,6 +8,7 @@ import { finishes as kept } from '../../store/finishes.ts';
 import { airNow } from '../../store/records/air-now.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import { Button } from '../../ui/button.tsx';
+import { Card } from '../../ui/card.tsx';
 import { SayList } from '../../ui/say-list.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { Trouble } from '../../ui/trouble.tsx';
@@ -101,10 +102,9 @@ export function PlanScreen({ piece, all, onStarted }: Props) {
       <MixEntries {...props} />
       <ScheduleEntries {...props} />
       <OtherPieces {...props} />
-      <section class="card">
-        <h2>Before you open the can</h2>
+      <Card title="Before you open the can">
         <SayList of={[...(read.finish.dryingOil ? [ragsTodo] : []), ...finishCautions(read.finish)]} look="caution" />
-      </section>
+      </Card>
     </Screen>
   );
 }

@@ -1,4 +1,5 @@
 import { grits } from '../../tables/abrasives.ts';
+import { Card } from '../../ui/card.tsx';
 import { Pick, TextField, Tick } from '../../ui/fields.tsx';
 import { Fold } from '../../ui/fold.tsx';
 import { Trouble } from '../../ui/trouble.tsx';
@@ -10,8 +11,7 @@ export function ScheduleEntries({ form, at, field, change }: FormProps) {
   const { bareGrit } = kindOf(form);
   const onWay = grits.filter(({ grit }) => grit <= bareGrit);
   return (
-    <section class="card">
-      <h2>Sanding and order</h2>
+    <Card title="Sanding and order">
       <Pick
         label="First grit"
         value={gritText(form)}
@@ -41,6 +41,6 @@ export function ScheduleEntries({ form, at, field, change }: FormProps) {
         checked={form.beforeAssembly}
         onInput={(beforeAssembly) => change({ beforeAssembly })}
       />
-    </section>
+    </Card>
   );
 }

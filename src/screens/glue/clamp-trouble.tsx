@@ -1,4 +1,5 @@
 import type { DoubleBooking } from '../../core/gluing/double-bookings.ts';
+import { Card } from '../../ui/card.tsx';
 import { clockTime } from '../../ui/clock-time.ts';
 import { Facts } from '../../ui/facts.tsx';
 import type { DayStages } from './day-stages.ts';
@@ -16,7 +17,7 @@ export function ClampTrouble({ short, twice, owned, now }: Props) {
   const [worst] = twice.toSorted((a, b) => b.clamps - a.clamps);
   if (short.length === 0 && !worst) return null;
   return (
-    <section class="card" aria-label="Clamps">
+    <Card title="Clamps">
       {worst && (
         <p>
           You have {owned} clamps. At once, {worst.stages.join(' and ')} would take {worst.clamps} from{' '}
@@ -29,6 +30,6 @@ export function ClampTrouble({ short, twice, owned, now }: Props) {
           <Facts rows={short.map(({ name, clamps }) => [name, `${clamps} clamps`])} />
         </details>
       )}
-    </section>
+    </Card>
   );
 }

@@ -7,6 +7,7 @@ import { withOptional } from '../../store/records/with-optional.ts';
 import { changeShop } from '../../store/shop.ts';
 import { Amount } from '../../ui/amount.tsx';
 import { Button } from '../../ui/button.tsx';
+import { Card } from '../../ui/card.tsx';
 import { type Laps, lapEnds, nextLap } from './dry-run-laps.ts';
 import { withDryRun } from './glue-pace.ts';
 import type { GluePlan } from './plan-glue-up.ts';
@@ -23,7 +24,7 @@ export function DryRunCard(props: Props) {
   const laps = draft.value;
   if (!laps) return null;
   return (
-    <section class="card" aria-label="Dry run">
+    <Card title="Dry run">
       {laps.length === 0 ? (
         <>
           <p>Without glue: spread, close, clamp. Later glue-ups are timed at your pace.</p>
@@ -34,7 +35,7 @@ export function DryRunCard(props: Props) {
       ) : (
         <Running {...props} laps={laps} onLaps={draft.set} onOver={() => draft.clear([])} />
       )}
-    </section>
+    </Card>
   );
 }
 

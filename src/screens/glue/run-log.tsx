@@ -4,6 +4,7 @@ import { go } from '../../app/routes.ts';
 import { glueups } from '../../store/glueups.ts';
 import type { Glueup } from '../../store/records/glueup.ts';
 import { Button } from '../../ui/button.tsx';
+import { Card } from '../../ui/card.tsx';
 import { clockTime } from '../../ui/clock-time.ts';
 import { TextField } from '../../ui/fields.tsx';
 
@@ -25,7 +26,7 @@ export function RunLog({ glueup, now }: { glueup: Glueup; now: number }) {
     void removeRun('glueup', glueup.id, `${glueup.name} deleted.`);
   };
   return (
-    <section class="card" aria-label="Log">
+    <Card title="Log">
       <ol class="rows">
         {glueup.log?.map((entry) => (
           <li>
@@ -45,6 +46,6 @@ export function RunLog({ glueup, now }: { glueup: Glueup; now: number }) {
           Delete this glue-up
         </Button>
       </div>
-    </section>
+    </Card>
   );
 }
