@@ -55,7 +55,8 @@ export function PlanShown(props: Props) {
         </p>
         {short && <ShortageList {...{ asked, plan, names }} />}
         <p>
-          <Amount of={wood(totals.volume)} /> goes into it{cut > 0 && `; ${cut} of ${totals.boards} cut`}.
+          It takes <Amount of={wood(totals.volume)} />
+          {cut > 0 && `; ${cut} of ${totals.boards} cut`}.
         </p>
         <ShowWorking of={consumedWorking(plan, totals.volume)} />
       </div>

@@ -9,14 +9,15 @@ const millimetres = { unit: 'mm', nearest: 16 } as const;
 
 test('what would vanish is written in sixty-fourths, as a tape could show it', () => {
   expect(lengthText(shownLength(0.45, sixteenths))).toBe('1/64');
+  expect(lengthText(shownLength(0.3, sixteenths))).toBe('1/64');
   expect(lengthText(shownLength(-0.63, sixteenths))).toBe('−1/32');
   expect(lengthText(shownLength(25.4 / 64, { unit: 'in', nearest: 32 }))).toBe('1/32');
   expect(lengthText(shownLength(1.5, { unit: 'in', nearest: 8 }))).toBe('1/16');
 });
 
 test('what no tape shows is written as a decimal', () => {
-  expect(shownLength(0.3, sixteenths).whole).toBe('0.012');
-  expect(shownLength(-0.3, sixteenths)).toMatchObject({ negative: true, whole: '0.012', numerator: 0 });
+  expect(shownLength(0.2, sixteenths).whole).toBe('0.008');
+  expect(shownLength(-0.2, sixteenths)).toMatchObject({ negative: true, whole: '0.008', numerator: 0 });
   expect(shownLength(0.03, millimetres).whole).toBe('0.03');
 });
 
