@@ -4,7 +4,7 @@ import type { Adhesive } from '../core/gluing/adhesive.ts';
 import { sameWords } from './same-words.ts';
 import { hours, minutes } from './spans.ts';
 
-const sheetFirst = phrase`The label and the adhesive's data sheet come first.`;
+const sheetFirst = phrase`The label and the adhesive’s data sheet come first.`;
 const resinGloves = phrase`Wear nitrile gloves and air the room: resin and hardener can make skin allergic for good.`;
 const dustMask = phrase`Mix powder under extraction or with a dust mask on.`;
 

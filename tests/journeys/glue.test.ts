@@ -247,7 +247,7 @@ describe('before the glue', () => {
     await entry(/^Seam thickness/).fill('3/4');
     await entry(/^How many alike/).fill('12');
     await entry(/^Temperature/).fill('40');
-    await says(/Don't glue at 40 °F: below 50 °F/);
+    await says(/Don’t glue at 40 °F: below 50 °F/);
     expect(await page().getByRole('button', { name: 'Start spreading' }).isDisabled()).toBe(true);
     await entry(/^Temperature/).fill('68');
   });

@@ -118,7 +118,7 @@ describe('from the plan to milled parts', () => {
     await page().getByText('Limits of your machines').click();
     const jointer = page().getByRole('region', { name: 'Jointer' });
     await jointer.getByRole('textbox', { name: /^Most in one pass/ }).fill('900');
-    await jointer.getByText(/can't be more than/).waitFor();
+    await jointer.getByText(/can’t be more than/).waitFor();
     await jointer.getByRole('textbox', { name: /^Most in one pass/ }).fill('2');
     await page()
       .getByRole('region', { name: 'Planer' })

@@ -132,7 +132,7 @@ test('tenons along a seam keep clear of the mitres at its ends and of later cuts
   await expect.poll(async () => (await middles()).length).toBeGreaterThan(5);
   for (const at of await middles()) expect(Math.abs(at - 490)).toBeGreaterThan(clear);
   await page.getByRole('textbox', { name: /^Later cut 2/ }).fill('2000');
-  await page.getByRole('alert').getByText("The crosscut can't be more than").waitFor();
+  await page.getByRole('alert').getByText('The crosscut can’t be more than').waitFor();
   expect(phone.errors).toEqual([]);
 });
 

@@ -50,7 +50,7 @@ test('a chest is listed part by part; slips are said at their entry; a killed ta
   await type({ Name: 'lid', Length: '90 ft', Width: '3 in 20 mm', Thickness: '0' });
   await entry('Wood').selectOption({ label: 'black cherry' });
   expect(await section.getByRole('alert').allTextContents()).toEqual([
-    expect.stringContaining("can't be more than"),
+    expect.stringContaining('can’t be more than'),
     expect.stringContaining('don’t belong in one length'),
     expect.stringContaining('must be at least'),
   ]);

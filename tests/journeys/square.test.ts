@@ -188,7 +188,7 @@ test('a slipped digit, a broken triangle and a reading that doesn’t fit are na
   await field('Diagonal A').getByText('longer than both together').waitFor();
 
   await fill({ 'Diagonal A': '53 11/16', 'Diagonal B': '53 11/16', 'Right end': '24 3/4' });
-  await answer().getByText("The right end doesn't fit the others.").waitFor();
+  await answer().getByText('The right end doesn’t fit the others.').waitFor();
   await field('Right end').waitFor();
   expect(await page.getByRole('button', { name: 'Keep this check' }).isDisabled()).toBe(true);
   await press('Measure it again');

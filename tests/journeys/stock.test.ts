@@ -33,7 +33,7 @@ test('boards are logged, put right, deleted with a way back; bad input is said a
   await box('Length').fill('90 ft');
   expect(await next().getByRole('alert').allTextContents()).toEqual([
     expect.stringContaining('two numbers'),
-    expect.stringContaining("can't be more than"),
+    expect.stringContaining('can’t be more than'),
   ]);
   expect(await marks()).toEqual([]);
 
@@ -402,7 +402,7 @@ test('one board: marked with the thumb, warp, set aside, cut, an offcut that kno
   await life.getByRole('textbox', { name: /^Offcut width/ }).fill('9');
   await life.getByRole('textbox', { name: /^Offcut length/ }).fill('30');
   await pad('Add offcut').click();
-  await life.getByText("can't be more than").waitFor();
+  await life.getByText('can’t be more than').waitFor();
   await life.getByRole('textbox', { name: /^Offcut width/ }).fill('5 1/2');
   await life.getByRole('textbox', { name: /^Offcut length/ }).fill('30');
   await pad('Add offcut').click();

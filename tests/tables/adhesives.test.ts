@@ -44,7 +44,7 @@ describe('adhesives', () => {
       expect(row.pressureShare < 1).toBe(row.gapFilling === 'good');
     });
     it('defers to the data sheet', () => {
-      expect(row.cautions.map(({ text }) => text)).toContain("The label and the adhesive's data sheet come first.");
+      expect(row.cautions.map(({ text }) => text)).toContain('The label and the adhesive’s data sheet come first.');
     });
     it('is found by its id, its name and its other names, in any order of words', () => {
       for (const name of [row.id, row.name, ...row.alsoCalled]) expect(findAdhesive(name)).toBe(row);

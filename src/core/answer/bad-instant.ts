@@ -15,5 +15,5 @@ const lastInstant = 253402300799000;
 export function badInstant(field: string, name: string, at: number): Problem | undefined {
   return Number.isFinite(at) && at >= 0 && at <= lastInstant
     ? undefined
-    : problem(field, `${name} is not a date. Check the phone's clock.`);
+    : problem(field, `${name} is not a date. Check the phone’s clock.`);
 }

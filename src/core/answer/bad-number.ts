@@ -36,7 +36,7 @@ export function badNumber(
   if (least !== undefined && value < least)
     return problem(field, phrase`${name} must be at least ${quantity(least, unit)}.`);
   if (most !== undefined && value > most)
-    return problem(field, phrase`${name} can't be more than ${quantity(most, unit)}. Check it.`);
+    return problem(field, phrase`${name} can’t be more than ${quantity(most, unit)}. Check it.`);
   return undefined;
 }
 

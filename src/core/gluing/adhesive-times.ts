@@ -79,8 +79,8 @@ export function adhesiveTimes(
   const bad =
     firstBad([
       ['celsius', 'The temperature', celsius, 'celsius', {}],
-      ['label.atCelsius', "The label's temperature", at, 'celsius', { least: 0, most: 50 }],
-      ['label.leastCelsius', "The label's least temperature", leastCelsius, 'celsius', { least: -20, most: 40 }],
+      ['label.atCelsius', 'The label’s temperature', at, 'celsius', { least: 0, most: 50 }],
+      ['label.leastCelsius', 'The label’s least temperature', leastCelsius, 'celsius', { least: -20, most: 40 }],
     ]) ?? badLabel(label);
   if (bad) return bad;
   const now = degreesCelsius(celsius);
@@ -89,7 +89,7 @@ export function adhesiveTimes(
   if (celsius < leastCelsius)
     return problem(
       'celsius',
-      phrase`Don't glue at ${now}: below ${least} ${adhesive.tooCold}. Warm the wood, glue and room first.`,
+      phrase`Don’t glue at ${now}: below ${least} ${adhesive.tooCold}. Warm the wood, glue and room first.`,
     );
   if (celsius > warmestCelsius)
     return problem('celsius', phrase`Above ${most} the glue may skin over: wait for a cooler hour.`);

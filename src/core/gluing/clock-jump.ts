@@ -33,6 +33,6 @@ export function clockJump(before: ClockReading, now: ClockReading): Phrase | und
   const jump = wall - steady;
   if (!Number.isFinite(jump) || Math.abs(jump) <= jumpTolerance) return undefined;
   return jump < 0
-    ? phrase`The phone's clock was set back by ${seconds(-jump)}: timers show that much too long. Set it right.`
+    ? phrase`The phone’s clock was set back by ${seconds(-jump)}: timers show that much too long. Set it right.`
     : phrase`The clock is ${seconds(jump)} ahead of what was counted: the phone slept, or the clock was set.`;
 }

@@ -50,7 +50,7 @@ function badInput({ stages, start, clampsOwned }: DayPlanInput): Problem | undef
   for (const [at, { id, name, needs }] of stages.entries()) {
     if (ids.indexOf(id) < at) return problem(`stages.${at}.id`, `Two stages have the id of ${name}.`);
     if (!needs.every((needed) => ids.includes(needed)))
-      return problem(`stages.${at}.needs`, `${name} waits for a stage that isn't there. Add it, or don't wait.`);
+      return problem(`stages.${at}.needs`, `${name} waits for a stage that isn’t there. Add it, or don’t wait.`);
   }
   return (
     badInstant('start', 'The start', start) ??

@@ -12,7 +12,7 @@ export const caution = (text: string, source: SourceId = 'common-practice'): Cau
 
 const osha = (text: string) => caution(text, 'osha-memory');
 
-export const manualFirst = caution("The machine's manual, local rules and trained advice come first.");
+export const manualFirst = caution('The machine’s manual, local rules and trained advice come first.');
 
 const soundStock = caution('No loose knots, nails, grit or open checks: look over both faces, use a metal detector.');
 

@@ -5,7 +5,7 @@ import type { EdgeWay, FaceWay, Ways } from './ways.ts';
 
 const faceTodo: Readonly<Record<FaceWay, string>> = {
   jointer: 'Hollow face down, light passes, until all of it is cut.',
-  'planer carrier': "Shimmed on the sled so that it can't rock, wedges glued or pinned; plane the upper face.",
+  'planer carrier': 'Shimmed on the sled so that it can’t rock, wedges glued or pinned; plane the upper face.',
   'router carrier': 'Shimmed and wedged between two rails; rout the upper face crosswise in light passes.',
   'hand plane': 'High corners and crown first, then across the grain, then along it.',
 };

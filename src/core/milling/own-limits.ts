@@ -30,7 +30,7 @@ export function ownLimits(defaults: MachineLimits, own: LimitOverrides): Outcome
       const figure = own[machine]?.[dimension];
       if (figure === undefined) continue;
       const limits = { above: 0, most: mostSensible[dimension] };
-      const wrong = badNumber(`${machine}.${dimension}`, "The manual's figure", figure, 'mm', limits);
+      const wrong = badNumber(`${machine}.${dimension}`, 'The manual’s figure', figure, 'mm', limits);
       if (wrong) return wrong;
       limit = { ...limit, [dimension]: { mm: figure, source: 'label' } };
     }

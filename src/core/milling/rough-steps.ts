@@ -41,7 +41,7 @@ export function crosscutSteps(blanks: readonly BlankWork[], ways: Ways, { shop }
       (pieces) => ({
         stage: 'crosscut rough',
         title: 'Crosscut rough',
-        todo: "Cut at the marks; chalk the board's mark on every new end.",
+        todo: 'Cut at the marks; chalk the board’s mark on every new end.',
         why: 'A bow falls with the square of the length.',
         target: { dimension: 'length', tolerance: shop.crosscutKerf },
         pieces,

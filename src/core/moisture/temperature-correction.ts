@@ -38,7 +38,7 @@ export function temperatureCorrection(reading: {
   if (Math.abs(departure) > furthest) {
     return problem(
       'celsius',
-      phrase`Too far from the meter's ${inCelsius(calibratedAt)}. Let the wood come to shop temperature.`,
+      phrase`Too far from the meter’s ${inCelsius(calibratedAt)}. Let the wood come to shop temperature.`,
     );
   }
   const correction = -departure * percentPerDegree;
@@ -58,7 +58,7 @@ export function temperatureCorrection(reading: {
           gives: percent(value),
         },
       ],
-      holds: phrase`Pin meters without their own correction, to about half a percent. The meter's manual comes first.`,
+      holds: phrase`Pin meters without their own correction, to about half a percent. The meter’s manual comes first.`,
       sources: ['wood-handbook-memory'],
     },
   };

@@ -61,7 +61,7 @@ export function fastenerDepth(input: FastenerDepthInput): Outcome<Worked<Fastene
   const hole = reach + clearance;
   const remaining = thickness - hole;
   const depthStop = through + hole;
-  if (reach <= 0) return problem('length', phrase`It doesn't reach past ${mm(gripped)}. Take a longer one.`);
+  if (reach <= 0) return problem('length', phrase`It doesn’t reach past ${mm(gripped)}. Take a longer one.`);
   if (remaining <= 0)
     return problem(
       'length',

@@ -121,7 +121,7 @@ function adviceFor(
     : phrase`Long grain to long grain: they move alike.`;
   const apart = crossing
     ? phrase`The grain crosses: over ${mm(found.length)} they would move ${worst} apart, more than a glue line bears.`
-    : phrase`They run the same way but don't move alike: ${worst} apart, more than a glue line bears.`;
+    : phrase`They run the same way but don’t move alike: ${worst} apart, more than a glue line bears.`;
   if (first.surface === 'mitre') {
     if (crossing) {
       const [runsOn, crosses] = first.grain === 'across' ? [first, second] : [second, first];
@@ -145,7 +145,7 @@ function adviceFor(
       : ': tenon, dovetails, dowels or screws. They move too little to matter.';
     return [
       'mechanical',
-      phrase`End grain to ${ends === 2 ? 'end' : 'long'} grain: glue alone doesn't hold. Use a mechanical joint${how}`,
+      phrase`End grain to ${ends === 2 ? 'end' : 'long'} grain: glue alone doesn’t hold. Use a mechanical joint${how}`,
     ];
   }
   if (!moves) return ['glue', alike];

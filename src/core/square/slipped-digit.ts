@@ -68,7 +68,7 @@ export function slippedDigit(readings: Readings): Problem | undefined {
   return rival
     ? problem(
         name,
-        phrase`${said} and the ${spokenReadings[rival.name]} don't fit: a digit slipped in one. Measure both again.`,
+        phrase`${said} and the ${spokenReadings[rival.name]} don’t fit: a digit slipped in one. Measure both again.`,
       )
     : problem(
         name,

@@ -25,14 +25,14 @@ function sayMoves(found: Omit<Squareness, 'say'>): Phrase {
 
 /** What the maker is told first: measure again, leave it, or what to move, which way and how far. */
 export function saySquareness(found: Omit<Squareness, 'say'>, measured: Measured): Phrase {
-  if (found.suspect) return phrase`The ${spokenReadings[found.suspect]} doesn't fit the others. Measure it again.`;
+  if (found.suspect) return phrase`The ${spokenReadings[found.suspect]} doesn’t fit the others. Measure it again.`;
   if (!found.closing.consistent)
     return measured.farEnd
       ? phrase`The ends are not as you said. Measure all four sides and both diagonals.`
       : phrase`The readings disagree by ${mm(found.closing.closing)}. Measure all again.`;
   const lacking = missing(measured);
   if (found.shape === 'undetermined')
-    return phrase`These readings can't tell. ${lacking ? `Measure the ${spokenReadings[lacking]} too.` : 'Measure again.'}`;
+    return phrase`These readings can’t tell. ${lacking ? `Measure the ${spokenReadings[lacking]} too.` : 'Measure again.'}`;
   if (found.shape === 'square')
     return phrase`As square as you can measure: a lean under ${mm(found.detectable ?? 0)} does not show.`;
   return sayMoves(found);

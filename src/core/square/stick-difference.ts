@@ -47,7 +47,7 @@ export function stickDifference(length: number, width: number, difference: numbe
     value: lean,
     working: {
       steps,
-      holds: phrase`The diagonals alone can't tell which end leans: it is taken as you said.`,
+      holds: phrase`The diagonals alone can’t tell which end leans: it is taken as you said.`,
       sources: ['geometry'],
     },
   };

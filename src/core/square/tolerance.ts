@@ -42,7 +42,7 @@ export function tolerance(
     badNumber('slide', 'The slide', slide, 'mm', {}) ??
     badNumber('end', 'The end', end, 'mm', { above: 0 }) ??
     badNumber('perMetre', 'The tolerance', perMetre, 'mm', { above: 0, most: 100 }) ??
-    badNumber('toolPerMetre', "The tool's error", toolPerMetre, 'mm', { least: -200, most: 200 });
+    badNumber('toolPerMetre', 'The tool’s error', toolPerMetre, 'mm', { least: -200, most: 200 });
   if (bad) return bad;
   const allowed = (perMetre * end) / 1000;
   const hidden = detectable + (Math.abs(toolPerMetre) * end) / 1000;

@@ -36,7 +36,7 @@ export function FoldLayout({ width, of: { length, layout, cuts } }: { width: num
       </Drawing>
       <p class="soft small">
         Glue up one panel, number the parts on the outer face, then cut in order, all from one end. A tilted blade traps
-        the piece between fence and blade: keep the offcut side free, and follow the saw's manual.
+        the piece between fence and blade: keep the offcut side free, and follow the saw’s manual.
       </p>
       <ol class="cuts" aria-label="Cuts of the folded panel">
         {cuts.map(({ say: cut, takes }) => (

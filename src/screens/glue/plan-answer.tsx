@@ -18,7 +18,7 @@ export function PlanAnswer({ plan: { times, work, clamps } }: { plan: GluePlan }
   if (isProblem(times)) {
     return (
       <div class="answer now" aria-live="polite">
-        <p class="figure words">{times.field === 'celsius' ? "Don't glue yet" : 'Check the label'}</p>
+        <p class="figure words">{times.field === 'celsius' ? 'Don’t glue yet' : 'Check the label'}</p>
         <p>
           <Say phrase={times.message} />
         </p>

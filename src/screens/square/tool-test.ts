@@ -74,7 +74,7 @@ function sticks({ gap, length, width = 0, swapped, known }: ToolSeen): Outcome<T
     say:
       error === null
         ? phrase`Sticks taken as true. Swap them and sight again to find their error.`
-        : phrase`The sticks' own error, ${mm(Math.abs(error))} over ${mm(length)}, is taken out.`,
+        : phrase`The sticks’ own error, ${mm(Math.abs(error))} over ${mm(length)}, is taken out.`,
     working: test.working,
     own: swapped === undefined || error === null ? null : { error, length },
   };

@@ -29,8 +29,8 @@ describe('checkProblem', () => {
   it.each<[string, Change, string, RegExp]>([
     ['no jointer', shop({ jointerWidth: 0 }), 'shop.jointerWidth', /The jointer width must be more than/],
     ['strips like shavings', shop({ minStrip: 0.5 }), 'shop.minStrip', /at least/],
-    ['a kerf of 100 m', shop({ ripKerf: 1e5 }), 'shop.ripKerf', /The rip kerf can't be more than/],
-    ['a part of 100 m', part({ width: 1e5 }), 'parts.1.width', /rail can't be more than/],
+    ['a kerf of 100 m', shop({ ripKerf: 1e5 }), 'shop.ripKerf', /The rip kerf can’t be more than/],
+    ['a part of 100 m', part({ width: 1e5 }), 'parts.1.width', /rail can’t be more than/],
     ['NaN', shop({ ripKerf: Number.NaN }), 'shop.ripKerf', /The rip kerf is missing/],
     ['least strip above most', shop({ minStrip: 120, maxStrip: 110 }), 'shop.minStrip', /wider than the widest/],
     ['least strip above jointer', shop({ jointerWidth: 40 }), 'shop.minStrip', /can be flattened/],

@@ -62,7 +62,7 @@ describe('adhesiveTimes', () => {
     for (const adhesive of adhesives) {
       const cold = adhesiveTimes(adhesive, adhesive.leastCelsius - 0.1);
       expect(cold).toMatchObject({ kind: 'problem', field: 'celsius' });
-      expect(said(cold)).toMatch(/^Don't glue at .*: below .* Warm the wood/);
+      expect(said(cold)).toMatch(/^Don’t glue at .*: below .* Warm the wood/);
       expect(said(cold)).toContain(adhesive.tooCold);
     }
   });

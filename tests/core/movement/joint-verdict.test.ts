@@ -65,7 +65,7 @@ const joints: readonly Case[] = [
     advice: 'float',
     // 400 x (0.00248 - 0.00126) x 3
     worst: 1.464,
-    because: "don't move alike",
+    because: 'don’t move alike',
   },
   {
     joint: 'a cleat across a chest lid',
@@ -177,7 +177,7 @@ const joints: readonly Case[] = [
     advice: 'align',
     // 300 x (0.00248 - 0.00126) x 3
     worst: 1.098,
-    because: "don't move alike",
+    because: 'don’t move alike',
   },
   {
     joint: "a rail's end to a post's edge",

@@ -40,9 +40,9 @@ it('says what to do in one go', () => {
   expect(racked.text).toBe('Move C {0} towards D. Move D {1} away from C.');
   expect(racked.quantities[0]?.value).toBeCloseTo(4, 3);
   expect(told(read(moved(-6, 0))).say.text).toBe('Move C {0} away from D.');
-  expect(told({ ...read(panel), right: 820 }).say.text).toBe("The right end doesn't fit the others. Measure it again.");
+  expect(told({ ...read(panel), right: 820 }).say.text).toBe('The right end doesn’t fit the others. Measure it again.');
   expect(told({ front: 1800, diagonalAC: 1970, diagonalBD: 1970 }).say.text).toBe(
-    "These readings can't tell. Measure the right end too.",
+    'These readings can’t tell. Measure the right end too.',
   );
   const long = { diagonalAC: 1976, diagonalBD: 1976 };
   expect(told({ ...read(panel), ...long }).say.text).toContain('The readings disagree by {0}. Measure all again.');
@@ -62,7 +62,7 @@ it('sees through the wrong word on the ends', () => {
 
 it('shows its working, with what it cannot tell apart', () => {
   const { working, value } = ask({ readings: { front: 1800, left: 800, difference: 2 }, farEnd: 'square' });
-  expect(working.holds?.text).toContain("can't tell");
+  expect(working.holds?.text).toContain('can’t tell');
   expect(working.steps.map(({ finds }) => finds)).toEqual([
     'diagonal',
     'half the difference',

@@ -60,7 +60,7 @@ describe('before the glue', () => {
 
   test('below the least temperature there is no go, unless the label says so', () => {
     const { times } = planned(typed({ celsius: '4' })).plan;
-    expect(isProblem(times) && times.message.text).toMatch(/^Don't glue at/);
+    expect(isProblem(times) && times.message.text).toMatch(/^Don’t glue at/);
     expect(isProblem(planned(typed({ celsius: '4', label: { leastCelsius: '3' } })).plan.times)).toBe(false);
   });
 
