@@ -46,7 +46,7 @@ export function RunEnd({ run, piece, onSteps, onAgain }: Props) {
       {isProblem(outcome) ? (
         <p class="answer now">
           <span>
-            What was measured doesn't fit: <Say phrase={outcome.message} />
+            What was measured doesn’t fit: <Say phrase={outcome.message} />
           </span>
         </p>
       ) : (
