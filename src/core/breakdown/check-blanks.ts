@@ -17,7 +17,17 @@ const forgiven = 0.01;
 export const unknown = (what: 'board' | 'part' | 'panel', id: string, field = ''): Problem =>
   problem(field, `There is no ${what} ${id}.`);
 
-/** What is wrong with blanks at `path`: unknown names, or a place they can't have. */
+/**
+ * What is wrong with blanks: unknown names, or a place they can't have.
+ *
+ * @param blanks with their strips, mm
+ * @param path of their list
+ * @param among the boards that they lie on and the parts that they are for, mm
+ * @returns the first problem along the boards, or undefined when there is none
+ * @valid blanks of any plan; rounding is forgiven
+ * @example checkBlanks([blank('B1', 0, 500), blank('B1', 400, 500)], 'cut', smallProblem) // => { field: 'cut.1.start' }
+ * @source the statement of the problem
+ */
 export function checkBlanks(blanks: readonly CutBlank[], path: string, among: Among): Problem | undefined {
   const ends = new Map<string, number>();
   const ordered = blanks

@@ -66,7 +66,15 @@ function checkShop(shop: Shop): Problem | undefined {
   return slip && problem('shop.minStrip', slip);
 }
 
-/** What is wrong with the sizes of a part. */
+/**
+ * What is wrong with the sizes of a part.
+ *
+ * @param part sizes in mm, and how many
+ * @returns the problem, or undefined when the part can be
+ * @valid any shapes
+ * @example checkPart({ ...smallProblem.parts[0], width: 0 }) // => { field: 'width' }
+ * @source the statement of the problem
+ */
 export const checkPart = (part: Omit<Part, 'species'>): Problem | undefined =>
   firstBad(lengths(part, ['length', 'width', 'thickness'], size, { of: ` of ${part.id}` })) ??
   badNumber('quantity', `The quantity of ${part.id}`, part.quantity, 'count', { least: 1, whole: true });
@@ -99,7 +107,17 @@ function tooMany({ parts }: BreakdownProblem): Problem | undefined {
     : undefined;
 }
 
-/** What is wrong with a list of boards or parts: there are none, one is wrong by itself, or two have one name. */
+/**
+ * What is wrong with a list of boards or parts: there are none, one is wrong by itself, or two have one name.
+ *
+ * @param items with their ids
+ * @param what they are
+ * @param check what is wrong with one by itself
+ * @returns the problem, or undefined when there is none
+ * @valid any list
+ * @example checkList([{ id: 'A' }, { id: 'A' }], 'part', () => undefined) // => { field: 'parts.1.id' }
+ * @source the statement of the problem
+ */
 export function checkList<T extends { readonly id: string }>(
   items: readonly T[],
   what: 'board' | 'part',

@@ -40,11 +40,27 @@ export interface FoldedPanel {
   }[];
 }
 
-/** Why a corner can't be mitred with a tilted blade: 180 degrees is a straight cut, 60 a bevel of 60. */
+/**
+ * Why a corner can't be mitred with a tilted blade: 180 degrees is a straight cut, 60 a bevel of 60.
+ *
+ * @param degrees between the outsides
+ * @returns the problem, or undefined when it can be mitred
+ * @valid saws whose blade tilts to 60 degrees with a jig
+ * @example badCorner(45) // => { field: 'degrees' }
+ * @source common practice
+ */
 export const badCorner = (degrees: number): Problem | undefined =>
   badNumber('degrees', 'The corner', degrees, 'degrees', { least: 60, most: 180 });
 
-/** Why so much isn't trimmed beside the kerf, mm: more than a hand's breadth is a slip of the thumb. */
+/**
+ * Why so much isn't trimmed beside the kerf: more than a hand's breadth is a slip of the thumb.
+ *
+ * @param trim mm
+ * @returns the problem, or undefined when it can be trimmed
+ * @valid panels of furniture
+ * @example badTrim(101) // => { field: 'trim' }
+ * @source common practice
+ */
 export const badTrim = (trim: number): Problem | undefined =>
   badNumber('trim', 'The trim', trim, 'mm', { least: 0, most: 100 });
 

@@ -15,7 +15,19 @@ export const allowance: Limits = { least: 0, most: largest };
 /** `edgeAllowance` as it begins a sentence: `The edge allowance`. */
 const named = (field: string): string => `The ${field.replace(/[A-Z]/, (letter) => ` ${letter.toLowerCase()}`)}`;
 
-/** Lengths of one thing at `path` that must lie within limits, mm, each named with what it is of. A figure that is left out, or of a machine not owned, is none. */
+/**
+ * Lengths of one thing that must lie within limits, as `firstBad` takes them.
+ *
+ * @param thing its figures in mm; one that is left out, or null for a machine that isn't owned, is none
+ * @param fields which of them
+ * @param limits mm
+ * @param at the path of the thing, and what the figures are said to be `of`
+ * @returns a row for each figure that is there, named as its field
+ * @valid fields named in plain words
+ * @example lengths({ ripKerf: 3, jointerWidth: null }, ['ripKerf', 'jointerWidth'], size).map(([, name]) => name)
+ *   // => ['The rip kerf']
+ * @source the statement of the problem
+ */
 export const lengths = <F extends string>(
   thing: { readonly [field in F]?: number | null },
   fields: readonly F[],
