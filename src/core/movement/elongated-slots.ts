@@ -1,7 +1,7 @@
-import { badNumber } from '../answer/bad-number.ts';
+import { badNumber, firstBad } from '../answer/bad-number.ts';
 import { joined } from '../answer/joined.ts';
 import { phrase } from '../answer/phrase.ts';
-import { type Outcome, type Problem, problem, within } from '../answer/problem.ts';
+import { type Outcome, type Problem, problem } from '../answer/problem.ts';
 import { mm } from '../answer/quantity.ts';
 import type { Worked, WorkingStep } from '../answer/worked.ts';
 import type { Moves } from './moves.ts';
@@ -114,24 +114,17 @@ function slotStep({ length, shrink, swell, fixed }: Slot, index: number, shank: 
 }
 
 function slotProblem({ positions, fixed, shank, head, length }: SlotInput, margin: number): Problem | undefined {
-  const wrong =
+  return (
     badNumber('length', 'The length', length, 'mm', { above: 0 }) ??
     badNumber('fixed', 'The fixed one', fixed, 'count', { least: 0, most: positions.length - 1, whole: true }) ??
     badNumber('shank', 'This', shank, 'mm', { above: 0 }) ??
     badNumber('head', 'The head', head ?? shank, 'mm', { least: shank, most: 100 }) ??
-    badNumber('margin', 'The room', margin, 'mm', { least: 0, most: 20 });
-  if (wrong) return wrong;
-  let last = -1;
-  for (const [index, position] of positions.entries()) {
-    const bad =
-      badNumber(`${index}`, 'The position', position, 'mm', { least: 0, most: length }) ??
-      (position <= last ? problem(`${index}`, 'It must lie beyond the one before.') : undefined);
-    if (bad) return within(bad, 'positions');
-    last = position;
-  }
-  return undefined;
+    badNumber('margin', 'The room', margin, 'mm', { least: 0, most: 20 }) ??
+    firstBad(positions.map((at, index) => [`positions.${index}`, 'The position', at, 'mm', { least: 0, most: length }]))
+  );
 }
 
+/** Why slots can't be made; one that doesn't lie beyond the one before runs into it too. */
 function fitProblem(slots: readonly Slot[], seam: number): Problem | undefined {
   let last = Number.NEGATIVE_INFINITY;
   for (const [index, { from, length, counterbore = { length } }] of slots.entries()) {

@@ -4,6 +4,7 @@ import { phrase } from '../answer/phrase.ts';
 import { isProblem, type Outcome } from '../answer/problem.ts';
 import { mm } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
+import { widestPart } from './dimensional-change.ts';
 import { partMovement, type Wood } from './part-movement.ts';
 import type { Seasons } from './seasons.ts';
 
@@ -38,11 +39,11 @@ export interface SeasonalGap {
  */
 export function seasonalGap({ wood, seasons, opening, least = 1 }: GapInput): Outcome<Worked<SeasonalGap>> {
   const wrong =
-    badNumber('opening', 'The opening', opening, 'mm', { above: 0 }) ??
+    badNumber('opening', 'The opening', opening, 'mm', { above: 0, most: widestPart }) ??
     badNumber('least', 'The least gap', least, 'mm', { least: 0, most: opening / 2 });
   if (wrong) return wrong;
   const trial = partMovement(wood, opening, seasons);
-  if (isProblem(trial)) return trial.field === 'width' ? { ...trial, field: 'opening' } : trial;
+  if (isProblem(trial)) return trial;
   const { swell, dryChange, wetChange } = trial.value;
   const size = (opening - least) / (1 + swell / opening);
   const gap = (change: number): number => opening - size * (1 + change / opening);

@@ -11,7 +11,7 @@ import { slippedDigit } from './slipped-digit.ts';
 import { suspectReading } from './suspect-reading.ts';
 
 /** Longer than any piece of furniture, mm: a reading above it has slipped. */
-const longest = 30_000;
+export const longest = 30_000;
 
 /** Why a length can't have been read off a piece. */
 export function badLength(field: string, name: string, value: number): Problem | undefined {

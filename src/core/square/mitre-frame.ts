@@ -40,10 +40,8 @@ export function mitreFrame(errors: readonly number[], joint: number): Outcome<Wo
   );
   if (bad) return bad;
   const sum = errors.reduce((total, error) => total + error, 0);
-  if (Math.abs(sum) > 10)
-    return problem('errors', phrase`Together the cuts are more than ${degrees(10)} off. Set the saw again.`);
   const last = mitreGap(sum, joint);
-  if (isProblem(last)) return last;
+  if (isProblem(last)) return last.field === 'error' ? { ...last, field: 'errors' } : last;
   const corners = cornerNames.flatMap((corner, at) => {
     const gap = mitreGap((errors[2 * at] ?? 0) + (errors[2 * at + 1] ?? 0), joint);
     return isProblem(gap) ? [] : [{ corner, ...gap }];

@@ -1,9 +1,9 @@
-import { badNumber } from '../answer/bad-number.ts';
+import { badNumber, firstBad } from '../answer/bad-number.ts';
 import { type Phrase, phrase, sentences } from '../answer/phrase.ts';
 import type { Outcome } from '../answer/problem.ts';
 import { mm } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
-import { badLength } from './check-readings.ts';
+import { longest } from './check-readings.ts';
 
 const partNames = ['front', 'back', 'right', 'left'] as const;
 export type PartName = (typeof partNames)[number];
@@ -31,20 +31,23 @@ export function oppositeParts(
   lengths: Readonly<Record<PartName, number>>,
   precision: number,
 ): Outcome<Worked<{ readonly trims: readonly PartTrim[]; readonly say: Phrase }>> {
-  for (const part of partNames) {
-    const bad = badLength(part, `The ${part} part`, lengths[part]);
-    if (bad) return bad;
-  }
-  const bad = badNumber('precision', 'The precision', precision, 'mm', { least: 0 });
+  const bad =
+    firstBad(partNames.map((part) => [part, `The ${part} part`, lengths[part], 'mm', { above: 0, most: longest }])) ??
+    badNumber('precision', 'The precision', precision, 'mm', { least: 0 });
   if (bad) return bad;
-  const pairs = [
-    ['front', 'back'],
-    ['right', 'left'],
-  ] as const;
-  const trims = pairs.flatMap(([one, other]): PartTrim[] => {
-    const by = Math.abs(lengths[one] - lengths[other]);
-    return by > 2 * precision + 1e-9 ? [{ part: lengths[one] > lengths[other] ? one : other, by }] : [];
-  });
+  const pairs = (
+    [
+      ['front', 'back'],
+      ['right', 'left'],
+    ] as const
+  ).map(([one, other]) => ({
+    one,
+    other,
+    by: lengths[one] - lengths[other],
+  }));
+  const trims = pairs
+    .filter(({ by }) => Math.abs(by) > 2 * precision + 1e-9)
+    .map(({ one, other, by }): PartTrim => ({ part: by > 0 ? one : other, by: Math.abs(by) }));
   return {
     value: {
       trims,
@@ -54,10 +57,10 @@ export function oppositeParts(
           : sentences(trims.map(({ part, by }) => phrase`Trim the ${part} part by ${mm(by)}.`)),
     },
     working: {
-      steps: pairs.map(([one, other]) => ({
+      steps: pairs.map(({ one, other, by }) => ({
         finds: `${one} and ${other} differ by`,
         by: phrase`${mm(lengths[one])} and ${mm(lengths[other])}, read to ${mm(precision)} each`,
-        gives: mm(Math.abs(lengths[one] - lengths[other])),
+        gives: mm(Math.abs(by)),
       })),
       sources: ['geometry', 'common-practice'],
     },

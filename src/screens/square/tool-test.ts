@@ -33,8 +33,9 @@ export interface ToolTest {
 /** What a test says of a tool. */
 export function toolTest(seen: ToolSeen): Outcome<ToolTest> {
   const { kind, gap, length } = seen;
-  if (kind === 'square') return trySquare(gap, length);
-  return kind === 'straightedge' ? straightedge(gap, length) : sticks(seen);
+  if (kind === 'sticks') return sticks(seen);
+  const test = kind === 'square' ? trySquare(gap, length) : straightedge(gap, length);
+  return isProblem(test) || gap !== 0 ? test : { ...test, large: phrase`The lines are one: true` };
 }
 
 function trySquare(gap: number, length: number): Outcome<ToolTest> {
@@ -42,7 +43,7 @@ function trySquare(gap: number, length: number): Outcome<ToolTest> {
   if (isProblem(test)) return test;
   const { inside } = test.value;
   return {
-    large: gap === 0 ? phrase`The lines are one: true` : phrase`${degrees(inside)} inside`,
+    large: phrase`${degrees(inside)} inside`,
     say: phrase`Out by ${mm(Math.abs(gap) / 2)} over ${mm(length)}.`,
     working: test.working,
     own: { error: inside - 90 },
@@ -53,10 +54,7 @@ function straightedge(gap: number, length: number): Outcome<ToolTest> {
   const test = straightedgeTest(gap, length);
   if (isProblem(test)) return test;
   return {
-    large:
-      gap === 0
-        ? phrase`The lines are one: straight`
-        : phrase`${mm(Math.abs(test.value))} ${gap > 0 ? 'crowned' : 'hollow'}`,
+    large: phrase`${mm(Math.abs(test.value))} ${gap > 0 ? 'crowned' : 'hollow'}`,
     say: phrase`In the middle, over ${mm(length)}.`,
     working: test.working,
     own: { error: test.value, length },
