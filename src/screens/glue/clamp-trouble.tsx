@@ -20,7 +20,8 @@ export function ClampTrouble({ short, twice, owned, now }: Props) {
     <Card title="Clamps">
       {worst && (
         <p>
-          You have {owned} clamps. At once, {worst.stages.join(' and ')} would take {worst.clamps} from{' '}
+          You have {owned} clamps. At once, {worst.stages.slice(0, 2).join(' and ')}
+          {worst.stages.length > 2 && ` and ${worst.stages.length - 2} more`} would take {worst.clamps} from{' '}
           {clockTime(worst.from, now)}: each waits until clamps are free.
         </p>
       )}
