@@ -25,9 +25,12 @@ export const attachmentSizes = {
 
 /** Each kind as it usually is, at the edge of a top that is fixed along its middle. */
 export function usualAttached(kind: AttachedBy, length: number): Attached {
-  const shared = { distance: length / 2, margin: 1 };
-  if (kind === 'button') return { kind, ...shared, grooveDepth: 10, hold: 4 };
-  return kind === 'slotted-bracket' ? { kind, ...shared, slot: 16, shank: 4 } : { kind, ...shared, swing: 12 };
+  const usual = {
+    button: { kind: 'button', grooveDepth: 10, hold: 4 },
+    'slotted-bracket': { kind: 'slotted-bracket', slot: 16, shank: 4 },
+    'swivel-bracket': { kind: 'swivel-bracket', swing: 12 },
+  } as const;
+  return { ...usual[kind], distance: length / 2, margin: 1 };
 }
 
 /** How to set a button or bracket so that the top can move where it sits. */

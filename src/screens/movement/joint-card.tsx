@@ -20,8 +20,10 @@ export function JointCard({ piece, joint, judged }: Props) {
   const edit = (change: (joints: readonly Joint[]) => readonly Joint[]) =>
     pieces.change(piece.id, (now) => ({ ...now, joints: change(now.joints) }));
   const set = (change: (now: Joint) => Joint) =>
-    // A write that fails is kept and shown by the shell.
-    void edit((joints) => joints.map((one) => (one.id === joint.id ? change(one) : one))).catch(() => {});
+    pieces.edit(piece.id, (now) => ({
+      ...now,
+      joints: now.joints.map((one) => (one.id === joint.id ? change(one) : one)),
+    }));
   const remove = () =>
     undoable(
       edit((joints) => joints.filter(({ id }) => id !== joint.id)),

@@ -36,8 +36,8 @@ export function SeasonsCard({ piece, seasons }: Props) {
     const climate = (await pieces.change(piece.id, changed).catch(() => undefined))?.climate;
     if (climate) editShop((now) => ({ ...now, climate }));
   };
-  const setReading = (reading: number) =>
-    void pieces.change(piece.id, (now) => ({ ...now, reading: { at: Date.now(), percent: reading } })).catch(() => {});
+  const setReading = (percent: number) =>
+    pieces.edit(piece.id, (now) => ({ ...now, reading: { at: Date.now(), percent } }));
   const today = isProblem(seasons) ? (piece.reading?.percent ?? 8) : seasons.value.today;
   return (
     <section class="task" aria-label="Seasons">

@@ -1,6 +1,5 @@
 import type { ComponentChildren } from 'preact';
 import type { ClampCorrection } from '../../core/square/correction-clamps.ts';
-import type { GuideMove } from '../../core/square/correction-cut.ts';
 import { Length } from '../../ui/length.tsx';
 import { Say } from '../../ui/say.tsx';
 import type { Correction, EndCorrection } from './correction-of.ts';
@@ -21,8 +20,6 @@ export function Answer({ of, good, children }: { of: Correction; good: boolean; 
   );
 }
 
-const places: Readonly<Record<GuideMove['corner'], string>> = { A: 'front', B: 'front', C: 'back', D: 'back' };
-
 function Move({ of: { end, move } }: { of: EndCorrection }) {
   return (
     <p>
@@ -33,7 +30,8 @@ function Move({ of: { end, move } }: { of: EndCorrection }) {
         {move.towards ? 'towards' : 'away from'} {move.other}
       </b>
       <br />
-      {end === 'right' ? 'Right' : 'Left'}-hand cut, {places[move.corner]} end at {move.corner}
+      {end === 'right' ? 'Right' : 'Left'}-hand cut, {'AB'.includes(move.corner) ? 'front' : 'back'} end at{' '}
+      {move.corner}
     </p>
   );
 }

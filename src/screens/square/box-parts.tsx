@@ -34,9 +34,9 @@ export function BoxParts() {
             label="Long point of front and back"
             of={mm(box.value.longPoints[0])}
             facts={[
-              ['of the ends', mm(box.value.longPoints[1])],
+              ['Long point of the ends', mm(box.value.longPoints[1])],
               ['Short point of front and back', mm(box.value.shortPoints[0])],
-              ['of the ends', mm(box.value.shortPoints[1])],
+              ['Short point of the ends', mm(box.value.shortPoints[1])],
               ['Board that it takes', mm(box.value.board)],
             ]}
             working={box.working}
