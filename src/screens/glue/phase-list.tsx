@@ -22,7 +22,7 @@ export function PhaseList({ phases, now, glueup }: Props) {
           <>
             {title}{' '}
             <span class="soft small">
-              {sayRange(takes, 'seconds')}
+              <span class="nowrap">{sayRange(takes, 'seconds')}</span>
               {label?.seconds?.[id] && ', from the label'}
             </span>
           </>,
