@@ -224,7 +224,7 @@ describe('a chest, from rough boards to the last coat', () => {
     const thread = page().getByRole('navigation', { name: 'Stages of Blanket chest' });
     expect(await thread.getByRole('link').allTextContents()).toEqual([
       'Stock9 boards logged',
-      'Piece6 parts',
+      'Piece11 parts',
       'BreakdownPlanned',
       'MillMilled',
       'Glue-up1 unclamped',

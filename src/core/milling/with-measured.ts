@@ -83,19 +83,14 @@ export function withMeasured(steps: readonly MillingStep[], reading: Measured): 
 const targetOf = (step: MillingStep, piece: StepPiece, dimension: Dimension): number | undefined =>
   step.target?.dimension === dimension ? (piece.target ?? step.target.value) : undefined;
 
-/** The step with these pieces' targets in `dimension` at other values; its own target, and its words, when all agree. */
+/** The step with these pieces' targets in `dimension` at other values; its own target, and its title, when all agree. */
 function withTargets(step: MillingStep, dimension: Dimension, moved: ReadonlyMap<string, number>): MillingStep {
-  const { target, title, todo, pieces } = step;
+  const { target, title, pieces } = step;
   if (target?.dimension !== dimension || moved.size === 0) return step;
   const [value = 0] = moved.values();
   const old = target.value;
   if (old !== undefined && pieces.every(({ id }) => moved.get(id) === value)) {
-    return {
-      ...step,
-      title: saidAnew(title, old, value),
-      todo: saidAnew(todo, old, value),
-      target: { ...target, value },
-    };
+    return { ...step, title: saidAnew(title, old, value), target: { ...target, value } };
   }
   return {
     ...step,

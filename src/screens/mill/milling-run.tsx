@@ -14,7 +14,6 @@ import type { Plan } from '../../store/records/plan.ts';
 import { withTicks } from '../../store/records/with-ticks.ts';
 import { timers } from '../../store/timers.ts';
 import { Button } from '../../ui/button.tsx';
-import type { FlowStep } from '../../ui/steps/flow-step.ts';
 import { StepFlow, type TicksEdit } from '../../ui/steps/step-flow.tsx';
 import { Budgets } from './budget.tsx';
 import { followReadings } from './follow-readings.ts';
@@ -52,12 +51,11 @@ export function MillingRun({ run, piece, plan, onFinished }: Props) {
   const left = steps.findIndex(({ id }) => id === place.value);
   const at = left < 0 ? nextPlace(run.ticks, steps) : left;
 
-  const keep = (_: FlowStep, edit: TicksEdit) => {
+  const keep = (_: MillingStep, edit: TicksEdit) => {
     const now = Date.now();
     // The shell keeps and shows what the phone did not take.
     void changeRun(run.id, (record) => withTicks(record, edit(record.ticks, now), now)).catch(() => {});
   };
-  const millingStep = ({ id }: FlowStep) => steps.find((step) => step.id === id) as MillingStep;
   const goTo = (next: number) => {
     place.set(steps[next]?.id ?? '');
     leaveNotices();
@@ -71,8 +69,7 @@ export function MillingRun({ run, piece, plan, onFinished }: Props) {
       at={at}
       onAt={goTo}
       onTicks={keep}
-      extra={(flow) => {
-        const step = millingStep(flow);
+      extra={(step) => {
         const scarce = isProblem(budgets) || !budgetStages.includes(step.stage) ? [] : budgets;
         const here = scarce.filter((budget) => step.pieces.some(({ id }) => id === budget.id));
         return (

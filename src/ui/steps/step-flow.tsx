@@ -18,24 +18,24 @@ export type TicksEdit = (ticks: Ticks, now: number) => Ticks;
 /** What a tap on a step was: pieces done, the step skipped, or one of the two taken back. */
 export type Did = { readonly done: readonly string[] } | 'skip' | 'back';
 
-interface Props {
+interface Props<S extends FlowStep> {
   /** What is worked on: stands above the step. */
   kicker: string;
-  steps: readonly FlowStep[];
+  steps: readonly S[];
   ticks: Ticks;
   /** The place of the step that is shown. */
   at: number;
   onAt(at: number): void;
   /** Keeps what a tap did to a step's ticks, as they stand when it is kept; `did` says what it was. */
-  onTicks(step: FlowStep, edit: TicksEdit, did: Did): void;
+  onTicks(step: S, edit: TicksEdit, did: Did): void;
   /** What a screen adds to the step: a timer, a measured value. */
-  extra?(step: FlowStep): ComponentChildren;
+  extra?(step: S): ComponentChildren;
   /** Stands below the step: for example what is to be done when the list is through. */
   children?: ComponentChildren;
 }
 
 /** One step at a time, large; ticked piece by piece, or all at once with the thumb. */
-export function StepFlow(props: Props) {
+export function StepFlow<S extends FlowStep>(props: Props<S>) {
   const { kicker, steps, ticks, at, onAt, onTicks, extra, children } = props;
   useEffect(() => scrollTo(0, 0), [at]);
   const step = steps[at];
@@ -100,7 +100,7 @@ export function StepFlow(props: Props) {
   );
 }
 
-function StepPieces({ step, ticks, onTicks }: Pick<Props, 'ticks' | 'onTicks'> & { step: FlowStep }) {
+function StepPieces<S extends FlowStep>({ step, ticks, onTicks }: Pick<Props<S>, 'ticks' | 'onTicks'> & { step: S }) {
   if (step.pieces.length === 0) return null;
   const through = throughOf(ticks, step);
   return (
