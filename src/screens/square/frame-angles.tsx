@@ -48,7 +48,9 @@ export function FrameAngles() {
             label={`Last corner, the other three pulled tight: ${opening(good.value.last)}`}
             of={mm(good.value.last.gap)}
             facts={[
-              ['Or change its two cuts alone, each by', degrees(Math.abs(good.value.lastCorner))],
+              ...(good.value.last.opens
+                ? [['Or change its two cuts alone, each by', degrees(Math.abs(good.value.lastCorner))] as const]
+                : []),
               ...(way === 'each' ? good.value.corners : []).map(
                 (gap, at) => [`Corner ${cornerNames[at]} held square: ${opening(gap)}`, mm(gap.gap)] as const,
               ),
