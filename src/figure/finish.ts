@@ -14,7 +14,13 @@ interface Input {
 }
 
 /** The core's field names in the input's words. */
-const fields: Readonly<Record<string, string>> = { areaM2: 'area', loss: 'waste', litres: 'area' };
+const fields: Readonly<Record<string, string>> = {
+  'areas.0.areaM2': 'area',
+  'areas.0.coats': 'coats',
+  'areas.0.firstCoat': 'firstCoat',
+  loss: 'waste',
+  litres: 'area',
+};
 
 const inInput = (found: Problem): Problem => ({ ...found, field: fields[found.field] ?? found.field });
 
@@ -33,12 +39,10 @@ export const figure: Figure = (input) => {
   if (bad) return bad;
   const { area, coverage, coats, waste, firstCoat, containers } = asked;
   const amount = finishAmount({
-    areaM2: area,
+    areas: [{ areaM2: area, coats, ...(firstCoat !== undefined && { firstCoat }) }],
     coverage: typeof coverage === 'number' ? range(coverage) : coverage,
-    coats,
     source: 'label',
     ...(waste !== undefined && { loss: waste }),
-    ...(firstCoat !== undefined && { firstCoat }),
   });
   if (isProblem(amount)) return inInput(amount);
   const { total, coats: perCoat } = amount.value;

@@ -5,7 +5,8 @@ import { clampCount } from '../core/gluing/clamp-count.ts';
 import { clampPressure } from '../core/gluing/clamp-pressure.ts';
 import { type GlueTool, glueAmount, glueLoss } from '../core/gluing/glue-amount.ts';
 import type { Seam } from '../core/gluing/seam.ts';
-import { adhesives, findAdhesive } from '../tables/adhesives.ts';
+import { findAdhesive } from '../tables/adhesive-names.ts';
+import { adhesives } from '../tables/adhesives.ts';
 import type { Figure } from './ask.ts';
 import { speciesAsked } from './species-asked.ts';
 

@@ -1,7 +1,6 @@
 import { phrase } from '../core/answer/phrase.ts';
 import { range } from '../core/answer/range.ts';
 import type { Adhesive } from '../core/gluing/adhesive.ts';
-import { sameWords } from './same-words.ts';
 import { hours, minutes } from './spans.ts';
 
 const sheetFirst = phrase`The label and the adhesive’s data sheet come first.`;
@@ -16,7 +15,6 @@ export const adhesives: readonly Adhesive[] = [
   {
     id: 'pva-interior',
     name: 'PVA, interior',
-    alsoCalled: ['PVA', 'white glue', 'yellow glue', 'wood glue'],
     seconds: {
       open: minutes(5, 10),
       closed: minutes(5, 10),
@@ -38,7 +36,6 @@ export const adhesives: readonly Adhesive[] = [
   {
     id: 'pva-water-resistant',
     name: 'PVA, water-resistant',
-    alsoCalled: ['PVA, waterproof', 'PVA D3', 'PVA, exterior'],
     seconds: {
       open: minutes(4, 8),
       closed: minutes(4, 8),
@@ -60,7 +57,6 @@ export const adhesives: readonly Adhesive[] = [
   {
     id: 'polyurethane',
     name: 'Polyurethane, foaming',
-    alsoCalled: ['Polyurethane', 'PU'],
     seconds: {
       open: minutes(15, 20),
       closed: minutes(10, 20),
@@ -86,7 +82,6 @@ export const adhesives: readonly Adhesive[] = [
   {
     id: 'hide-liquid',
     name: 'Hide glue, liquid',
-    alsoCalled: ['Hide glue', 'Liquid hide'],
     seconds: {
       open: minutes(10, 15),
       closed: minutes(10, 15),
@@ -108,7 +103,6 @@ export const adhesives: readonly Adhesive[] = [
   {
     id: 'hide-hot',
     name: 'Hide glue, hot',
-    alsoCalled: ['Hot hide'],
     seconds: {
       open: minutes(1, 2),
       closed: minutes(1, 2),
@@ -135,7 +129,6 @@ export const adhesives: readonly Adhesive[] = [
   {
     id: 'epoxy-fast',
     name: 'Epoxy, fast',
-    alsoCalled: [],
     seconds: {
       open: minutes(3, 5),
       closed: minutes(2, 3),
@@ -162,7 +155,6 @@ export const adhesives: readonly Adhesive[] = [
   {
     id: 'epoxy-slow',
     name: 'Epoxy, slow',
-    alsoCalled: ['Epoxy'],
     seconds: {
       open: minutes(30, 60),
       closed: minutes(20, 40),
@@ -189,7 +181,6 @@ export const adhesives: readonly Adhesive[] = [
   {
     id: 'urea-resin',
     name: 'Urea resin',
-    alsoCalled: ['Urea formaldehyde', 'UF'],
     seconds: {
       open: minutes(10, 20),
       closed: minutes(10, 20),
@@ -211,7 +202,6 @@ export const adhesives: readonly Adhesive[] = [
   {
     id: 'casein',
     name: 'Casein',
-    alsoCalled: ['Casein glue'],
     seconds: {
       open: minutes(10, 20),
       closed: minutes(10, 20),
@@ -232,9 +222,4 @@ export const adhesives: readonly Adhesive[] = [
   },
 ];
 
-const byWords = new Map(
-  adhesives.flatMap((row) => [row.id, row.name, ...row.alsoCalled].map((name) => [sameWords(name), row] as const)),
-);
-
-/** The kind of that id or name, in any order of words, or by another word of the trade. */
-export const findAdhesive = (name: string): Adhesive | undefined => byWords.get(sameWords(name));
+export const adhesiveById = (id: string): Adhesive | undefined => adhesives.find((row) => row.id === id);

@@ -41,9 +41,26 @@ function volumeRatio({ a, b, by, densityA = 1, densityB = 1 }: MixRatio): number
   return by === 'volume' ? b / a : (b * densityA) / (a * densityB);
 }
 
-function worked(litresA: number, ratio: MixRatio): Worked<Mix> {
+/**
+ * How much of each part goes together.
+ *
+ * @param of what is given: all that is mixed, or what there is of one part
+ * @param given litres of it
+ * @param ratio A to B by volume, or by mass with both densities in kg per litre
+ * @returns litres of each, grams where a density is known
+ * @valid volumes that add up when mixed, up to 100 litres
+ * @errors a ratio of 0, mass without densities, an absurd amount
+ * @example mixFor('all', 0.2, { a: 3, b: 1, by: 'volume' }).value // => { litresA: 0.15, litresB: 0.05 }
+ * @example mixFor('B', 0.04, { a: 3, b: 1, by: 'volume' }).value // => { litresA: 0.12, litres: 0.16 }
+ * @source the label's ratio
+ */
+export function mixFor(of: 'all' | 'A' | 'B', given: number, ratio: MixRatio): Outcome<Worked<Mix>> {
+  const bad = badRatio(ratio) ?? badNumber('litres', 'The amount', given, 'litres', { above: 0, most: 100 });
+  if (bad) return bad;
   const { a, b, by, densityA, densityB } = ratio;
-  const litresB = litresA * volumeRatio(ratio);
+  const perLitreA = volumeRatio(ratio);
+  const litresA = given / { all: 1 + perLitreA, A: 1, B: perLitreA }[of];
+  const litresB = litresA * perLitreA;
   const together = phrase`${factor(a)} to ${factor(b)} by ${by}.`;
   return {
     value: {
@@ -62,42 +79,6 @@ function worked(litresA: number, ratio: MixRatio): Worked<Mix> {
       sources: ['label'],
     },
   };
-}
-
-/**
- * How much of each part makes a total.
- *
- * @param totalLitres litres of ready mix
- * @param ratio A to B by volume, or by mass with both densities in kg per litre
- * @returns litres of each, grams where a density is known
- * @valid volumes that add up when mixed, 1 ml to 100 litres
- * @errors a ratio of 0, mass without densities, an absurd total
- * @example mixForTotal(0.2, { a: 3, b: 1, by: 'volume' }).value // => { litresA: 0.15, litresB: 0.05 }
- * @source the label's ratio
- */
-export function mixForTotal(totalLitres: number, ratio: MixRatio): Outcome<Worked<Mix>> {
-  const bad = badRatio(ratio) ?? badNumber('litres', 'The amount', totalLitres, 'litres', { least: 0.001, most: 100 });
-  if (bad) return bad;
-  return worked(totalLitres / (1 + volumeRatio(ratio)), ratio);
-}
-
-/**
- * How much can be mixed from what is left of one part.
- *
- * @param part which part it is
- * @param partLitres litres left of it
- * @param ratio as of `mixForTotal`
- * @returns litres of each, grams where a density is known
- * @valid as `mixForTotal`
- * @errors those of `mixForTotal`
- * @example mixFromPart('B', 0.04, { a: 3, b: 1, by: 'volume' }).value // => { litresA: 0.12, litres: 0.16 }
- * @source the label's ratio
- */
-export function mixFromPart(part: 'A' | 'B', partLitres: number, ratio: MixRatio): Outcome<Worked<Mix>> {
-  const bad =
-    badRatio(ratio) ?? badNumber('litres', `What is left of ${part}`, partLitres, 'litres', { above: 0, most: 100 });
-  if (bad) return bad;
-  return worked(part === 'A' ? partLitres : partLitres / volumeRatio(ratio), ratio);
 }
 
 /** No batch is planned to its last minute: this share of the pot life is used. An assumption. */

@@ -56,8 +56,6 @@ export const timesBy = (timeOf: (phase: AdhesivePhase) => Range): AdhesiveTimes 
 export interface Adhesive {
   readonly id: string;
   readonly name: string;
-  /** Other words of the trade for it. */
-  readonly alsoCalled: readonly string[];
   readonly seconds: AdhesiveTimes;
   /** Below this, degrees Celsius, it does not set as it should. */
   readonly leastCelsius: number;

@@ -1,6 +1,6 @@
 import { askToNotify } from '../../app/ask-to-notify.ts';
 import { isProblem } from '../../core/answer/problem.ts';
-import { mixForTotal } from '../../core/finishing/two-part-mix.ts';
+import { mixFor } from '../../core/finishing/two-part-mix.ts';
 import type { Timer } from '../../store/records/timer.ts';
 import { timers as kept } from '../../store/timers.ts';
 import { Button } from '../../ui/button.tsx';
@@ -22,7 +22,7 @@ interface Props {
 /** The batches of one coat: what goes into each, and the pot life that runs from its mixing. */
 export function MixBatches({ finishId, name, step, mix, coatLitres, timers }: Props) {
   const { ratio, batches, potLifeSeconds } = mix;
-  const each = mixForTotal(coatLitres / batches, ratio);
+  const each = mixFor('all', coatLitres / batches, ratio);
   if (isProblem(each)) return null;
   const mixed = new Set(timers.map(({ phase }) => phase));
   const phases = Array.from({ length: batches }, (_, index) => potLifePhase(step, index + 1));

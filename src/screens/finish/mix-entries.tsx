@@ -1,5 +1,5 @@
 import { isProblem } from '../../core/answer/problem.ts';
-import { mixForTotal } from '../../core/finishing/two-part-mix.ts';
+import { mixFor } from '../../core/finishing/two-part-mix.ts';
 import { Choice, NumberField, optionsOf, Tick } from '../../ui/fields.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
 import { units } from '../../ui/units.ts';
@@ -72,7 +72,7 @@ export function MixEntries({ form, read, plan, at, change }: FormProps) {
 
 function CoatMix({ of: { ratio, batches }, litres }: { of: ReadMix; litres: number }) {
   const count = batches?.value ?? 1;
-  const each = ratio && mixForTotal(litres / count, ratio);
+  const each = ratio && mixFor('all', litres / count, ratio);
   if (!each || isProblem(each)) return null;
   return (
     <div class="answer" aria-live="polite">

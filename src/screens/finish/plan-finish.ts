@@ -1,8 +1,7 @@
 import { isProblem, type Outcome, problem } from '../../core/answer/problem.ts';
 import type { Worked } from '../../core/answer/worked.ts';
-import { type AmountOf, addAmounts } from '../../core/finishing/add-amounts.ts';
 import { chooseContainers, type Purchase } from '../../core/finishing/choose-containers.ts';
-import { type FinishAmount, finishAmount, finishLoss } from '../../core/finishing/finish-amount.ts';
+import { type CoatedArea, type FinishAmount, finishAmount, finishLoss } from '../../core/finishing/finish-amount.ts';
 import { costPerM2 } from '../../core/finishing/finish-cost.ts';
 import { anySpecies, type PartsArea, partsArea } from '../../core/finishing/part-area.ts';
 import type { Piece } from '../../store/records/piece.ts';
@@ -29,23 +28,23 @@ export function planFinish(pieces: readonly Piece[], read: ReadFinish): Outcome<
   );
   const area = partsArea(parts, read.shapes);
   if (isProblem(area)) return area;
-  const amounts: AmountOf[] = [];
-  let coatedM2 = 0;
+  const { finish } = read;
+  const areas: CoatedArea[] = [];
   for (const [species, treated] of area.value.bySpecies) {
     const what = species === anySpecies ? 'shapes' : speciesName(species);
-    for (const [treatment, coats] of [
-      ['shown', read.coats],
-      ['inside', read.insideCoats],
-    ] as const) {
-      if (treated[treatment] === 0 || (treatment === 'inside' && coats === 0)) continue;
-      const amount = amountOf(treated[treatment], coats, species, read);
-      if (isProblem(amount)) return amount;
-      coatedM2 += treated[treatment];
-      amounts.push({ what: treatment === 'inside' ? `${what} inside` : what, amount });
-    }
+    const { openPores, closedPores } = finish.firstCoat;
+    const thirst = woodById(species)?.pores === 'open' ? openPores : closedPores;
+    const add = (name: string, areaM2: number, coats: number) => {
+      if (areaM2 > 0) areas.push({ what: name, areaM2, coats, firstCoat: read.wood === 'bare' ? thirst : 1 });
+    };
+    add(what, treated.shown, read.coats);
+    if (read.insideCoats > 0) add(`${what} inside`, treated.inside, read.insideCoats);
   }
-  if (coatedM2 === 0) return problem('parts', 'All that gets finish is inside. Give the insides a coat.');
-  const amount = addAmounts(amounts);
+  if (areas.length === 0) return problem('parts', 'All that gets finish is inside. Give the insides a coat.');
+  const coatedM2 = areas.reduce((sum, { areaM2 }) => sum + areaM2, 0);
+  const { coverage, source } = finish;
+  const amount = finishAmount({ areas, coverage, loss: finishLoss[read.method], source });
+  if (isProblem(amount)) return amount;
   const toBuy = Math.max(0, amount.value.total.likely - read.onShelf);
   const purchase = known(chooseContainers(toBuy, read.containers));
   return {
@@ -58,21 +57,3 @@ export function planFinish(pieces: readonly Piece[], read: ReadFinish): Outcome<
 }
 
 const known = <T>(found: Outcome<T>): T | undefined => (isProblem(found) ? undefined : found);
-
-function amountOf(
-  areaM2: number,
-  coats: number,
-  species: string,
-  { finish, method, wood }: ReadFinish,
-): Outcome<Worked<FinishAmount>> {
-  const open = woodById(species)?.pores === 'open';
-  const thirst = open ? finish.firstCoat.openPores : finish.firstCoat.closedPores;
-  return finishAmount({
-    areaM2,
-    coverage: finish.coverage,
-    coats,
-    loss: finishLoss[method],
-    firstCoat: wood === 'bare' ? thirst : 1,
-    source: finish.source,
-  });
-}

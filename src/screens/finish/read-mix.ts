@@ -1,15 +1,7 @@
-import { badNumber } from '../../core/answer/bad-number.ts';
-import { checked } from '../../core/answer/checked.ts';
 import { parseNumber } from '../../core/answer/parse-number.ts';
 import { parseVolume } from '../../core/answer/parse-volume.ts';
 import type { Worked } from '../../core/answer/worked.ts';
-import {
-  type Mix,
-  type MixRatio,
-  mixForTotal,
-  mixFromPart,
-  potLifeBatches,
-} from '../../core/finishing/two-part-mix.ts';
+import { type Mix, type MixRatio, mixFor, potLifeBatches } from '../../core/finishing/two-part-mix.ts';
 import type { FormReader } from '../../ui/form-reader.ts';
 import { units } from '../../ui/units.ts';
 import type { MixText } from './finish-form.ts';
@@ -26,12 +18,6 @@ export interface ReadMix {
 /** Reads two parts as typed. Empty entries are not asked yet; the ratio is. */
 export function readMix(mix: MixText, { read, typed, number, found }: FormReader): ReadMix {
   const part = (entry: 'a' | 'b' | 'densityA' | 'densityB') => number(`mix.${entry}`, mix[entry]);
-  const minutes = (entry: 'potLife' | 'pace', name: string) => {
-    const said = typed(`mix.${entry}`, mix[entry], (text) =>
-      checked(parseNumber(text), (value) => badNumber('', name, value, 'count', { least: 1, most: 30 * 24 * 60 })),
-    );
-    return said && said * 60;
-  };
   const asked: MixRatio = {
     a: part('a'),
     b: part('b'),
@@ -39,14 +25,18 @@ export function readMix(mix: MixText, { read, typed, number, found }: FormReader
     ...(mix.by === 'mass' && { densityA: part('densityA'), densityB: part('densityB') }),
   };
   // Any amount shows whether the ratio itself makes sense.
-  const ratio = found(mixForTotal(1, asked), (field) => field.replace('ratio', 'mix')) && asked;
-  const potLifeSeconds = minutes('potLife', 'The pot life');
-  const paceSeconds = minutes('pace', 'The time for a coat');
+  const ratio = found(mixFor('all', 1, asked), (field) => field.replace('ratio', 'mix')) && asked;
+  const potLife = typed('mix.potLife', mix.potLife, parseNumber);
+  const pace = typed('mix.pace', mix.pace, parseNumber);
+  // One of them alone is asked about with an hour for the other.
+  const batches = found(potLifeBatches((pace ?? 60) * 60, (potLife ?? 60) * 60), (field) =>
+    field === 'workSeconds' ? 'mix.pace' : 'mix.potLife',
+  );
   const left = typed('mix.left', mix.left, (text) => parseVolume(text, units.value.unit === 'in' ? 'floz' : 'ml'));
   return {
     ratio,
-    potLifeSeconds,
-    batches: potLifeSeconds && paceSeconds ? read('mix.pace', potLifeBatches(paceSeconds, potLifeSeconds)) : undefined,
-    rest: ratio && left !== undefined ? read('mix.left', mixFromPart(mix.leftPart, left, ratio)) : undefined,
+    potLifeSeconds: potLife && potLife * 60,
+    batches: potLife && pace ? batches : undefined,
+    rest: ratio && left !== undefined ? read('mix.left', mixFor(mix.leftPart, left, ratio)) : undefined,
   };
 }

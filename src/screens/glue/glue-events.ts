@@ -14,7 +14,7 @@ import { type PhaseAt, phaseAt } from '../../core/gluing/phase-at.ts';
 import { freshRecord } from '../../store/records/fresh-record.ts';
 import type { Glueup } from '../../store/records/glueup.ts';
 import type { Timer } from '../../store/records/timer.ts';
-import { findAdhesive } from '../../tables/adhesives.ts';
+import { adhesiveById } from '../../tables/adhesives.ts';
 import { units } from '../../ui/units.ts';
 
 /** What the maker says has happened. */
@@ -37,7 +37,7 @@ export const phasesOf = (times: AdhesiveTimes) =>
 
 /** The adhesive's times at this glue-up; of a kind that isn't known here, those that were kept with it. */
 export function timesOf({ adhesive, celsius, label, phases }: Glueup): AdhesiveTimes {
-  const known = findAdhesive(adhesive);
+  const known = adhesiveById(adhesive);
   const times = known && adhesiveTimes(known, celsius, label);
   if (times && !isProblem(times)) return times.value;
   return timesBy((name) => range(phases.find((phase) => phase.name === name)?.seconds ?? 0));

@@ -2,7 +2,7 @@ import type { Adhesive, AdhesivePhase } from '../../core/gluing/adhesive.ts';
 import type { GlueTool } from '../../core/gluing/glue-amount.ts';
 import { formatLength } from '../../core/length/format-length.ts';
 import type { Glueup } from '../../store/records/glueup.ts';
-import { adhesives, findAdhesive } from '../../tables/adhesives.ts';
+import { adhesiveById, adhesives } from '../../tables/adhesives.ts';
 import { fromCelsius } from '../../ui/temperature.ts';
 import { units } from '../../ui/units.ts';
 import { labelTexts, lastLabel } from './label-times.ts';
@@ -42,7 +42,7 @@ export interface GlueForm {
 }
 
 /** The kind of that id, or the first where it isn't known here. */
-export const adhesiveOf = (id = ''): Adhesive => findAdhesive(id) ?? (adhesives[0] as Adhesive);
+export const adhesiveOf = (id = ''): Adhesive => adhesiveById(id) ?? (adhesives[0] as Adhesive);
 
 export const emptySeam: SeamTexts = { count: '1', length: '', width: '' };
 

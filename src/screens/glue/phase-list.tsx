@@ -1,6 +1,6 @@
 import type { GluePhase } from '../../core/gluing/glue-up.ts';
 import type { Glueup } from '../../store/records/glueup.ts';
-import { findAdhesive } from '../../tables/adhesives.ts';
+import { adhesiveById } from '../../tables/adhesives.ts';
 import { Amount } from '../../ui/amount.tsx';
 import { clockTime } from '../../ui/clock-time.ts';
 import { Facts } from '../../ui/facts.tsx';
@@ -30,7 +30,7 @@ export function PhaseList({ phases, now, glueup }: Props) {
         ])}
       />
       <p class="soft small">
-        {findAdhesive(adhesive)?.name ?? adhesive} at <Amount of={{ value: celsius, unit: 'celsius' }} />.
+        {adhesiveById(adhesive)?.name ?? adhesive} at <Amount of={{ value: celsius, unit: 'celsius' }} />.
       </p>
     </section>
   );

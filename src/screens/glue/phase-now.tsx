@@ -3,7 +3,7 @@ import { isHurry } from '../../core/gluing/adhesive.ts';
 import { type GluePhase, sunkenSeams } from '../../core/gluing/glue-up.ts';
 import type { PhaseAt } from '../../core/gluing/phase-at.ts';
 import type { Glueup } from '../../store/records/glueup.ts';
-import { findAdhesive } from '../../tables/adhesives.ts';
+import { adhesiveById } from '../../tables/adhesives.ts';
 import { Amount } from '../../ui/amount.tsx';
 import { clockTime } from '../../ui/clock-time.ts';
 import { Say } from '../../ui/say.tsx';
@@ -54,7 +54,7 @@ function advice({ id, until, other }: GluePhase, { seams, clamps, adhesive }: Gl
         </>
       );
     case 'clamp': {
-      const squeezeOut = findAdhesive(adhesive)?.squeezeOut;
+      const squeezeOut = adhesiveById(adhesive)?.squeezeOut;
       return (
         <>
           Clamps off at {by(until)}; at the earliest {by(other)}.{' '}

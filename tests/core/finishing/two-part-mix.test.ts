@@ -1,12 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  type MixRatio,
-  mixForTotal,
-  mixFromPart,
-  potLifeBatches,
-  potLifeUsed,
-} from '../../../src/core/finishing/two-part-mix.ts';
+import { type MixRatio, mixFor, potLifeBatches, potLifeUsed } from '../../../src/core/finishing/two-part-mix.ts';
 import { solved } from '../gluing/helpers.ts';
 
 const threeToOne: MixRatio = { a: 3, b: 1, by: 'volume' };
@@ -14,33 +8,33 @@ const byMass: MixRatio = { a: 2, b: 1, by: 'mass', densityA: 1.2, densityB: 0.9 
 
 describe('mixing two parts', () => {
   it('splits a total by volume', () => {
-    expect(solved(mixForTotal(0.2, threeToOne)).value).toEqual({
+    expect(solved(mixFor('all', 0.2, threeToOne)).value).toEqual({
       litresA: expect.closeTo(0.15, 12),
       litresB: expect.closeTo(0.05, 12),
       litres: expect.closeTo(0.2, 12),
     });
   });
   it('by mass puts the ratio on the scale, not in the cup', () => {
-    const { gramsA = 0, gramsB = 0, litres, litresA, litresB } = solved(mixForTotal(0.5, byMass)).value;
+    const { gramsA = 0, gramsB = 0, litres, litresA, litresB } = solved(mixFor('all', 0.5, byMass)).value;
     expect(gramsA / gramsB).toBeCloseTo(2, 9);
     expect(litresA + litresB).toBeCloseTo(litres, 12);
     expect(litres).toBeCloseTo(0.5, 12);
     expect(litresA / litresB).not.toBeCloseTo(2, 1);
   });
   it('answers what 40 ml of B will make', () => {
-    expect(solved(mixFromPart('B', 0.04, threeToOne)).value).toMatchObject({
+    expect(solved(mixFor('B', 0.04, threeToOne)).value).toMatchObject({
       litresA: expect.closeTo(0.12, 12),
       litres: expect.closeTo(0.16, 12),
     });
-    expect(solved(mixFromPart('A', 0.12, threeToOne)).value.litresB).toBeCloseTo(0.04, 12);
+    expect(solved(mixFor('A', 0.12, threeToOne)).value.litresB).toBeCloseTo(0.04, 12);
   });
   it('goes there and back again', () => {
     const some = fc.double({ min: 0.1, max: 20, noNaN: true });
     fc.assert(
       fc.property(some, some, fc.constantFrom('volume', 'mass'), (a, b, by) => {
         const ratio = { a, b, by, densityA: 1.1, densityB: 0.95 } as const;
-        const { litresB } = solved(mixForTotal(1, ratio)).value;
-        return Math.abs(solved(mixFromPart('B', litresB, ratio)).value.litres - 1) < 1e-9;
+        const { litresB } = solved(mixFor('all', 1, ratio)).value;
+        return Math.abs(solved(mixFor('B', litresB, ratio)).value.litres - 1) < 1e-9;
       }),
     );
   });
@@ -50,12 +44,12 @@ describe('mixing two parts', () => {
     [{ a: 2, b: 1, by: 'mass' } as const, 'ratio.densityA'],
     [{ ...byMass, densityB: 900 }, 'ratio.densityB'],
   ])('refuses the ratio %j', (ratio, field) => {
-    expect(mixForTotal(0.2, ratio)).toMatchObject({ kind: 'problem', field });
-    expect(mixFromPart('A', 0.2, ratio)).toMatchObject({ kind: 'problem', field });
+    expect(mixFor('all', 0.2, ratio)).toMatchObject({ kind: 'problem', field });
+    expect(mixFor('A', 0.2, ratio)).toMatchObject({ kind: 'problem', field });
   });
   it('refuses amounts that make no sense', () => {
-    expect(mixForTotal(0, threeToOne)).toMatchObject({ field: 'litres' });
-    expect(mixFromPart('B', Number.NaN, threeToOne)).toMatchObject({ field: 'litres' });
+    expect(mixFor('all', 0, threeToOne)).toMatchObject({ field: 'litres' });
+    expect(mixFor('B', Number.NaN, threeToOne)).toMatchObject({ field: 'litres' });
   });
 });
 

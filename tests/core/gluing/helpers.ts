@@ -1,7 +1,7 @@
 import { isProblem, type Outcome } from '../../../src/core/answer/problem.ts';
 import { sayPhrase } from '../../../src/core/answer/say-phrase.ts';
 import type { Adhesive } from '../../../src/core/gluing/adhesive.ts';
-import { findAdhesive } from '../../../src/tables/adhesives.ts';
+import { adhesiveById } from '../../../src/tables/adhesives.ts';
 
 /** The value of an outcome that must not be a problem. */
 export function solved<T>(outcome: Outcome<T>): T {
@@ -15,7 +15,7 @@ export function said(outcome: unknown): string {
 }
 
 export function kind(id: string): Adhesive {
-  const found = findAdhesive(id);
+  const found = adhesiveById(id);
   if (!found) throw new Error(`no adhesive ${id}`);
   return found;
 }
