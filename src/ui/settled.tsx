@@ -3,16 +3,18 @@ import { parseNumber } from '../core/answer/parse-number.ts';
 import { isProblem, type Outcome, type Problem } from '../core/answer/problem.ts';
 import { formatLength } from '../core/length/format-length.ts';
 import { parseLength } from '../core/length/parse-length.ts';
-import { NumberField } from './fields.tsx';
+import { NumberField, TextField } from './fields.tsx';
 import { LengthField } from './pad/length-field.tsx';
 import { units } from './units.ts';
 
-interface Props<V extends number | undefined = number> {
+type Value = number | string | undefined;
+
+interface Props<V extends Value> {
   label: string;
   value: V;
   hint?: string | undefined;
   /** What comes of this value: a problem when it can't be. */
-  check(value: number): unknown;
+  check?(value: NonNullable<V>): unknown;
   /** Called with each good value as it is typed: there is no Save. */
   onAccept(value: V): void;
 }
@@ -21,7 +23,7 @@ interface Props<V extends number | undefined = number> {
  * The text of an entry whose good values are accepted as they are typed. Other text stays where it is, with the reason;
  * a value that comes from elsewhere replaces the text.
  */
-function useSettled<V extends number | undefined>(
+function useSettled<V extends Value>(
   { value, check, onAccept }: Props<V>,
   write: (value: V) => string,
   read: (text: string) => Outcome<V>,
@@ -46,7 +48,7 @@ function useSettled<V extends number | undefined>(
     onInput(next: string) {
       setText(next);
       const got = read(next);
-      const outcome = isProblem(got) || got === undefined ? got : check(got);
+      const outcome = isProblem(got) || got === undefined ? got : check?.(got);
       setProblem(isProblem(outcome) ? outcome : undefined);
       if (isProblem(outcome) || isProblem(got)) return;
       if (got !== (underWay.current.at(-1) ?? known.current)) underWay.current.push(got);
@@ -56,8 +58,8 @@ function useSettled<V extends number | undefined>(
 }
 
 /** An entry whose good values are kept as they are typed. In other units the same value reads otherwise: it starts afresh. */
-function settled<V extends number | undefined>(
-  Field: typeof LengthField | typeof NumberField,
+function settled<V extends Value>(
+  Field: typeof LengthField | typeof NumberField | typeof TextField,
   write: (value: V) => string,
   read: (text: string) => Outcome<V>,
 ) {
@@ -76,6 +78,12 @@ const orNothing = (write: (value: number) => string) => (value: number | undefin
 const orEmpty = (read: (text: string) => Outcome<number>) => (text: string) =>
   text.trim() === '' ? undefined : read(text);
 
+/** Words, without the room around them. */
+export const SettledText = settled(
+  TextField,
+  (text: string) => text,
+  (text) => text.trim(),
+);
 export const SettledLength = settled(LengthField, writeLength, readLength);
 export const SettledNumber = settled(NumberField, writeNumber, parseNumber);
 /** A length that may be left out. */

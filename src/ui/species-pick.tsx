@@ -1,5 +1,5 @@
 import { useId, useState } from 'preact/hooks';
-import type { Problem } from '../core/answer/problem.ts';
+import { type Outcome, type Problem, problem } from '../core/answer/problem.ts';
 import { species as table } from '../tables/species.ts';
 import { ownWoods } from './own-woods.ts';
 import { speciesName } from './species-name.ts';
@@ -17,6 +17,9 @@ interface Props {
 
 /** Chosen to add a wood; no wood's id. */
 const another = '+';
+
+/** The wood that was chosen, if one was. */
+export const chosenWood = (id: string): Outcome<string> => id || problem('species', 'Choose the wood.');
 
 /** The wood, out of the species table or the maker's own. */
 export function SpeciesPick({ label, value, first, onInput, problem }: Props) {

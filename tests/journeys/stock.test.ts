@@ -68,21 +68,25 @@ test('boards are logged, put right, deleted with a way back; bad input is said a
   await page.getByText('5 is logged.').waitFor();
 
   await page.getByRole('button', { name: 'Fix 5' }).click();
-  await page
-    .getByRole('region', { name: 'Fix' })
-    .getByRole('textbox', { name: /^Width/ })
-    .fill('8');
-  await pad('Next').click();
-  await pad('Keep board').click();
-  await page.getByText('5 kept.').waitFor();
+  // The last one is put right where it is kept, while the next stays half-typed.
+  await box('Width').fill('6 3/');
+  const fix = page.getByRole('region', { name: 'Fix' });
+  await fix.getByRole('textbox', { name: /^Width/ }).fill('8');
   await page.locator('.board-row').first().getByText('8 ×', { exact: false }).waitFor();
+  await fix.getByRole('textbox', { name: /^Chalk mark/ }).fill('3');
+  await fix.getByText('Another board has this mark.').waitFor();
+  await fix.getByRole('textbox', { name: /^Chalk mark/ }).fill('5B');
+  await page.locator('.board-row b', { hasText: '5B' }).waitFor();
+  await fix.getByRole('button', { name: 'Done' }).click();
+  expect(await box('Width').inputValue()).toBe('6 3/');
+  await box('Width').fill('');
 
-  await page.getByRole('button', { name: 'Fix 5' }).click();
-  await page.getByRole('button', { name: 'Delete 5' }).click();
-  await page.getByText('5 deleted.').waitFor();
+  await page.getByRole('button', { name: 'Fix 5B' }).click();
+  await page.getByRole('button', { name: 'Delete 5B' }).click();
+  await page.getByText('5B deleted.').waitFor();
   expect(await marks()).toEqual(['4', '3', '2', '1']);
   await page.getByRole('button', { name: 'Undo' }).click();
-  await page.locator('.board-row b', { hasText: '5' }).waitFor();
+  await page.locator('.board-row b', { hasText: '5B' }).waitFor();
   expect(phone.errors).toEqual([]);
 });
 

@@ -1,5 +1,5 @@
 import { badNumber, type Limits } from '../answer/bad-number.ts';
-import { type Problem, problem } from '../answer/problem.ts';
+import { type Outcome, type Problem, problem } from '../answer/problem.ts';
 import type { Unit } from '../answer/quantity.ts';
 
 /** One part as the maker lists it; sizes are the finished ones, in mm, the length along the grain. */
@@ -44,14 +44,15 @@ export function badPartSize(size: PartSize, value: number): Problem | undefined 
 }
 
 /**
- * What is wrong with a part's name, if anything: it has none.
+ * The name of a part or a piece as it is kept.
  *
- * @param name as typed
- * @returns the problem, or undefined when there is a name
+ * @param typed as typed
+ * @returns the name, without the room around it
  * @valid any text
- * @example badPartName(' ') // => { field: 'name' }
+ * @errors `name` when there is none
+ * @example partName(' top ') // => 'top'
  * @source common practice
  */
-export function badPartName(name: string): Problem | undefined {
-  return name.trim() === '' ? problem('name', 'Give it a name, for example “top”.') : undefined;
+export function partName(typed: string): Outcome<string> {
+  return typed.trim() || problem('name', 'Give it a name, for example “top”.');
 }

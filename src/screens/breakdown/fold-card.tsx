@@ -1,7 +1,7 @@
 import { shop } from '../../app/shop.ts';
 import { isProblem } from '../../core/answer/problem.ts';
 import { badCorner, badTrim, type PanelFold } from '../../core/breakdown/folded-panel.ts';
-import { badPartSize } from '../../core/lumber/check-part.ts';
+import { badPartSize, partName } from '../../core/lumber/check-part.ts';
 import { pieces } from '../../store/pieces.ts';
 import { foldOf } from '../../store/records/part-fold.ts';
 import type { Part, Piece } from '../../store/records/piece.ts';
@@ -9,10 +9,9 @@ import type { Json } from '../../store/records/record.ts';
 import { withOptional } from '../../store/records/with-optional.ts';
 import { Button } from '../../ui/button.tsx';
 import { Length } from '../../ui/length.tsx';
-import { SettledLength, SettledNumber } from '../../ui/settled.tsx';
+import { SettledLength, SettledNumber, SettledText } from '../../ui/settled.tsx';
 import { Trouble } from '../../ui/trouble.tsx';
 import { changePart } from '../piece/piece-edits.ts';
-import { SettledText } from '../piece/settled-text.tsx';
 import { changedAt, firstFold, foldLayout, withoutSection, withSection } from './fold-edits.ts';
 import { FoldLayout } from './fold-layout.tsx';
 import { planShop } from './problem-from-records.ts';
@@ -49,7 +48,12 @@ export function FoldCard({ piece, part }: Props) {
         const after = fold.corners[at];
         return (
           <>
-            <SettledText label={`Part ${at + 1}`} value={name} onAccept={(now) => section(at, { name: now })} />
+            <SettledText
+              label={`Part ${at + 1}`}
+              value={name}
+              check={partName}
+              onAccept={(now) => section(at, { name: now })}
+            />
             <SettledLength
               label={`Length of part ${at + 1}, outside`}
               value={length}

@@ -1,7 +1,6 @@
-import { useState } from 'preact/hooks';
-import { useDraft } from '../../app/draft.ts';
+import { useTexts } from '../../app/form.ts';
 import { routeTo } from '../../app/routes.ts';
-import { badPartName } from '../../core/lumber/check-part.ts';
+import { partName } from '../../core/lumber/check-part.ts';
 import { takeInHand } from '../../store/piece-in-hand.ts';
 import { pieces } from '../../store/pieces.ts';
 import { Button } from '../../ui/button.tsx';
@@ -10,23 +9,15 @@ import { Screen } from '../../ui/screen.tsx';
 
 /** Begins a piece: it needs no more than a name. */
 export function NewPiece() {
-  const name = useDraft('piece-name-1', '');
-  const [tried, setTried] = useState(false);
-  if (name.value === undefined) return null;
-  const typed = name.value;
-  const begin = async () => {
-    setTried(true);
-    if (badPartName(typed)) return;
-    try {
-      const { id } = await pieces.add({ name: typed.trim(), parts: [], joints: [], stages: [] });
-      name.clear();
+  const typed = useTexts('piece-name-2', { name: partName });
+  if (!typed) return null;
+  const begin = () =>
+    typed.store(async ({ name }) => {
+      const { id } = await pieces.add({ name, parts: [], joints: [], stages: [] });
       void takeInHand(id);
       // In place of this form: the way back then leads to where the maker came from.
       location.replace(routeTo('piece', id));
-    } catch {
-      // Not stored: the shell keeps the change and shows it, and the form stays as it was typed.
-    }
-  };
+    });
   return (
     <Screen
       question="What will you make?"
@@ -37,13 +28,7 @@ export function NewPiece() {
         </Button>
       }
     >
-      <TextField
-        label="Name of the piece"
-        hint="for example “blanket chest”"
-        value={typed}
-        problem={tried ? badPartName(typed) : undefined}
-        onInput={name.set}
-      />
+      <TextField label="Name of the piece" hint="for example “blanket chest”" {...typed.field('name')} />
     </Screen>
   );
 }

@@ -1,14 +1,13 @@
 import { offerUndo } from '../../app/notices.ts';
-import { badPartSize, type PartSize } from '../../core/lumber/check-part.ts';
+import { badPartSize, type PartSize, partName } from '../../core/lumber/check-part.ts';
 import { pieces } from '../../store/pieces.ts';
 import type { Part, Piece } from '../../store/records/piece.ts';
 import { Button } from '../../ui/button.tsx';
-import { SettledLength, SettledNumber } from '../../ui/settled.tsx';
+import { SettledLength, SettledNumber, SettledText } from '../../ui/settled.tsx';
 import { SpeciesPick } from '../../ui/species-pick.tsx';
 import { CutChoice, KindChoice } from './part-choices.tsx';
 import { PartDoubts } from './part-doubts.tsx';
 import { changePart, nextName, putBack, withoutPart, withPart } from './piece-edits.ts';
-import { SettledText } from './settled-text.tsx';
 import { SidePicks } from './side-picks.tsx';
 
 interface Props {
@@ -31,7 +30,7 @@ export function PartEditor({ piece, part, common, onOpen }: Props) {
   });
   return (
     <div class="card">
-      <SettledText label="Name" value={part.name} onAccept={(name) => set({ name })} />
+      <SettledText label="Name" value={part.name} check={partName} onAccept={(name) => set({ name })} />
       <div class="fields">
         <SettledNumber label="How many" {...size('quantity')} />
         <SettledLength label="Length, along the grain" {...size('length')} />

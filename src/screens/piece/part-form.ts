@@ -1,10 +1,11 @@
+import { type FormRead, readTexts } from '../../app/form.ts';
 import { checked } from '../../core/answer/checked.ts';
 import { parseNumber } from '../../core/answer/parse-number.ts';
-import { type Outcome, type Problem, problem } from '../../core/answer/problem.ts';
+import type { Outcome } from '../../core/answer/problem.ts';
 import { parseLength } from '../../core/length/parse-length.ts';
-import { badPartName, badPartSize, type PartSize } from '../../core/lumber/check-part.ts';
+import { badPartSize, type PartSize, partName } from '../../core/lumber/check-part.ts';
 import type { Cut, Part } from '../../store/records/piece.ts';
-import { formReader } from '../../ui/form-reader.ts';
+import { chosenWood } from '../../ui/species-pick.tsx';
 
 /** A part as it is typed; kept through a killed tab. A change of shape takes a new draft key. */
 export interface PartForm {
@@ -16,11 +17,7 @@ export interface PartForm {
   readonly length: string;
   readonly width: string;
   readonly thickness: string;
-  /** Whether adding it was tried: only then are its problems shown. */
-  readonly tried: boolean;
 }
-
-export type PartField = Exclude<keyof PartForm, 'kind' | 'cut' | 'tried'>;
 
 /** An empty form for the next part: kind, wood, cut and thickness are those of the last. */
 export function nextForm(last: Part | undefined, species: string, thickness = ''): PartForm {
@@ -33,34 +30,25 @@ export function nextForm(last: Part | undefined, species: string, thickness = ''
     length: '',
     width: '',
     thickness,
-    tried: false,
   };
 }
 
-export interface ReadPart {
-  /** The part, when nothing is wrong with it. */
-  readonly part: Omit<Part, 'id'> | undefined;
-  /** What is wrong, by field, in the order of entry. */
-  readonly problems: ReadonlyMap<string, Problem>;
-}
+const size = (field: PartSize, parse: (text: string) => Outcome<number>) => (text: string) =>
+  checked(parse(text), (value) => badPartSize(field, value));
 
-/** Reads and checks what was typed; `unit` is what a bare number means. */
-export function readPartForm(form: PartForm, unit: 'in' | 'mm'): ReadPart {
-  const { problems, read } = formReader();
-  const size = (field: PartSize, parse: (text: string) => Outcome<number>): number =>
-    read(
-      field,
-      checked(parse(form[field]), (value) => badPartSize(field, value)),
-    ) ?? 0;
+/** What the form says: the part, or what is wrong at which entry. */
+export function readPartForm(form: PartForm, unit: 'in' | 'mm'): FormRead<Omit<Part, 'id'>> {
   const length = (text: string) => parseLength(text, unit);
-  read('species', form.species === '' ? problem('species', 'Choose the wood.') : undefined);
-  read('name', badPartName(form.name));
-  const sizes = {
-    quantity: size('quantity', parseNumber),
-    length: size('length', length),
-    width: size('width', length),
-    thickness: size('thickness', length),
-  };
-  const part = { name: form.name.trim(), species: form.species, panel: form.kind === 'panel', cut: form.cut, ...sizes };
-  return { part: problems.size === 0 ? part : undefined, problems };
+  const { value, problems } = readTexts(
+    {
+      species: chosenWood,
+      name: partName,
+      quantity: size('quantity', parseNumber),
+      length: size('length', length),
+      width: size('width', length),
+      thickness: size('thickness', length),
+    },
+    form,
+  );
+  return { value: value && { ...value, panel: form.kind === 'panel', cut: form.cut }, problems };
 }

@@ -1,5 +1,6 @@
 import { undoable } from '../../app/notices.ts';
 import { go, routeTo } from '../../app/routes.ts';
+import { partName } from '../../core/lumber/check-part.ts';
 import { pieces } from '../../store/pieces.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import { withOptional } from '../../store/records/with-optional.ts';
@@ -7,7 +8,7 @@ import { removePiece } from '../../store/remove-piece.ts';
 import { Button } from '../../ui/button.tsx';
 import { Card } from '../../ui/card.tsx';
 import { day } from '../../ui/day.ts';
-import { SettledText } from './settled-text.tsx';
+import { SettledText } from '../../ui/settled.tsx';
 
 /** The piece as a whole: its name, whether it is finished, and the way to be rid of it. */
 export function ThisPiece({ piece }: { piece: Piece }) {
@@ -27,6 +28,7 @@ export function ThisPiece({ piece }: { piece: Piece }) {
       <SettledText
         label="Name of the piece"
         value={piece.name}
+        check={partName}
         onAccept={(name) => edit((now) => ({ ...now, name }))}
       />
       {finishedAt && <p>Finished on {day(finishedAt)}.</p>}

@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import { checkBoard } from '../../core/lumber/check-board.ts';
 import { roughThickness } from '../../core/lumber/quarters.ts';
 import { boards } from '../../store/boards.ts';
@@ -5,13 +6,19 @@ import type { Board } from '../../store/records/board.ts';
 import { withOptional } from '../../store/records/with-optional.ts';
 import { Card } from '../../ui/card.tsx';
 import { Pick, Tick } from '../../ui/fields.tsx';
-import { SettledLength } from '../../ui/settled.tsx';
+import { SettledLength, SettledText } from '../../ui/settled.tsx';
 import { SpeciesPick } from '../../ui/species-pick.tsx';
-import { thicknessOptions } from './board-form.ts';
-import { KeptText } from './kept-text.tsx';
+import { thicknessName, thicknessOptions } from './board-form.ts';
+
+interface Props {
+  board: Board;
+  title?: string;
+  /** What else can be changed here. */
+  children?: ComponentChildren;
+}
 
 /** A board's sizes and wood, kept as they are typed. */
-export function BoardSizes({ board }: { board: Board }) {
+export function BoardSizes({ board, title = 'Sizes', children }: Props) {
   const set = (change: Partial<Board>) => boards.edit(board.id, (now) => ({ ...now, ...change }));
   const size = (
     label: string,
@@ -27,9 +34,9 @@ export function BoardSizes({ board }: { board: Board }) {
     />
   );
   const { width, farWidth, length, thickness } = board;
-  const named = 'quarters' in thickness ? String(thickness.quarters) : 'measured';
+  const named = thicknessName(thickness);
   return (
-    <Card title="Sizes">
+    <Card title={title}>
       <div class="fields">
         {size('Width', 'width', width)}
         {size('Length', 'length', length)}
@@ -53,13 +60,13 @@ export function BoardSizes({ board }: { board: Board }) {
           boards.edit(board.id, (now) => withOptional(now, 'farWidth', tapers ? now.width : undefined))
         }
       />
-      <KeptText
-        key={board.id}
+      <SettledText
         label="Note"
         value={board.note ?? ''}
         onAccept={(note) => boards.edit(board.id, (now) => withOptional(now, 'note', note || undefined))}
       />
       <SpeciesPick label="Wood" value={board.species} first={[board.species]} onInput={(species) => set({ species })} />
+      {children}
     </Card>
   );
 }

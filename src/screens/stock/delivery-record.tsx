@@ -7,9 +7,8 @@ import { withOptional } from '../../store/records/with-optional.ts';
 import { Button } from '../../ui/button.tsx';
 import { Card } from '../../ui/card.tsx';
 import { Choice, optionsOf } from '../../ui/fields.tsx';
-import { OptionalNumber, SettledNumber } from '../../ui/settled.tsx';
+import { OptionalNumber, SettledNumber, SettledText } from '../../ui/settled.tsx';
 import { DayField } from './day-field.tsx';
-import { KeptText } from './kept-text.tsx';
 import { invoicedVolume, pricedUnit, recordedVolume } from './priced-unit.ts';
 import { removeDelivery } from './remove-delivery.ts';
 
@@ -33,7 +32,7 @@ export function DeliveryRecord({ delivery }: { delivery: Delivery }) {
   };
   return (
     <Card title="The delivery">
-      <KeptText
+      <SettledText
         label="Supplier"
         value={delivery.supplier}
         onAccept={(supplier) => edit((now) => ({ ...now, supplier }))}

@@ -38,7 +38,7 @@ function Boards({ delivery, all }: { delivery: Delivery; all: readonly Board[] }
         <p>Width, length, next. Wood, thickness and length stay as on the last board.</p>
       )}
       <InvoiceCheck delivery={delivery} boards={own} sums={sums} />
-      <BoardEntryFields entry={entry} last={own.at(-1)}>
+      <BoardEntryFields entry={entry} boards={own}>
         {own.length > 0 && (
           <>
             {' '}

@@ -1,3 +1,4 @@
+import { useTexts } from '../../app/form.ts';
 import { offerUndo } from '../../app/notices.ts';
 import { badNumber } from '../../core/answer/bad-number.ts';
 import { checked } from '../../core/answer/checked.ts';
@@ -10,7 +11,6 @@ import { Button } from '../../ui/button.tsx';
 import { Fold } from '../../ui/fold.tsx';
 import { LengthField } from '../../ui/pad/length-field.tsx';
 import { units } from '../../ui/units.ts';
-import { useTyped } from './use-typed.ts';
 
 /** What is left of a board comes back as a board that knows its parent. */
 export function OffcutEntry({ board }: { board: Board }) {
@@ -18,7 +18,7 @@ export function OffcutEntry({ board }: { board: Board }) {
     checked(parseLength(text, units.value.unit), (mm) =>
       badNumber(field, `The ${field}`, mm, 'mm', { ...boardLimits[field], most }),
     );
-  const typed = useTyped(`offcut-form-1-${board.id}`, {
+  const typed = useTexts(`offcut-form-1-${board.id}`, {
     width: read('width', Math.max(board.width, board.farWidth ?? 0)),
     length: read('length', board.length),
   });

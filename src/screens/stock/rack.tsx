@@ -43,7 +43,7 @@ function Boards({ all }: { all: readonly Board[] }) {
       ) : (
         <p>No boards yet. Measure the first one.</p>
       )}
-      <BoardEntryFields entry={entry} last={all.at(-1)} />
+      <BoardEntryFields entry={entry} boards={all} />
       <DeliveriesList />
       {all.length > 0 && <RackFilterFields filter={filter} woods={entry.woods} onChange={setFilter} />}
       {list}

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { type Reads, useTexts, type Values } from '../../app/form.ts';
 import { badNumber } from '../../core/answer/bad-number.ts';
 import { checked } from '../../core/answer/checked.ts';
 import { parseNumber } from '../../core/answer/parse-number.ts';
@@ -6,7 +7,6 @@ import { Button } from '../../ui/button.tsx';
 import { NumberField } from '../../ui/fields.tsx';
 import { DayField } from './day-field.tsx';
 import { today } from './today.ts';
-import { type Reads, useTyped, type Values } from './use-typed.ts';
 
 /** A percentage as it is typed. */
 export const readPercent = (text: string) =>
@@ -27,7 +27,7 @@ const noonOf = (day: string) => new Date(`${day}T12:00:00`).getTime();
 
 /** What a meter says, and on which day it said so. */
 export function ReadingForm<R extends Reads>({ formKey, reads, labels, hint, onNote }: Props<R>) {
-  const typed = useTyped(formKey, reads);
+  const typed = useTexts(formKey, reads);
   const [day, setDay] = useState('');
   if (!typed) return null;
   const note = () =>

@@ -15,7 +15,7 @@ const fields = (change: Partial<typeof typed>, unit: 'in' | 'mm' = 'in') => [
 
 describe('reading a part', () => {
   test('lengths in any writing become millimetres, a comma is a point', () => {
-    expect(readPartForm(typed, 'in').part).toEqual({
+    expect(readPartForm(typed, 'in').value).toEqual({
       name: 'top',
       species: 'cherry-black',
       panel: true,
@@ -39,8 +39,8 @@ describe('reading a part', () => {
     ['half a piece', { quantity: '1.5' }, ['quantity']],
     ['not a number', { length: 'NaN', width: 'Infinity' }, ['length', 'width']],
   ])('%s is named at its field', (_, change, expected) => {
-    const { part } = readPartForm({ ...typed, ...change }, 'in');
-    expect(part).toBeUndefined();
+    const { value } = readPartForm({ ...typed, ...change }, 'in');
+    expect(value).toBeUndefined();
     expect(fields(change)).toEqual(expected);
   });
 
@@ -51,7 +51,7 @@ describe('reading a part', () => {
 });
 
 test('the next form carries kind, wood, cut and thickness over', () => {
-  const last = readPartForm({ ...typed, kind: 'solid', cut: 'rift' }, 'in').part;
+  const last = readPartForm({ ...typed, kind: 'solid', cut: 'rift' }, 'in').value;
   if (!last) throw new Error('it reads');
   expect(nextForm({ ...last, id: '1' }, 'walnut-black', '3/4')).toMatchObject({
     kind: 'solid',
