@@ -1,6 +1,8 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { badNumber, type Limits } from '../core/answer/bad-number.ts';
 import { parseNumber } from '../core/answer/parse-number.ts';
 import { isProblem, type Outcome, type Problem } from '../core/answer/problem.ts';
+import type { Unit } from '../core/answer/quantity.ts';
 import { formatLength } from '../core/length/format-length.ts';
 import { parseLength } from '../core/length/parse-length.ts';
 import { NumberField, TextField } from './fields.tsx';
@@ -13,7 +15,10 @@ interface Props<V extends Value> {
   label: string;
   value: V;
   hint?: string | undefined;
-  /** What comes of this value: a problem when it can't be. */
+  /** What a number must be, and what it counts. */
+  limits?: Limits;
+  unit?: Unit;
+  /** What else comes of this value: a problem when it can't be. */
   check?(value: NonNullable<V>): unknown;
   /** Called with each good value as it is typed: there is no Save. */
   onAccept(value: V): void;
@@ -24,7 +29,7 @@ interface Props<V extends Value> {
  * a value that comes from elsewhere replaces the text.
  */
 function useSettled<V extends Value>(
-  { value, check, onAccept }: Props<V>,
+  { label, value, limits = {}, unit = 'mm', check, onAccept }: Props<V>,
   write: (value: V) => string,
   read: (text: string) => Outcome<V>,
 ) {
@@ -48,7 +53,8 @@ function useSettled<V extends Value>(
     onInput(next: string) {
       setText(next);
       const got = read(next);
-      const outcome = isProblem(got) || got === undefined ? got : check?.(got);
+      const beyond = typeof got === 'number' ? badNumber('', label, got, unit, limits) : undefined;
+      const outcome = beyond ?? (isProblem(got) || got === undefined ? got : check?.(got));
       setProblem(isProblem(outcome) ? outcome : undefined);
       if (isProblem(outcome) || isProblem(got)) return;
       if (got !== (underWay.current.at(-1) ?? known.current)) underWay.current.push(got);

@@ -208,7 +208,7 @@ const section = (name: string) => phone.page.getByRole('region', { name, exact: 
 const sectionBox = (name: string, label: string) =>
   section(name).getByRole('textbox', { name: new RegExp(`^${label}`) });
 
-test('a tapered board, the tally of a bundle, and one meter reading for a whole delivery', async () => {
+test('a tapered board, the tally of a bundle, one meter reading for a whole delivery; the delivery goes and comes back', async () => {
   const { page } = phone;
   await page.getByRole('button', { name: 'Add a delivery' }).click();
   await page.getByRole('heading', { level: 1, name: /Does the invoice agree/ }).waitFor();
@@ -254,6 +254,19 @@ test('a tapered board, the tally of a bundle, and one meter reading for a whole 
   await page.getByRole('button', { name: 'Undo' }).click();
   await page.locator('.board-row', { hasText: 'T2' }).click();
   await section('Is it dry enough?').getByText('No reading yet').waitFor();
+
+  // The delivery goes and comes back; its boards stay, with what has happened to them since.
+  await page.getByRole('link', { name: 'Its delivery' }).click();
+  await page.getByRole('button', { name: 'Delete the delivery' }).click();
+  await page.locator('.board-row', { hasText: 'T2' }).click();
+  await section('Cost').getByRole('textbox', { name: 'What it cost' }).waitFor();
+  expect(await page.getByRole('link', { name: 'Its delivery' }).count()).toBe(0);
+  await section('Sizes').getByRole('textbox', { name: 'Note' }).fill('pitch pocket');
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await section('Cost').getByText('With its share of the freight').waitFor();
+  expect(await section('Sizes').getByRole('textbox', { name: 'Note' }).inputValue()).toBe('pitch pocket');
+  await page.getByRole('link', { name: 'Its delivery' }).click();
+  await page.locator('.board-row', { hasText: 'T1' }).waitFor();
   expect(phone.errors).toEqual([]);
 });
 

@@ -1,7 +1,7 @@
 import { shop } from '../../app/shop.ts';
 import { isProblem } from '../../core/answer/problem.ts';
 import { badCorner, badTrim, type PanelFold } from '../../core/breakdown/folded-panel.ts';
-import { badPartSize, partName } from '../../core/lumber/check-part.ts';
+import { partLimits, partName } from '../../core/lumber/check-part.ts';
 import { pieces } from '../../store/pieces.ts';
 import { foldOf } from '../../store/records/part-fold.ts';
 import type { Part, Piece } from '../../store/records/piece.ts';
@@ -57,7 +57,7 @@ export function FoldCard({ piece, part }: Props) {
             <SettledLength
               label={`Length of part ${at + 1}, outside`}
               value={length}
-              check={(value) => badPartSize('length', value)}
+              limits={partLimits.length}
               onAccept={(now) => section(at, { length: now })}
             />
             {after && (

@@ -3,7 +3,6 @@ import { useLive } from '../../app/live.ts';
 import { useNow } from '../../app/now.ts';
 import { routeTo } from '../../app/routes.ts';
 import { shop } from '../../app/shop.ts';
-import { badNumber } from '../../core/answer/bad-number.ts';
 import { isProblem } from '../../core/answer/problem.ts';
 import { dayPlan } from '../../core/gluing/day-plan.ts';
 import { doubleBookings } from '../../core/gluing/double-bookings.ts';
@@ -55,7 +54,8 @@ export function DayPlanScreen() {
       label={label}
       hint="h"
       value={value}
-      check={(typed) => badNumber('', 'The hour', typed, 'count', { least, most, whole: true })}
+      unit="count"
+      limits={{ least, most, whole: true }}
       onAccept={accept}
     />
   );

@@ -1,5 +1,5 @@
 import { offerUndo } from '../../app/notices.ts';
-import { badPartSize, type PartSize, partName } from '../../core/lumber/check-part.ts';
+import { type PartSize, partLimits, partName } from '../../core/lumber/check-part.ts';
 import { pieces } from '../../store/pieces.ts';
 import type { Part, Piece } from '../../store/records/piece.ts';
 import { Button } from '../../ui/button.tsx';
@@ -25,14 +25,14 @@ export function PartEditor({ piece, part, common, onOpen }: Props) {
   const set = (change: Partial<Part>) => edit((now) => changePart(now, part.id, change));
   const size = (field: PartSize) => ({
     value: part[field],
-    check: (value: number) => badPartSize(field, value),
+    limits: partLimits[field],
     onAccept: (value: number) => set({ [field]: value }),
   });
   return (
     <div class="card">
       <SettledText label="Name" value={part.name} check={partName} onAccept={(name) => set({ name })} />
       <div class="fields">
-        <SettledNumber label="How many" {...size('quantity')} />
+        <SettledNumber label="How many" unit="count" {...size('quantity')} />
         <SettledLength label="Length, along the grain" {...size('length')} />
         <SettledLength label="Width" {...size('width')} />
         <SettledLength label="Thickness" {...size('thickness')} />

@@ -14,15 +14,10 @@ import { SettledText } from '../../ui/settled.tsx';
 export function ThisPiece({ piece }: { piece: Piece }) {
   const edit = (change: (now: Piece) => Piece) => pieces.edit(piece.id, change);
   const { finishedAt } = piece;
-  const remove = () =>
-    undoable(
-      removePiece(piece.id).then((undo) => {
-        go('bench');
-        return undo;
-      }),
-      `${piece.name} deleted, with its plans and runs.`,
-      (undo) => undo(),
-    );
+  const remove = () => {
+    go('bench');
+    void undoable(removePiece(piece.id), `${piece.name} deleted, with its plans and runs.`, (undo) => undo());
+  };
   return (
     <Card title="This piece">
       <SettledText

@@ -1,5 +1,4 @@
 import { offerUndo } from '../../app/notices.ts';
-import { badNumber } from '../../core/answer/bad-number.ts';
 import type { Clamps } from '../../store/records/shop.ts';
 import { clampKinds } from '../../tables/clamps.ts';
 import { Button } from '../../ui/button.tsx';
@@ -31,13 +30,14 @@ export function ClampList({ clamps, onChange }: Props) {
               <SettledLength
                 label="Opening"
                 value={clamp.opening}
-                check={(value) => badNumber('', 'The opening', value, 'mm', { least: 20, most: 5000 })}
+                limits={{ least: 20, most: 5000 }}
                 onAccept={(opening) => replace({ opening })}
               />
               <SettledNumber
                 label="How many"
                 value={clamp.count}
-                check={(value) => badNumber('', 'The number', value, 'count', { least: 1, most: 500, whole: true })}
+                unit="count"
+                limits={{ least: 1, most: 500, whole: true }}
                 onAccept={(count) => replace({ count })}
               />
             </div>

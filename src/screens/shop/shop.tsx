@@ -1,6 +1,5 @@
 import type { ComponentChildren } from 'preact';
 import { shop } from '../../app/shop.ts';
-import { badNumber, type Limits } from '../../core/answer/bad-number.ts';
 import type { Machine, Shop } from '../../store/records/shop.ts';
 import { withOptional } from '../../store/records/with-optional.ts';
 import { editShop } from '../../store/shop.ts';
@@ -14,10 +13,6 @@ const unitNames = optionsOf({ in: 'Inches', mm: 'Millimetres' });
 const fractions = optionsOf({ 8: '1/8', 16: '1/16', 32: '1/32', 64: '1/64' });
 const lights = optionsOf({ auto: 'As the phone', light: 'Day', dark: 'Evening', contrast: 'More contrast' });
 const thumbs = optionsOf({ left: 'Left', right: 'Right' });
-
-const within = (name: string, limits: Limits) => (value: number) => badNumber('', name, value, 'mm', limits);
-const machineWidth = within('The width', { least: 50, most: 1500 });
-const kerf = within('The kerf', { least: 0, most: 12 });
 
 /** What comes off, and the most of it that is no slip, mm. */
 const allowances = [
@@ -51,7 +46,7 @@ const Width = ({ machine, label }: { machine: 'jointer' | 'planer'; label: strin
   <SettledLength
     label={label}
     value={shop.value.machines[machine].width}
-    check={machineWidth}
+    limits={{ least: 50, most: 1500 }}
     onAccept={(width) => changeMachine(machine, { width })}
   />
 );
@@ -61,7 +56,7 @@ const Saw = ({ machine, label }: { machine: 'tableSaw' | 'guidedSaw' | 'mitreSaw
     <SettledLength
       label="Kerf"
       value={shop.value.machines[machine].kerf}
-      check={kerf}
+      limits={{ least: 0, most: 12 }}
       onAccept={(value) => changeMachine(machine, { kerf: value })}
     />
   </Owned>
@@ -116,7 +111,7 @@ export default function ShopScreen() {
           <SettledLength
             label={label}
             value={shop.value.allowances[name]}
-            check={within('This allowance', { least: 0, most })}
+            limits={{ least: 0, most }}
             onAccept={(value) => change('allowances', { [name]: value })}
           />
         ))}
@@ -127,13 +122,13 @@ export default function ShopScreen() {
         <SettledLength
           label="Narrowest"
           value={strips.min}
-          check={within('The narrowest strip', { least: 10, most: strips.max })}
+          limits={{ least: 10, most: strips.max }}
           onAccept={(min) => change('strips', { min })}
         />
         <SettledLength
           label="Widest"
           value={strips.max}
-          check={within('The widest strip', { least: strips.min, most: 600 })}
+          limits={{ least: strips.min, most: 600 }}
           onAccept={(max) => change('strips', { max })}
         />
       </div>
@@ -149,7 +144,7 @@ export default function ShopScreen() {
         label="How closely your tape reads"
         hint="mm"
         value={tapePrecision}
-        check={within('The precision', { least: 0.05, most: 5 })}
+        limits={{ least: 0.05, most: 5 }}
         onAccept={(precision) => editShop((now) => ({ ...now, tapePrecision: precision }))}
       />
 

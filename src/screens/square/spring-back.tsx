@@ -1,5 +1,4 @@
 import { shop } from '../../app/shop.ts';
-import { badNumber } from '../../core/answer/bad-number.ts';
 import { editShop } from '../../store/shop.ts';
 import { SettledNumber } from '../../ui/settled.tsx';
 import { springBackOf } from './habits.ts';
@@ -12,7 +11,8 @@ export function SpringBack() {
         label="Springs back"
         hint="% of the pull; common practice"
         value={Math.round(springBackOf(shop.value.square) * 1e4) / 100}
-        check={(percent) => badNumber('', 'Spring-back', percent, 'percent', { least: 0, most: 80 })}
+        unit="percent"
+        limits={{ least: 0, most: 80 }}
         onAccept={(percent) =>
           editShop(({ square, ...now }) => ({ ...now, square: { ...square, springBack: percent / 100 } }))
         }

@@ -1,5 +1,4 @@
 import { shop } from '../../app/shop.ts';
-import { badNumber } from '../../core/answer/bad-number.ts';
 import { isProblem } from '../../core/answer/problem.ts';
 import { resultOf } from '../../core/answer/result-of.ts';
 import { boards } from '../../store/boards.ts';
@@ -31,7 +30,8 @@ export function BoardCost({ board, came, delivery }: Props) {
         <OptionalNumber
           label="What it cost"
           value={board.cost}
-          check={(value) => badNumber('', 'The cost', value, 'money', { least: 0, most: 1e6 })}
+          unit="money"
+          limits={{ least: 0, most: 1e6 }}
           onAccept={(cost) => boards.edit(board.id, (now) => withOptional(now, 'cost', cost))}
         />
       )}

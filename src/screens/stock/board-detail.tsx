@@ -49,8 +49,8 @@ export function BoardDetail({ board }: { board: Board }) {
       <BoardWeight board={board} />
       <BoardSizes board={board} />
       <div class="buttons">
-        {board.deliveryId !== undefined && (
-          <a class="button" href={routeTo('stock', board.deliveryId)}>
+        {delivery && (
+          <a class="button" href={routeTo('stock', delivery.id)}>
             Its delivery
           </a>
         )}

@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
-import { checkBoard } from '../../core/lumber/check-board.ts';
+import type { Limits } from '../../core/answer/bad-number.ts';
+import { boardLimits } from '../../core/lumber/check-board.ts';
 import { roughThickness } from '../../core/lumber/quarters.ts';
 import { boards } from '../../store/boards.ts';
 import type { Board } from '../../store/records/board.ts';
@@ -20,27 +21,17 @@ interface Props {
 /** A board's sizes and wood, kept as they are typed. */
 export function BoardSizes({ board, title = 'Sizes', children }: Props) {
   const set = (change: Partial<Board>) => boards.edit(board.id, (now) => ({ ...now, ...change }));
-  const size = (
-    label: string,
-    field: 'width' | 'farWidth' | 'length' | 'thickness',
-    value: number,
-    change = (mm: number): Partial<Board> => ({ [field]: mm }),
-  ) => (
-    <SettledLength
-      label={label}
-      value={value}
-      check={(mm) => checkBoard({ ...board, ...change(mm) }).find((found) => found.field === field)}
-      onAccept={(mm) => set(change(mm))}
-    />
+  const size = (label: string, value: number, limits: Limits, change: (mm: number) => Partial<Board>) => (
+    <SettledLength label={label} value={value} limits={limits} onAccept={(mm) => set(change(mm))} />
   );
   const { width, farWidth, length, thickness } = board;
   const named = thicknessName(thickness);
   return (
     <Card title={title}>
       <div class="fields">
-        {size('Width', 'width', width)}
-        {size('Length', 'length', length)}
-        {farWidth !== undefined && size('At the far end', 'farWidth', farWidth)}
+        {size('Width', width, boardLimits.width, (mm) => ({ width: mm }))}
+        {size('Length', length, boardLimits.length, (mm) => ({ length: mm }))}
+        {farWidth !== undefined && size('At the far end', farWidth, boardLimits.width, (mm) => ({ farWidth: mm }))}
         <Pick
           label="Thickness"
           value={named}
@@ -51,7 +42,8 @@ export function BoardSizes({ board, title = 'Sizes', children }: Props) {
             })
           }
         />
-        {'mm' in thickness && size('As measured', 'thickness', thickness.mm, (mm) => ({ thickness: { mm } }))}
+        {'mm' in thickness &&
+          size('As measured', thickness.mm, boardLimits.thicknessMm, (mm) => ({ thickness: { mm } }))}
       </div>
       <Tick
         label="Tapers"

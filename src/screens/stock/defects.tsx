@@ -1,7 +1,6 @@
 import { useState } from 'preact/hooks';
 import { offerUndo } from '../../app/notices.ts';
 import { shop } from '../../app/shop.ts';
-import { badNumber } from '../../core/answer/bad-number.ts';
 import { isProblem } from '../../core/answer/problem.ts';
 import { boards } from '../../store/boards.ts';
 import type { Board, Defect } from '../../store/records/board.ts';
@@ -103,9 +102,9 @@ interface EditorProps {
 
 function DefectEditor({ board, mark, onChange, onRemove }: EditorProps) {
   const across = Math.max(board.width, board.farWidth ?? 0);
-  const size = (name: string, field: keyof Omit<Defect, 'kind'>, most: number, least = 0) => ({
+  const size = (field: keyof Omit<Defect, 'kind'>, most: number, least = 0) => ({
     value: mark[field],
-    check: (value: number) => badNumber('', name, value, 'mm', { least, most }),
+    limits: { least, most },
     onAccept: (value: number) => onChange({ [field]: value }),
   });
   return (
@@ -117,10 +116,10 @@ function DefectEditor({ board, mark, onChange, onRemove }: EditorProps) {
       }
     >
       <div class="fields">
-        <SettledLength label="From the near end" {...size('The start', 'start', board.length)} />
-        <SettledLength label="Along the board" {...size('The length', 'length', board.length - mark.start, 1)} />
-        <SettledLength label="From the left edge" {...size('The place', 'offset', across)} />
-        <SettledLength label="Across the board" {...size('The width', 'width', across - mark.offset, 1)} />
+        <SettledLength label="From the near end" {...size('start', board.length)} />
+        <SettledLength label="Along the board" {...size('length', board.length - mark.start, 1)} />
+        <SettledLength label="From the left edge" {...size('offset', across)} />
+        <SettledLength label="Across the board" {...size('width', across - mark.offset, 1)} />
       </div>
       <Button onClick={onRemove}>Delete the {mark.kind}</Button>
     </Fold>

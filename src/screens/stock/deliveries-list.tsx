@@ -15,15 +15,14 @@ const few = 2;
 export function DeliveriesList() {
   const all = useAll(deliveries) ?? [];
   const sorted = all.toSorted((a, b) => (a.date < b.date ? 1 : -1));
-  const begin = async () => {
-    try {
-      const price = { per: 'boardFoot', amount: 0 } as const;
-      const { id } = await deliveries.add({ supplier: '', date: today(Date.now()), price, freight: 0 });
-      go('stock', id);
-    } catch {
-      // Not stored: the shell keeps the change and shows it.
-    }
-  };
+  const begin = () =>
+    deliveries
+      .add({ supplier: '', date: today(Date.now()), price: { per: 'boardFoot', amount: 0 }, freight: 0 })
+      // What isn't stored is kept and shown by the shell.
+      .then(
+        ({ id }) => go('stock', id),
+        () => {},
+      );
   return (
     <Card title="Deliveries">
       <Rows of={sorted.slice(0, few)} />

@@ -1,6 +1,5 @@
-import { offerUndo } from '../../app/notices.ts';
+import { undoable } from '../../app/notices.ts';
 import { go } from '../../app/routes.ts';
-import { badNumber } from '../../core/answer/bad-number.ts';
 import { deliveries } from '../../store/deliveries.ts';
 import type { Delivery } from '../../store/records/delivery.ts';
 import { withOptional } from '../../store/records/with-optional.ts';
@@ -10,25 +9,17 @@ import { Choice, optionsOf } from '../../ui/fields.tsx';
 import { OptionalNumber, SettledNumber, SettledText } from '../../ui/settled.tsx';
 import { DayField } from './day-field.tsx';
 import { invoicedVolume, pricedUnit, recordedVolume } from './priced-unit.ts';
-import { removeDelivery } from './remove-delivery.ts';
 
 /** Who brought it, when, and what it is said to cost; kept as it is typed. */
+const sum = { unit: 'money', limits: { least: 0, most: 1e6 } } as const;
+
 export function DeliveryRecord({ delivery }: { delivery: Delivery }) {
-  // A write that fails is kept and shown by the shell.
-  const edit = (change: (now: Delivery) => Delivery) => void deliveries.change(delivery.id, change).catch(() => {});
+  const edit = (change: (now: Delivery) => Delivery) => deliveries.edit(delivery.id, change);
   const unit = pricedUnit(delivery);
-  const sum = (label: string, name: string) => ({
-    label,
-    check: (value: number) => badNumber('', name, value, 'money', { least: 0, most: 1e6 }),
-  });
-  const remove = async () => {
-    try {
-      const undo = await removeDelivery(delivery.id);
-      go('stock');
-      offerUndo('Delivery deleted; its boards stay.', undo);
-    } catch {
-      // Not stored: the shell keeps the change and shows it.
-    }
+  // Its boards still name it: it may come back. Until then they are of none.
+  const remove = () => {
+    go('stock');
+    void undoable(deliveries.remove(delivery.id), 'Delivery deleted; its boards stay.', ({ undo }) => undo());
   };
   return (
     <Card title="The delivery">
@@ -46,13 +37,15 @@ export function DeliveryRecord({ delivery }: { delivery: Delivery }) {
       />
       <div class="fields">
         <SettledNumber
-          {...sum('Price', 'The price')}
+          label="Price"
+          {...sum}
           hint={unit === 'm3' ? 'per m³' : 'per board foot'}
           value={delivery.price.amount}
           onAccept={(amount) => edit((now) => ({ ...now, price: { ...now.price, amount } }))}
         />
         <SettledNumber
-          {...sum('Freight', 'The freight')}
+          label="Freight"
+          {...sum}
           value={delivery.freight}
           onAccept={(freight) => edit((now) => ({ ...now, freight }))}
         />
@@ -61,11 +54,13 @@ export function DeliveryRecord({ delivery }: { delivery: Delivery }) {
           label="Invoice says"
           hint={unit === 'm3' ? 'm³' : 'board feet'}
           value={invoicedVolume(delivery)}
-          check={(value) => badNumber('', 'The invoice', value, unit, { least: 0, most: 1e5 })}
+          unit={unit}
+          limits={{ least: 0, most: 1e5 }}
           onAccept={(typed) => edit((now) => withOptional(now, 'invoiceBoardFeet', recordedVolume(now, typed)))}
         />
         <OptionalNumber
-          {...sum('Invoice total', 'The total')}
+          label="Invoice total"
+          {...sum}
           value={delivery.invoiceTotal}
           onAccept={(total) => edit((now) => withOptional(now, 'invoiceTotal', total))}
         />

@@ -1,4 +1,3 @@
-import { badNumber } from '../../core/answer/bad-number.ts';
 import { optionsOf, Pick, TextField } from '../../ui/fields.tsx';
 import { Fold } from '../../ui/fold.tsx';
 import { OptionalLength, OptionalNumber } from '../../ui/settled.tsx';
@@ -29,7 +28,7 @@ export function RackFilterFields({ filter, woods, onChange }: Props) {
   const set = (part: Partial<RackFilter>) => onChange({ ...filter, ...part });
   const size = (field: 'width' | 'length' | 'thickness') => ({
     value: filter[field],
-    check: (value: number) => badNumber('', 'This size', value, 'mm', { least: 0, most: 20_000 }),
+    limits: { least: 0, most: 20_000 },
     onAccept: (value: number | undefined) => set({ [field]: value }),
   });
   return (
@@ -51,7 +50,8 @@ export function RackFilterFields({ filter, woods, onChange }: Props) {
             label="At most moist"
             hint="%"
             value={filter.driestAt}
-            check={(value) => badNumber('', 'The moisture', value, 'percent', { least: 0, most: 100 })}
+            unit="percent"
+            limits={{ least: 0, most: 100 }}
             onAccept={(driestAt) => set({ driestAt })}
           />
           <Pick label="Sorted" value={filter.sort} options={optionsOf(sorts)} onInput={(sort) => set({ sort })} />

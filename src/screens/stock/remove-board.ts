@@ -1,12 +1,6 @@
-import { offerUndo } from '../../app/notices.ts';
+import { undoable } from '../../app/notices.ts';
 import { boards } from '../../store/boards.ts';
 import type { Board } from '../../store/records/board.ts';
 
-export async function removeBoard(board: Board): Promise<void> {
-  try {
-    const { undo } = await boards.remove(board.id);
-    offerUndo(`${board.chalk} deleted.`, undo);
-  } catch {
-    // Not stored: the shell keeps the change and shows it.
-  }
-}
+export const removeBoard = ({ id, chalk }: Board): Promise<void> =>
+  undoable(boards.remove(id), `${chalk} deleted.`, ({ undo }) => undo());
