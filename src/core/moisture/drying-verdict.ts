@@ -20,8 +20,8 @@ export interface DryingVerdict {
   readonly latest: MoistureReading;
   /** When the wood is expected at the edge of the band, in milliseconds since 1970; undefined when nothing supports a date. */
   readonly expectedAt?: number;
-  /** What that date rests on, or why there is none. */
-  readonly forecast: Phrase;
+  /** What that date rests on, or why there is none, of wood outside of the band. */
+  readonly forecast?: Phrase;
 }
 
 export interface DryingInput {
@@ -74,7 +74,7 @@ export function dryingVerdict(input: DryingInput): Outcome<Worked<DryingVerdict>
   const band = phrase`the band ${percent(target.least)} to ${percent(target.most)}`;
   const steady = phrase`within ${percent(steadyWithin)} over ${seconds((steadyDays * day) / 1000)}`;
   const limit = Math.max(gluingLimit, target.most);
-  const verdict = (state: DryingState, reason: Phrase, when: Forecast): Worked<DryingVerdict> => ({
+  const verdict = (state: DryingState, reason: Phrase, when: Forecast = {}): Worked<DryingVerdict> => ({
     value: { state, reason, latest, ...when },
     working: {
       steps: [
@@ -99,13 +99,8 @@ export function dryingVerdict(input: DryingInput): Outcome<Worked<DryingVerdict>
       at(target.least),
     );
   return isSteady(readings, latest)
-    ? verdict('ready', phrase`${has}, in ${band}, and steady ${steady} or longer.`, {
-        expectedAt: latest.at,
-        forecast: phrase`It has arrived.`,
-      })
-    : verdict('settling', phrase`${has}, in ${band}. Steady takes readings ${steady}.`, {
-        forecast: phrase`Read again a week after the first in the band.`,
-      });
+    ? verdict('ready', phrase`${has}, in ${band}, and steady ${steady} or longer.`)
+    : verdict('settling', phrase`${has}, in ${band}. Steady takes readings ${steady}: read again.`);
 }
 
 function dryingProblem({ readings, target, equilibrium, now }: DryingInput): Problem | undefined {

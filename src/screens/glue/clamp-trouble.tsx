@@ -1,4 +1,4 @@
-import type { DoubleBooking } from '../../core/gluing/double-bookings.ts';
+import type { Busiest } from '../../core/gluing/busiest.ts';
 import { Card } from '../../ui/card.tsx';
 import { clockTime } from '../../ui/clock-time.ts';
 import { Facts } from '../../ui/facts.tsx';
@@ -6,19 +6,19 @@ import type { DayStages } from './day-stages.ts';
 
 interface Props {
   short: DayStages['short'];
-  /** What would be spoken for twice if nothing waited for clamps. */
-  twice: readonly DoubleBooking[];
+  /** Where most would be spoken for if nothing waited for clamps. */
+  worst: Busiest | undefined;
   owned: number;
   now: number;
 }
 
 /** Where the clamps don't go round. */
-export function ClampTrouble({ short, twice, owned, now }: Props) {
-  const [worst] = twice.toSorted((a, b) => b.clamps - a.clamps);
-  if (short.length === 0 && !worst) return null;
+export function ClampTrouble({ short, worst, owned, now }: Props) {
+  const twice = worst && worst.clamps > owned;
+  if (short.length === 0 && !twice) return null;
   return (
     <Card title="Clamps">
-      {worst && (
+      {twice && (
         <p>
           You have {owned} clamps. At once, {worst.stages.slice(0, 2).join(' and ')}
           {worst.stages.length > 2 && ` and ${worst.stages.length - 2} more`} would take {worst.clamps} from{' '}

@@ -4,8 +4,8 @@ import { useNow } from '../../app/now.ts';
 import { routeTo } from '../../app/routes.ts';
 import { shop } from '../../app/shop.ts';
 import { isProblem } from '../../core/answer/problem.ts';
+import { busiest } from '../../core/gluing/busiest.ts';
 import { dayPlan } from '../../core/gluing/day-plan.ts';
-import { doubleBookings } from '../../core/gluing/double-bookings.ts';
 import { glueups } from '../../store/glueups.ts';
 import { pieces } from '../../store/pieces.ts';
 import { plans } from '../../store/plans.ts';
@@ -48,7 +48,7 @@ export function DayPlanScreen() {
   const plan = dayPlan({ ...day, clampsOwned: owned });
   // Without a limit on clamps: what would be spoken for twice.
   const rushed = dayPlan({ ...day, clampsOwned: 1000 });
-  const twice = isProblem(rushed) ? [] : doubleBookings(rushed, owned);
+  const worst = isProblem(rushed) ? undefined : busiest(rushed);
   const hour = (label: string, value: number, least: number, most: number, accept: (value: number) => void) => (
     <SettledNumber
       label={label}
@@ -81,7 +81,7 @@ export function DayPlanScreen() {
       ) : (
         <Timeline times={plan} running={running} now={now} />
       )}
-      <ClampTrouble short={short} twice={twice} owned={owned} now={now} />
+      <ClampTrouble short={short} worst={worst} owned={owned} now={now} />
       <h2>In the shop</h2>
       <div class="fields">
         {hour('From', from, 0, until - 1, (value) => hours.set({ from: value, until }))}

@@ -47,7 +47,7 @@ export function Moisture({ board }: { board: Board }) {
           <span>
             <Say phrase={found.value.reason} />
           </span>
-          {found.value.state !== 'ready' && (
+          {found.value.forecast && (
             <span class="soft">
               <Say phrase={found.value.forecast} />
               {found.value.expectedAt !== undefined && ` About ${day(found.value.expectedAt)}.`}

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { isProblem } from '../../../src/core/answer/problem.ts';
+import { busiest } from '../../../src/core/gluing/busiest.ts';
 import { canBeginNow } from '../../../src/core/gluing/can-begin-now.ts';
 import { dayPlan, type PlannedStage } from '../../../src/core/gluing/day-plan.ts';
-import { doubleBookings } from '../../../src/core/gluing/double-bookings.ts';
 import { said, solved } from './helpers.ts';
 
 const minute = 60_000;
@@ -86,7 +86,7 @@ describe('dayPlan', () => {
           needs.every((need) => (byId.get(need)?.readyAt ?? Number.POSITIVE_INFINITY) <= (byId.get(id)?.from ?? -1)),
         );
         const hands = plan.every((one, index) => one.from >= (plan[index - 1]?.clampedAt ?? 5000));
-        return plan.length === stages.length && waits && hands && doubleBookings(plan, 6).length === 0;
+        return plan.length === stages.length && waits && hands && (busiest(plan)?.clamps ?? 0) <= 6;
       }),
     );
   });
@@ -160,7 +160,7 @@ describe('the order of stages', () => {
   });
 });
 
-it('doubleBookings finds the stretch in which clamps are spoken for twice', () => {
+it('busiest finds the moment at which most clamps are spoken for', () => {
   const at = (id: string, from: number, unclampAt: number, clamps: number) => ({
     id,
     name: id,
@@ -171,10 +171,9 @@ it('doubleBookings finds the stretch in which clamps are spoken for twice', () =
     clamps,
   });
   const times = [at('a', 0, 100, 6), at('b', 60, 200, 5), at('plane', 70, 90, 0)];
-  const found = doubleBookings(times, 8);
-  expect(found[0]).toEqual({ from: 60, until: 70, clamps: 11, stages: ['a', 'b'] });
-  expect(found.at(-1)?.until).toBe(100);
-  expect(doubleBookings(times, 11)).toEqual([]);
+  expect(busiest(times)).toEqual({ from: 60, clamps: 11, stages: ['a', 'b'] });
+  expect(busiest(times.slice(0, 1))).toEqual({ from: 0, clamps: 6, stages: ['a'] });
+  expect(busiest([])).toBeUndefined();
 });
 
 it('canBeginNow offers what waits for nothing that is not ready', () => {
