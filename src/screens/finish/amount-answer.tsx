@@ -1,13 +1,11 @@
 import { litres, m2, money } from '../../core/answer/quantity.ts';
 import { m2PerSquareFoot } from '../../core/answer/us-units.ts';
 import type { Purchase } from '../../core/finishing/choose-containers.ts';
-import { anySpecies } from '../../core/finishing/part-area.ts';
 import { Amount } from '../../ui/amount.tsx';
 import { type Fact, Facts } from '../../ui/facts.tsx';
 import { howMany } from '../../ui/how-many.ts';
 import { sayRange } from '../../ui/say-range.ts';
 import { ShowWorking } from '../../ui/show-working.tsx';
-import { speciesName } from '../../ui/species-name.ts';
 import { units } from '../../ui/units.ts';
 import type { FinishPlan } from './plan-finish.ts';
 import type { ReadFinish } from './read-finish-form.ts';
@@ -17,18 +15,12 @@ const keepsUntil = (seconds: number) =>
 
 /** How much is likely, between what and what, which cans hold it and what they cost. */
 export function AmountAnswer({ plan, read }: { plan: FinishPlan; read: ReadFinish }) {
-  const { amount, area, coatedM2, purchase: bought, costPerM2 } = plan;
+  const { amount, area, coated, coatedM2, purchase: bought, costPerM2 } = plan;
   const { coats, total } = amount.value;
-  const bySpecies = [...area.value.bySpecies].filter(([, one]) => one.shown + one.inside > 0);
   const perFoot = units.value.unit === 'in';
   const rows: Fact[] = [
     ['Area that gets finish', m2(coatedM2)],
-    ...(bySpecies.length > 1 ? bySpecies : []).map(
-      ([species, { shown, inside }]): Fact => [
-        `of it ${species === anySpecies ? 'shapes' : speciesName(species)}`,
-        m2(shown + inside),
-      ],
-    ),
+    ...(coated.length > 1 ? coated : []).map(({ what, areaM2 }): Fact => [`of it ${what}`, m2(areaM2)]),
     ...coats.map(({ likely }, index): Fact => [`Coat ${index + 1}`, litres(likely)]),
   ];
   if (costPerM2)

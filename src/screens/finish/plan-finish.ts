@@ -12,7 +12,9 @@ import type { ReadFinish } from './read-finish-form.ts';
 
 export interface FinishPlan {
   readonly area: Worked<PartsArea>;
-  /** m2 that get a coat. */
+  /** What gets a coat: each wood, its insides apart. */
+  readonly coated: readonly CoatedArea[];
+  /** m2 of them. */
   readonly coatedM2: number;
   readonly amount: Worked<FinishAmount>;
   /** Undefined while no container is typed in, or none holds it. */
@@ -29,26 +31,27 @@ export function planFinish(pieces: readonly Piece[], read: ReadFinish): Outcome<
   const area = partsArea(parts, read.shapes);
   if (isProblem(area)) return area;
   const { finish } = read;
-  const areas: CoatedArea[] = [];
+  const coated: CoatedArea[] = [];
   for (const [species, treated] of area.value.bySpecies) {
     const what = species === anySpecies ? 'shapes' : speciesName(species);
     const { openPores, closedPores } = finish.firstCoat;
     const thirst = woodById(species)?.pores === 'open' ? openPores : closedPores;
     const add = (name: string, areaM2: number, coats: number) => {
-      if (areaM2 > 0) areas.push({ what: name, areaM2, coats, firstCoat: read.wood === 'bare' ? thirst : 1 });
+      if (areaM2 > 0) coated.push({ what: name, areaM2, coats, firstCoat: read.wood === 'bare' ? thirst : 1 });
     };
     add(what, treated.shown, read.coats);
     if (read.insideCoats > 0) add(`${what} inside`, treated.inside, read.insideCoats);
   }
-  if (areas.length === 0) return problem('parts', 'All that gets finish is inside. Give the insides a coat.');
-  const coatedM2 = areas.reduce((sum, { areaM2 }) => sum + areaM2, 0);
+  if (coated.length === 0) return problem('parts', 'All that gets finish is inside. Give the insides a coat.');
+  const coatedM2 = coated.reduce((sum, { areaM2 }) => sum + areaM2, 0);
   const { coverage, source } = finish;
-  const amount = finishAmount({ areas, coverage, loss: finishLoss[read.method], source });
+  const amount = finishAmount({ areas: coated, coverage, loss: finishLoss[read.method], source });
   if (isProblem(amount)) return amount;
   const toBuy = Math.max(0, amount.value.total.likely - read.onShelf);
   const purchase = known(chooseContainers(toBuy, read.containers));
   return {
     area,
+    coated,
     coatedM2,
     amount,
     purchase,

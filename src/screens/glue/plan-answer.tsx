@@ -5,7 +5,7 @@ import { Amount } from '../../ui/amount.tsx';
 import { Facts } from '../../ui/facts.tsx';
 import { Say } from '../../ui/say.tsx';
 import { sayRange } from '../../ui/say-range.ts';
-import type { GluePlan } from './plan-glue-up.ts';
+import type { GluePlan, GlueWork } from './plan-glue-up.ts';
 
 const fits = { fits: 'Enough time', tight: 'Tight', late: 'Too slow for this glue' } as const;
 
@@ -49,7 +49,24 @@ export function PlanAnswer({ plan: { times, work, clamps } }: { plan: GluePlan }
           ...(needed ? ([[every(needed.spacing), count(needed.clamps)]] as const) : []),
         ]}
       />
+      {fit !== 'fits' && <Split of={work} />}
     </div>
+  );
+}
+
+/** How to split the work where the time is too little, or what else helps. */
+function Split({ of: { spread, slower } }: { of: GlueWork }) {
+  const { split } = spread.value;
+  return (
+    <p>
+      {split
+        ? `Glue it in ${split.length} stages, of ${split.join(', ')} seams.`
+        : 'Splitting does not help: one seam alone, or the clamps, take too long.'}{' '}
+      {slower.length > 0
+        ? `Slow enough for all at once: ${slower.map(({ name }) => name).join('; ')}.`
+        : 'No glue in the list is slow enough today.'}{' '}
+      A helper saves half the time.
+    </p>
   );
 }
 

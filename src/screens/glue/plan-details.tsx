@@ -1,12 +1,13 @@
+import { shop } from '../../app/shop.ts';
 import { isProblem } from '../../core/answer/problem.ts';
 import { SayList } from '../../ui/say-list.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
 import { ClampAnswer } from './clamp-answer.tsx';
 import { DryRunCard } from './dry-run.tsx';
+import { hasLearnt } from './glue-pace.ts';
 import { LabelEntries } from './label-entries.tsx';
 import { MoreEntries } from './more-entries.tsx';
 import type { FormProps } from './setup-form.tsx';
-import { TimeAnswer } from './time-answer.tsx';
 
 /** What the answer rests on, and what helps where it isn't enough. */
 export function PlanDetails(props: FormProps) {
@@ -23,7 +24,9 @@ export function PlanDetails(props: FormProps) {
         <>
           <h2>Glue and time</h2>
           <ShowWorking label="How the glue is worked out" of={work.amount.working} />
-          <TimeAnswer of={work} />
+          <p class="soft small">{hasLearnt(shop.value) ? 'At the pace of your dry runs.' : 'At an unhurried pace.'}</p>
+          <ShowWorking label="How the time is worked out" of={work.spread.working} />
+          <ShowWorking label="How the glue’s times are worked out" of={work.times.working} />
           <DryRunCard plan={plan} seams={read.seams.length} areaM2={work.amount.value.areaM2} />
         </>
       )}

@@ -3,8 +3,8 @@ import { isProblem } from '../../../src/core/answer/problem.ts';
 import { temperatureCorrection } from '../../../src/core/moisture/temperature-correction.ts';
 import { outside } from '../../setup/outside.ts';
 
-const corrected = (percent: number, celsius: number, calibratedAt?: number): number => {
-  const answer = temperatureCorrection({ percent, celsius, ...(calibratedAt !== undefined && { calibratedAt }) });
+const corrected = (percent: number, celsius: number): number => {
+  const answer = temperatureCorrection({ percent, celsius });
   if (isProblem(answer)) throw new Error(answer.message.text);
   return answer.value;
 };
@@ -28,10 +28,6 @@ it.each([
   },
 );
 
-it('goes by the temperature that the meter is calibrated at', () => {
-  expect(corrected(10, 20, 20)).toBe(10);
-});
-
 it('never goes below nothing', () => {
   expect(corrected(1, 45)).toBe(0);
 });
@@ -40,7 +36,6 @@ it.each([
   [{ percent: 31, celsius: 20 }, 'percent'],
   [{ percent: 10, celsius: Number.NaN }, 'celsius'],
   [{ percent: 10, celsius: -10 }, 'celsius'],
-  [{ percent: 10, celsius: 20, calibratedAt: 900 }, 'calibratedAt'],
 ])('names what is wrong with %o', (reading, field) => {
   expect(temperatureCorrection(reading)).toMatchObject({ kind: 'problem', field });
 });
