@@ -3,6 +3,7 @@ import { useDraft } from '../../app/draft.ts';
 import { undoable } from '../../app/notices.ts';
 import { isProblem, type Problem } from '../../core/answer/problem.ts';
 import { parseLength } from '../../core/length/parse-length.ts';
+import type { FollowedReading } from '../../core/milling/follow-readings.ts';
 import type { MillingStep } from '../../core/milling/milling-step.ts';
 import { type Measured, withMeasured } from '../../core/milling/with-measured.ts';
 import { millings } from '../../store/millings.ts';
@@ -13,7 +14,6 @@ import { Length } from '../../ui/length.tsx';
 import { LengthField } from '../../ui/pad/length-field.tsx';
 import { Say } from '../../ui/say.tsx';
 import { units } from '../../ui/units.ts';
-import type { FollowedReading } from './follow-readings.ts';
 import { PassesLeft } from './passes-left.tsx';
 import { inputOfRun } from './steps-of-run.ts';
 

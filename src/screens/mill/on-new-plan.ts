@@ -1,3 +1,4 @@
+import { followReadings } from '../../core/milling/follow-readings.ts';
 import { layBlanks } from '../../core/milling/lay-blanks.ts';
 import type { MillingInput } from '../../core/milling/milling-input.ts';
 import type { MillingStep } from '../../core/milling/milling-step.ts';
@@ -5,7 +6,6 @@ import type { StepTicks } from '../../core/steps/progress.ts';
 import type { Milling } from '../../store/records/milling.ts';
 import type { Json } from '../../store/records/record.ts';
 import { withTicks } from '../../store/records/with-ticks.ts';
-import { followReadings } from './follow-readings.ts';
 import { stepsOfRun } from './steps-of-run.ts';
 
 /** A run that goes on by another plan: what is done stays done where the new sequence has the same work on the same wood. */
@@ -25,8 +25,6 @@ export function onNewPlan(
     const pieces = ticked.pieces.filter((id) => Math.abs(targetAt(old, id) - targetAt(step, id)) < 0.01);
     if (pieces.length > 0 || ticked.skipped !== undefined) ticks[step.id] = { ...ticked, pieces };
   }
-  const { readings } = followReadings(steps, run.measured ?? []);
-  const measured = readings.filter(({ problem }) => !problem).map(({ reading }) => reading);
   const strips = new Set(layBlanks(input).flatMap((blank) => blank.strips.map(({ id }) => id)));
   const lost = Object.fromEntries(Object.entries(run.lost ?? {}).filter(([id]) => strips.has(id)));
   const next = {
@@ -35,7 +33,7 @@ export function onNewPlan(
     lost,
     input: input as unknown as Json,
     steps: steps as unknown as readonly Json[],
-    measured,
+    measured: followReadings(steps, run.measured ?? []).counted,
   };
   return withTicks(next, ticks, now);
 }

@@ -4,17 +4,17 @@ import { shop } from '../../app/shop.ts';
 import { isProblem } from '../../core/answer/problem.ts';
 import { percent } from '../../core/answer/quantity.ts';
 import type { Worked } from '../../core/answer/worked.ts';
-import { type CameTo, runOutcome } from '../../core/milling/run-outcome.ts';
-import { stripRecords } from '../../core/milling/strip-records.ts';
+import { runOutcome } from '../../core/milling/run-outcome.ts';
+import type { StripRecord } from '../../core/milling/strip-records.ts';
 import type { Milling } from '../../store/records/milling.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import { changeShop } from '../../store/shop.ts';
 import { Amount } from '../../ui/amount.tsx';
 import { Button } from '../../ui/button.tsx';
 import { Length } from '../../ui/length.tsx';
-import { Say } from '../../ui/say.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
+import { Trouble } from '../../ui/trouble.tsx';
 import { WithReason } from '../../ui/with-reason.tsx';
 import './mill.css';
 import { inputOfRun, stepsOfRun } from './steps-of-run.ts';
@@ -30,8 +30,7 @@ interface Props {
 
 /** After the run: the yield against the plan, what each strip came to, and what this maker's allowances really are. */
 export function RunEnd({ run, piece, onSteps, onAgain }: Props) {
-  const input = inputOfRun(run);
-  const outcome = runOutcome(input, stripRecords(input, stepsOfRun(run), run.measured ?? [], run.lost ?? {}));
+  const outcome = runOutcome(inputOfRun(run), stepsOfRun(run), run.measured ?? [], run.lost ?? {});
   const { allowances } = shop.value;
   return (
     <Screen
@@ -44,11 +43,7 @@ export function RunEnd({ run, piece, onSteps, onAgain }: Props) {
       }
     >
       {isProblem(outcome) ? (
-        <p class="answer now">
-          <span>
-            What was measured doesn’t fit: <Say phrase={outcome.message} />
-          </span>
-        </p>
+        <Trouble of={outcome} />
       ) : (
         <>
           <div class={outcome.toMake.length > 0 ? 'answer now' : 'answer'}>
@@ -79,8 +74,8 @@ export function RunEnd({ run, piece, onSteps, onAgain }: Props) {
           <Offer name="Cleaning one face" field="face" now={allowances.face} really={outcome.allowances.face} />
           <h2>Strip by strip</h2>
           <ul class="rows">
-            {outcome.strips.map((strip) => (
-              <StripLine key={strip.strip} run={run} strip={strip} />
+            {outcome.strips.map((record) => (
+              <StripLine key={record.strip.id} run={run} of={record} />
             ))}
           </ul>
         </>
@@ -121,13 +116,9 @@ function Offer({ name, field, now, really }: OfferProps) {
   );
 }
 
-interface StripLineProps {
-  run: Milling;
-  strip: CameTo;
-}
-
-function StripLine({ run, strip: { strip, label, planned, finishedWidth, cleanThickness, lost } }: StripLineProps) {
-  const lose = (reason: string | undefined) => loseStrips(run, [strip], reason);
+function StripLine({ run, of: { strip, finishedWidth, cleanThickness, lost } }: { run: Milling; of: StripRecord }) {
+  const { id, label, finished, part } = strip;
+  const lose = (reason: string | undefined) => loseStrips(run, [id], reason);
   return (
     <li>
       <div>
@@ -136,10 +127,10 @@ function StripLine({ run, strip: { strip, label, planned, finishedWidth, cleanTh
         </p>
         <p class="soft">
           {finishedWidth === undefined ? 'Planned ' : 'Came to '}
-          <Length mm={finishedWidth ?? planned.width} bare /> × <Length mm={planned.thickness} />
+          <Length mm={finishedWidth ?? finished} bare /> × <Length mm={part.thickness} />
           {finishedWidth !== undefined && (
             <>
-              , planned <Length mm={planned.width} /> wide
+              , planned <Length mm={finished} /> wide
             </>
           )}
           {cleanThickness !== undefined && (

@@ -1,10 +1,10 @@
 import { useMemo } from 'preact/hooks';
 import { isProblem, type Outcome } from '../../core/answer/problem.ts';
 import { seconds } from '../../core/answer/quantity.ts';
+import { followReadings } from '../../core/milling/follow-readings.ts';
 import type { MillingStep } from '../../core/milling/milling-step.ts';
 import { Amount } from '../../ui/amount.tsx';
 import { Reason } from '../../ui/reason.tsx';
-import { followReadings } from '../mill/follow-readings.ts';
 import { sequenceOf } from '../mill/sequence-of.ts';
 import { stepsOfRun } from '../mill/steps-of-run.ts';
 import type { SheetRecords } from './read-sheet.ts';

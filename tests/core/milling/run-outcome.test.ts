@@ -1,9 +1,11 @@
 import { quantileSeq } from 'mathjs';
 import { describe, expect, it } from 'vitest';
 import { isProblem } from '../../../src/core/answer/problem.ts';
-import { runOutcome, type StripRecord } from '../../../src/core/milling/run-outcome.ts';
+import type { Stage } from '../../../src/core/milling/milling-step.ts';
+import { runOutcome } from '../../../src/core/milling/run-outcome.ts';
+import type { Measured } from '../../../src/core/milling/with-measured.ts';
 import { outside } from '../../setup/outside.ts';
-import { blank, board, millingInput, part } from './shops-and-stacks.ts';
+import { blank, board, millingInput, part, stepsOf } from './shops-and-stacks.ts';
 
 const input = millingInput({
   boards: [board('B1', { width: 220, cup: 0, bow: 0 }), board('B2', { width: 220, cup: 0, bow: 0 })],
@@ -15,8 +17,23 @@ const input = millingInput({
   ],
 });
 const ids = ['B1@0/1', 'B1@0/2', 'B1@953.2/1', 'B1@953.2/2', 'B2@0/1', 'B2@0/2'];
-const outcome = (records: StripRecord[]) => {
-  const out = runOutcome(input, records);
+const steps = stepsOf(input);
+/** A strip read at the step of this stage that it goes through, whatever the target. */
+const reading = (stage: Stage, piece: string, value: number, given: Partial<Measured> = {}): Measured => {
+  const step = steps.find(({ stage: at, pieces }) => at === stage && pieces.some(({ id }) => id === piece));
+  return {
+    step: step?.id ?? '',
+    piece,
+    dimension: step?.target?.dimension ?? 'width',
+    value,
+    accepted: true,
+    ...given,
+  };
+};
+const finished = (strip: string, width: number) => reading('sawn edge', strip, width);
+const clean = (strip: string, thickness: number) => reading('first thickness', strip, thickness, { clean: true });
+const outcome = (measured: readonly Measured[], lost: Readonly<Record<string, string>> = {}) => {
+  const out = runOutcome(input, steps, measured, lost);
   if (isProblem(out)) throw new Error(out.field);
   return out;
 };
@@ -32,17 +49,17 @@ describe('what a run came to', () => {
   });
 
   it('a lost strip leaves the panel short: it is to make again and the yield falls', () => {
-    const out = outcome([{ strip: 'B2@0/1', lost: 'a check opened' }]);
+    const out = outcome([], { 'B2@0/1': 'a check opened' });
     // six strips of 101.8 less one: 509 of 600
     expect(out.toMake).toMatchObject([{ part: 'lid', unit: 1, label: 'lid' }]);
     expect(out.toMake[0]?.missingWidth).toBeCloseTo(91, 9);
     expect(out.yield.real.value).toBe(0);
-    expect(out.strips.find(({ strip }) => strip === 'B2@0/1')?.lost).toBe('a check opened');
+    expect(out.strips.find(({ strip }) => strip.id === 'B2@0/1')?.lost).toBe('a check opened');
   });
 
   it('offers what would have been enough for nine of ten as the next allowance', () => {
     const widths = [101, 101.4, 101.5, 101.9, 101.2, 100];
-    const out = outcome(ids.map((strip, index) => ({ strip, finishedWidth: widths[index] ?? 0, cleanThickness: 24 })));
+    const out = outcome(ids.flatMap((strip, index) => [clean(strip, 24), finished(strip, widths[index] ?? 0)]));
     // rough 105: 3.1 to 5 was lost. The nearest-rank percentile of six is the largest; mathjs interpolates below it.
     const lost = widths.map((width) => 105 - width);
     outside({
@@ -59,17 +76,26 @@ describe('what a run came to', () => {
   });
 
   it('offers nothing from four strips', () => {
-    expect(outcome(ids.slice(0, 4).map((strip) => ({ strip, finishedWidth: 101 }))).allowances).toEqual({});
+    expect(outcome(ids.slice(0, 4).map((strip) => finished(strip, 101))).allowances).toEqual({});
   });
 
-  it('refuses strips that are not there or larger than they were', () => {
-    expect(runOutcome(input, [{ strip: 'X@0/1' }])).toMatchObject({ field: 'records.0.strip' });
-    expect(runOutcome(input, [{ strip: 'B1@0/1', finishedWidth: 106 }])).toMatchObject({
-      field: 'records.0.finishedWidth',
-    });
-    expect(runOutcome(input, [{ strip: 'B1@0/1', cleanThickness: 0 }])).toMatchObject({
-      field: 'records.0.cleanThickness',
-    });
-    expect(runOutcome({ ...input, boards: [] }, [])).toMatchObject({ kind: 'problem' });
+  it('readings of no strip, or larger than a strip was, count for nothing', () => {
+    const wrong = [finished('X@0/1', 101), finished('B1@0/1', 106), clean('B1@0/1', 0)];
+    expect(outcome(wrong)).toEqual(outcome([]));
+  });
+
+  it('a strip read a little wider than it was cut makes no allowance below zero', () => {
+    const bare = { ...input, shop: { ...input.shop, edgeAllowance: 0 } };
+    const jointed = stepsOf(bare).find(({ stage }) => stage === 'sawn edge');
+    const wide = ids.map(
+      (piece): Measured => ({ step: jointed?.id ?? '', piece, dimension: 'width', value: 105.2, accepted: true }),
+    );
+    const out = runOutcome(bare, stepsOf(bare), wide, {});
+    // nine decimals, rounding only
+    expect(isProblem(out) ? out : out.allowances.edge?.value).toBeCloseTo(0, 9);
+  });
+
+  it('refuses what no sequence is made from', () => {
+    expect(runOutcome({ ...input, boards: [] }, steps, [], {})).toMatchObject({ kind: 'problem' });
   });
 });

@@ -9,7 +9,9 @@ const input = scenarios['a wide and long panel, a full shop'];
 const steps = stepsOf(input);
 /** Only strips of which something was noted. */
 const noted = (...given: Parameters<typeof stripRecords>) =>
-  stripRecords(...given).filter((record) => Object.keys(record).length > 1);
+  stripRecords(...given).flatMap(({ strip, blank: _, ...record }) =>
+    Object.keys(record).length > 0 ? [{ strip: strip.id, ...record }] : [],
+  );
 const idOf = (stage: string): string => steps.find((step) => step.stage === stage)?.id ?? '';
 
 const reading = (stage: string, piece: string, dimension: Measured['dimension'], value: number): Measured => ({
@@ -23,11 +25,11 @@ describe('what was noted of each strip', () => {
   it('its finished width is the last one read where the sawn edge is jointed', () => {
     const readings = [
       reading('rip parallel', 'B1@0/1', 'width', 138),
-      reading('sawn edge', 'B1@0/1', 'width', 136.4),
-      reading('sawn edge', 'B1@0/1', 'width', 136),
+      reading('sawn edge', 'B1@0/1', 'width', 136.7),
+      reading('sawn edge', 'B1@0/1', 'width', 136.6),
       reading('thickness', 'B1@0/1', 'thickness', 20),
     ];
-    expect(noted(input, steps, readings, {})).toEqual([{ strip: 'B1@0/1', finishedWidth: 136 }]);
+    expect(noted(input, steps, readings, {})).toEqual([{ strip: 'B1@0/1', finishedWidth: 136.6 }]);
   });
 
   it('a thickness counts only when both faces came clean at it, and goes to all strips of its blank', () => {
@@ -37,13 +39,13 @@ describe('what was noted of each strip', () => {
       blanks: [blank('B1', 0, 950, [64, 'rail', 1], [64, 'rail', 2])],
     });
     const run = stepsOf(whole);
-    const step = run.find(({ stage }) => stage === 'thickness');
+    const step = run.find(({ stage }) => stage === 'first thickness');
     const piece = step?.pieces[0]?.id ?? '';
     // The premise: the blank is planed whole and ripped after that, so that the strips have other ids than it.
     expect(piece).toBe('B1@0');
     const readings: Measured[] = [
       { step: step?.id ?? '', piece, dimension: 'thickness', value: 24, clean: true },
-      { step: step?.id ?? '', piece, dimension: 'thickness', value: 20 },
+      { step: step?.id ?? '', piece, dimension: 'thickness', value: 22 },
     ];
     expect(noted(whole, run, readings, {})).toEqual([
       { strip: 'B1@0/1', cleanThickness: 24 },
@@ -54,7 +56,7 @@ describe('what was noted of each strip', () => {
   it('a lost strip is noted with its reason, and its panel must be made up', () => {
     const records = noted(input, steps, [], { 'B1@0/2': 'split' });
     expect(records).toEqual([{ strip: 'B1@0/2', lost: 'split' }]);
-    const outcome = runOutcome(input, records);
+    const outcome = runOutcome(input, steps, [], { 'B1@0/2': 'split' });
     expect(isProblem(outcome) ? outcome : outcome.toMake.map(({ part: id }) => id)).toEqual(['lid']);
   });
 

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
+import { followReadings } from '../../../src/core/milling/follow-readings.ts';
 import type { Measured } from '../../../src/core/milling/with-measured.ts';
-import { followReadings } from '../../../src/screens/mill/follow-readings.ts';
-import { plan, sequence } from './records.ts';
+import { plan, sequence } from '../../screens/mill/records.ts';
 
 const { steps } = sequence(plan('one'));
 const thickness = steps.find(({ stage }) => stage === 'thickness');
@@ -29,5 +29,5 @@ test('a reading that does not fit is passed over with its reason, and those afte
 });
 
 test('without readings the steps are as they were made', () => {
-  expect(followReadings(steps, [])).toEqual({ steps, readings: [] });
+  expect(followReadings(steps, [])).toEqual({ steps, readings: [], counted: [] });
 });
