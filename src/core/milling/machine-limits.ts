@@ -29,8 +29,3 @@ export interface MachineLimits extends Readonly<Record<LimitedMachine, MachineLi
   readonly sledLength: Limit;
   readonly sledWidth: Limit;
 }
-
-/** The maker's own figures from the machines' manuals, in mm. */
-export type LimitOverrides = {
-  readonly [M in LimitedMachine]?: { readonly [D in keyof MachineLimit]?: number };
-};

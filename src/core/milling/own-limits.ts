@@ -1,14 +1,18 @@
 import { badNumber } from '../answer/bad-number.ts';
 import type { Outcome } from '../answer/problem.ts';
-import { type LimitOverrides, limitedMachines, type MachineLimit, type MachineLimits } from './machine-limits.ts';
+import { type LimitedMachine, limitedMachines, type MachineLimit, type MachineLimits } from './machine-limits.ts';
 
-/** No limit of a hand-fed machine lies beyond this; a larger figure is a slip of the finger. */
-const mostSensible: Readonly<Record<keyof MachineLimit, number>> = {
-  leastLength: 2000,
-  leastWidth: 500,
-  leastThickness: 100,
-  depthPerPass: 200,
-};
+/** The figures that a manual may name, and what each limits. Beyond `most` mm it is a slip of the finger. */
+export const manualFigures = [
+  { figure: 'length', limits: 'leastLength', most: 2000 },
+  { figure: 'width', limits: 'leastWidth', most: 500 },
+  { figure: 'thickness', limits: 'leastThickness', most: 100 },
+  { figure: 'depth', limits: 'depthPerPass', most: 200 },
+] as const;
+export type ManualFigure = (typeof manualFigures)[number]['figure'];
+
+/** The maker's own figures from the machines' manuals, in mm. */
+export type ManualLimits = { readonly [M in LimitedMachine]?: { readonly [F in ManualFigure]?: number | undefined } };
 
 /**
  * The limits of the maker's own machines: the figures of their manuals where typed in, else the defaults.
@@ -18,23 +22,22 @@ const mostSensible: Readonly<Record<keyof MachineLimit, number>> = {
  * @returns limits in mm; those from a manual carry the source `label`
  * @valid hand-fed machines of a small shop
  * @errors a figure that is not above zero, or beyond what any such machine has
- * @example ownLimits(machineLimits, { jointer: { leastLength: 250 } }).jointer
+ * @example ownLimits(machineLimits, { jointer: { length: 250 } }).jointer
  *   // => { leastLength: { mm: 250, source: 'label' } }
  * @source the machine's manual comes first (common practice)
  */
-export function ownLimits(defaults: MachineLimits, own: LimitOverrides): Outcome<MachineLimits> {
+export function ownLimits(defaults: MachineLimits, own: ManualLimits): Outcome<MachineLimits> {
   const merged: Record<string, MachineLimit> = {};
   for (const machine of limitedMachines) {
-    let limit = defaults[machine];
-    for (const dimension of Object.keys(mostSensible) as (keyof MachineLimit)[]) {
-      const figure = own[machine]?.[dimension];
-      if (figure === undefined) continue;
-      const limits = { above: 0, most: mostSensible[dimension] };
-      const wrong = badNumber(`${machine}.${dimension}`, 'The manual’s figure', figure, 'mm', limits);
+    let all = defaults[machine];
+    for (const { figure, limits, most } of manualFigures) {
+      const mm = own[machine]?.[figure];
+      if (mm === undefined) continue;
+      const wrong = badNumber(`${machine}.${figure}`, 'The manual’s figure', mm, 'mm', { above: 0, most });
       if (wrong) return wrong;
-      limit = { ...limit, [dimension]: { mm: figure, source: 'label' } };
+      all = { ...all, [limits]: { mm, source: 'label' } };
     }
-    merged[machine] = limit;
+    merged[machine] = all;
   }
   return { ...defaults, ...merged };
 }

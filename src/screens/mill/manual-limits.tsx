@@ -1,7 +1,7 @@
 import { isProblem } from '../../core/answer/problem.ts';
 import { type LimitedMachine, limitedMachines } from '../../core/milling/machine-limits.ts';
-import { ownLimits } from '../../core/milling/own-limits.ts';
-import type { ManualLimit, Shop } from '../../store/records/shop.ts';
+import { type ManualFigure, manualFigures, ownLimits } from '../../core/milling/own-limits.ts';
+import type { Shop } from '../../store/records/shop.ts';
 import { changeShop } from '../../store/shop.ts';
 import { machineLimits } from '../../tables/machine-limits.ts';
 import { Card } from '../../ui/card.tsx';
@@ -9,7 +9,6 @@ import { Fold } from '../../ui/fold.tsx';
 import { Length } from '../../ui/length.tsx';
 import { OptionalLength } from '../../ui/settled.tsx';
 import { SourceMark } from '../../ui/source-mark.tsx';
-import { manualFigures } from './milling-input.ts';
 
 const machineNames: Readonly<Record<LimitedMachine, string>> = {
   jointer: 'Jointer',
@@ -19,7 +18,7 @@ const machineNames: Readonly<Record<LimitedMachine, string>> = {
   router: 'Router',
 };
 
-const nameOf = (machine: LimitedMachine, figure: keyof ManualLimit): string => {
+const nameOf = (machine: LimitedMachine, figure: ManualFigure): string => {
   if (figure !== 'depth') return `Least ${figure}`;
   return machine === 'tableSaw' || machine === 'guidedSaw' ? 'Deepest cut' : 'Most in one pass';
 };
@@ -27,7 +26,7 @@ const nameOf = (machine: LimitedMachine, figure: keyof ManualLimit): string => {
 /** The smallest piece and deepest pass of each machine owned: the usual figure, unless the manual's is typed in. */
 export function ManualLimits({ shop }: { shop: Shop }) {
   const owned = limitedMachines.filter((machine) => shop.machines[machine].owned);
-  const keep = (machine: LimitedMachine, figure: keyof ManualLimit, value: number | undefined) => {
+  const keep = (machine: LimitedMachine, figure: ManualFigure, value: number | undefined) => {
     void changeShop((now) => {
       const { [figure]: _, ...others } = now.manualLimits?.[machine] ?? {};
       const own = value === undefined ? others : { ...others, [figure]: value };
@@ -42,18 +41,18 @@ export function ManualLimits({ shop }: { shop: Shop }) {
       {owned.map((machine) => (
         <Card title={machineNames[machine]} key={machine}>
           <div class="fields">
-            {manualFigures.map(({ own, usual }) => {
-              const { mm, source } = machineLimits[machine][usual];
+            {manualFigures.map(({ figure, limits }) => {
+              const { mm, source } = machineLimits[machine][limits];
               return (
-                <div key={own}>
+                <div key={figure}>
                   <OptionalLength
-                    label={nameOf(machine, own)}
-                    value={shop.manualLimits?.[machine]?.[own]}
+                    label={nameOf(machine, figure)}
+                    value={shop.manualLimits?.[machine]?.[figure]}
                     check={(value) => {
-                      const wrong = ownLimits(machineLimits, { [machine]: { [usual]: value } });
+                      const wrong = ownLimits(machineLimits, { [machine]: { [figure]: value } });
                       return isProblem(wrong) ? wrong : undefined;
                     }}
-                    onAccept={(value) => keep(machine, own, value)}
+                    onAccept={(value) => keep(machine, figure, value)}
                   />
                   <p class="soft small">
                     Usual: <Length mm={mm} /> <SourceMark of={source} />

@@ -1,13 +1,12 @@
 import { isProblem, type Outcome, within } from '../../core/answer/problem.ts';
 import type { BreakdownProblem } from '../../core/breakdown/problem-types.ts';
-import { type LimitOverrides, limitedMachines, type MachineLimit } from '../../core/milling/machine-limits.ts';
 import type { MillingBoard, MillingInput, MillingPart, MillingShop } from '../../core/milling/milling-input.ts';
 import { ownLimits } from '../../core/milling/own-limits.ts';
 import type { Board } from '../../store/records/board.ts';
 import { foldOf } from '../../store/records/part-fold.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import type { Plan } from '../../store/records/plan.ts';
-import type { ManualLimit, Shop } from '../../store/records/shop.ts';
+import type { Shop } from '../../store/records/shop.ts';
 import { machineLimits, millingPractice } from '../../tables/machine-limits.ts';
 import { planShop } from '../breakdown/problem-from-records.ts';
 
@@ -26,26 +25,9 @@ export function millingShop(shop: Shop): MillingShop {
   };
 }
 
-/** The figures that a manual may name: as the shop keeps them, and as the sequence knows them. */
-export const manualFigures: readonly { readonly own: keyof ManualLimit; readonly usual: keyof MachineLimit }[] = [
-  { own: 'length', usual: 'leastLength' },
-  { own: 'width', usual: 'leastWidth' },
-  { own: 'thickness', usual: 'leastThickness' },
-  { own: 'depth', usual: 'depthPerPass' },
-];
-
-/** What the maker typed in from the manuals; a figure that is left out is `undefined`. */
-const typedLimits = ({ manualLimits = {} }: Shop): LimitOverrides =>
-  Object.fromEntries(
-    limitedMachines.map((machine) => [
-      machine,
-      Object.fromEntries(manualFigures.map(({ own, usual }) => [usual, manualLimits[machine]?.[own]])),
-    ]),
-  );
-
 /** What the sequence is made from: the plan as it was solved, the boards' marks and warp, the machines owned. */
 export function millingInput(plan: Plan, piece: Piece, boards: readonly Board[], shop: Shop): Outcome<MillingInput> {
-  const limits = ownLimits(machineLimits, typedLimits(shop));
+  const limits = ownLimits(machineLimits, shop.manualLimits ?? {});
   if (isProblem(limits)) return within(limits, 'limits');
   const solved = plan.problem as unknown as BreakdownProblem;
   const listed = new Map(piece.parts.map((part) => [part.id, part]));

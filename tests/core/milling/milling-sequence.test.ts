@@ -250,7 +250,7 @@ describe('limits of the maker’s own machines', () => {
   const cleats = scenarios['short cleats'];
 
   it('win over the defaults: a manual that allows 150 mm lets cleats go one by one', () => {
-    const own = { jointer: { leastLength: 150 }, planer: { leastLength: 150 } };
+    const own = { jointer: { length: 150 }, planer: { length: 150 } };
     const limits = ownLimits(machineLimits, own);
     if (isProblem(limits)) throw new Error(limits.field);
     expect(limits.jointer.leastLength).toEqual({ mm: 150, source: 'label' });
@@ -260,8 +260,8 @@ describe('limits of the maker’s own machines', () => {
   });
 
   it('are refused when they are nonsense', () => {
-    for (const leastLength of [0, -5, Number.NaN, 1e6]) {
-      expect(ownLimits(machineLimits, { jointer: { leastLength } })).toMatchObject({ field: 'jointer.leastLength' });
+    for (const length of [0, -5, Number.NaN, 1e6]) {
+      expect(ownLimits(machineLimits, { jointer: { length } })).toMatchObject({ field: 'jointer.length' });
     }
   });
 });

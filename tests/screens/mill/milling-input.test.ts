@@ -56,7 +56,7 @@ describe('what a sequence is made from', () => {
     const own = { ...shop, manualLimits: { planer: { length: 90_000 } } };
     expect(millingInput(plan('one'), piece, rack, own)).toMatchObject({
       kind: 'problem',
-      field: 'limits.planer.leastLength',
+      field: 'limits.planer.length',
     });
   });
 
