@@ -3,7 +3,7 @@ import type { BreakdownProblem } from '../../core/breakdown/problem-types.ts';
 import type { Plan } from '../../store/records/plan.ts';
 import { Length } from '../../ui/length.tsx';
 import { Say } from '../../ui/say.tsx';
-import { type BoardSheet, type SheetBlank, stripGroups } from './board-sheet.ts';
+import type { BoardSheet, SheetBlank } from './board-sheet.ts';
 import { cutBefore, cutStrips, withSpoilt } from './cut-state.ts';
 import type { Names } from './names.ts';
 import { RipDrawing } from './rip-drawing.tsx';
@@ -18,7 +18,13 @@ interface Props {
 }
 
 /** The rips of one blank, and which strip goes where; once it is cut, strips can be marked spoilt. */
-export function BlankCuts({ one, sheet: { board }, asked, plan, names }: Props) {
+export function BlankCuts(props: Props) {
+  const {
+    one,
+    sheet: { board },
+    asked,
+    plan,
+  } = props;
   const { blank, letter, rips } = one;
   const clear = clearOf(board, blank);
   const off = cutBefore(plan, blank) !== undefined;
@@ -47,27 +53,15 @@ export function BlankCuts({ one, sheet: { board }, asked, plan, names }: Props) 
         </p>
       ))}
       <ul class="rows" aria-label={`Strips of blank ${letter}`}>
-        {cutStrips(plan, blank) === 0
-          ? stripGroups(one).map(({ width, part, unit, count }) => (
-              <li>
-                <span>
-                  {count > 1 && `${count} strips `}
-                  <Length mm={width} /> for {names.piece(part, unit)}
-                </span>
-              </li>
-            ))
-          : one.strips.map(({ at }) => <CutStrip at={at} {...{ one, plan, names }} />)}
+        {one.strips.map(({ at }) => (
+          <StripLine at={at} {...props} />
+        ))}
       </ul>
     </div>
   );
 }
 
-function CutStrip({
-  one: { at: blankAt, blank, letter },
-  plan,
-  names,
-  at,
-}: Omit<Props, 'sheet' | 'asked'> & { at: number }) {
+function StripLine({ one: { at: blankAt, blank, letter }, plan, names, at }: Props & { at: number }) {
   const strip = blank.strips[at];
   if (!strip) return null;
   const name = names.piece(strip.part, strip.unit);

@@ -21,7 +21,8 @@ interface Props {
 }
 
 /** One board at the bench: its drawing, the crosscuts from the chalked end, the rips of each blank, and the tick once it is cut. */
-export function BoardCard({ sheet, asked, plan, stored, names }: Props) {
+export function BoardCard(props: Props) {
+  const { sheet, asked, plan, stored, names } = props;
   const { board, crosscuts, blanks, leftover } = sheet;
   const mark = names.of(board.id);
   const cut = isCut(plan, board.id);
@@ -46,7 +47,7 @@ export function BoardCard({ sheet, asked, plan, stored, names }: Props) {
         {crosscuts.length === 0 && <li>No crosscut.</li>}
       </ol>
       {blanks.map((one) => (
-        <BlankCuts one={one} {...{ sheet, asked, plan, names }} />
+        <BlankCuts one={one} {...props} />
       ))}
       {leftover > 0 && (
         <p class="soft">

@@ -36,13 +36,3 @@ export const boardSheets = (asked: BreakdownProblem, plan: Pick<Plan, 'blanks' |
       return { board, ...cuts, blanks };
     })
     .filter(({ blanks }) => blanks.length > 0);
-
-/** Strips of a blank that are alike, counted: of one width and for one piece of a part. */
-export function stripGroups({ strips }: SheetBlank): (PlanStrip & { readonly count: number })[] {
-  const groups = new Map<string, PlanStrip & { readonly count: number }>();
-  for (const { strip } of strips) {
-    const key = `${strip.width} ${strip.part} ${strip.unit}`;
-    groups.set(key, { ...strip, count: (groups.get(key)?.count ?? 0) + 1 });
-  }
-  return [...groups.values()];
-}

@@ -18,7 +18,8 @@ interface Props {
 }
 
 /** Board by board, to be cut at the bench. */
-export function BoardsView({ asked, plan, piece, rack, names }: Props) {
+export function BoardsView(props: Props) {
+  const { asked, plan, piece, rack } = props;
   const sheets = boardSheets(asked, plan);
   const stored = (id: string) => rack.find((board) => board.id === id);
   const free = sheets.flatMap(({ board }) => stored(board.id) ?? []).filter(({ state }) => state === 'rack');
@@ -34,7 +35,7 @@ export function BoardsView({ asked, plan, piece, rack, names }: Props) {
         </Button>
       )}
       {sheets.map((sheet) => (
-        <BoardCard key={sheet.board.id} stored={stored(sheet.board.id)} {...{ sheet, asked, plan, names }} />
+        <BoardCard key={sheet.board.id} stored={stored(sheet.board.id)} sheet={sheet} {...props} />
       ))}
     </>
   );

@@ -19,8 +19,8 @@ interface Props {
 }
 
 /** Panel by panel: strips in order, and how they are glued up so that each group still passes the planer. */
-export function PanelsView({ piece, asked, plan, names }: Props) {
-  const panels = asked.parts.filter(({ panel }) => panel);
+export function PanelsView(props: Props) {
+  const panels = props.asked.parts.filter(({ panel }) => panel);
   if (panels.length === 0) return <p>No panels: every part is one strip.</p>;
   return (
     <>
@@ -29,9 +29,7 @@ export function PanelsView({ piece, asked, plan, names }: Props) {
         on the face that shows.
       </p>
       {panels.flatMap((part) =>
-        Array.from({ length: part.quantity }, (_, index) => (
-          <PanelCard part={part} unit={index + 1} {...{ piece, asked, plan, names }} />
-        )),
+        Array.from({ length: part.quantity }, (_, index) => <PanelCard part={part} unit={index + 1} {...props} />),
       )}
     </>
   );

@@ -43,6 +43,7 @@ export function PlanShown(props: Props) {
   const { plan, piece, rack, names, running, onAgain } = props;
   const [look, setLook] = useState<Look>('boards');
   const asked = solvedProblem(plan);
+  const shown = { ...props, asked };
   const totals = planTotals(asked, plan);
   const short = plan.short.length > 0;
   const changes = planChanges(plan, piece, rack, names);
@@ -53,7 +54,7 @@ export function PlanShown(props: Props) {
         <p class="figure words">
           {short ? 'Not enough wood' : `Enough: ${totals.boards} of ${asked.boards.length} boards`}
         </p>
-        {short && <ShortageList {...{ asked, plan, names }} />}
+        {short && <ShortageList {...shown} />}
         <p>
           It takes <Amount of={wood(totals.volume)} />
           {cut > 0 && `; ${cut} of ${totals.boards} cut`}.
@@ -71,10 +72,10 @@ export function PlanShown(props: Props) {
       <div class="looks">
         <Choice<Look> label="Look at" value={look} options={looks} onInput={setLook} />
       </div>
-      {look === 'boards' && <BoardsView {...{ asked, plan, piece, rack, names }} />}
-      {look === 'panels' && <PanelsView {...{ piece, asked, plan, names }} />}
-      {look === 'wood' && <WoodView {...{ asked, plan, rack }} />}
-      {look === 'change' && <ChangeView asked={asked} {...props} />}
+      {look === 'boards' && <BoardsView {...shown} />}
+      {look === 'panels' && <PanelsView {...shown} />}
+      {look === 'wood' && <WoodView {...shown} />}
+      {look === 'change' && <ChangeView {...shown} />}
     </>
   );
 }

@@ -1,6 +1,5 @@
 import { isProblem } from '../../core/answer/problem.ts';
 import { BoardsView } from '../breakdown/boards-view.tsx';
-
 import { foldLayout } from '../breakdown/fold-edits.ts';
 import { FoldLayout } from '../breakdown/fold-layout.tsx';
 import { namesOf } from '../breakdown/names.ts';
@@ -12,23 +11,22 @@ import { SheetPart } from './sheet-part.tsx';
 
 /** The plan of the cuts: board by board, panel by panel, and what folds round corners. */
 export function CutsOnSheet({ of: { piece, rack, plan } }: { of: SheetRecords }) {
-  const asked = plan && solvedProblem(plan);
-  const names = namesOf(piece, rack);
+  const cuts = plan && { piece, rack, plan, asked: solvedProblem(plan), names: namesOf(piece, rack) };
   return (
     <>
       <SheetPart title="Boards" missing="Not planned yet.">
-        {plan && asked && (
+        {cuts && (
           <>
-            {plan.short.length > 0 && <ShortageList {...{ asked, plan, names }} />}
-            <BoardsView {...{ asked, plan, piece, rack, names }} />
+            {cuts.plan.short.length > 0 && <ShortageList {...cuts} />}
+            <BoardsView {...cuts} />
           </>
         )}
       </SheetPart>
-      {plan && asked && (
+      {cuts && (
         <SheetPart title="Panels" missing="">
-          <PanelsView {...{ piece, asked, plan, names }} />
+          <PanelsView {...cuts} />
           {piece.parts.map((part) => {
-            const layout = foldLayout(part, asked.shop.crosscutKerf);
+            const layout = foldLayout(part, cuts.asked.shop.crosscutKerf);
             if (!layout || isProblem(layout)) return null;
             return (
               <section class="card">

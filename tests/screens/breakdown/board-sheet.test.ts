@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Blank } from '../../../src/core/breakdown/problem-types.ts';
-import { boardSheets, letterOf, stripGroups } from '../../../src/screens/breakdown/board-sheet.ts';
+import { boardSheets, letterOf } from '../../../src/screens/breakdown/board-sheet.ts';
 import { problemFromRecords } from '../../../src/screens/breakdown/problem-from-records.ts';
 import { board, part, piece, planned, shop } from './samples.ts';
 
@@ -39,12 +39,6 @@ describe('the sheet of one board', () => {
       [2, 40],
     ]);
     expect(second?.rips.map((rip) => rip.quantities[0]?.value)).toEqual([90, 60, 40]);
-  });
-
-  test('strips that are alike are counted', () => {
-    const [first, second] = sheets[0]?.blanks ?? [];
-    expect(first && stripGroups(first)).toEqual([{ ...strip(98.4), count: 2 }]);
-    expect(second && stripGroups(second)).toHaveLength(3);
   });
 
   test('once a blank is off, the rest is measured from the end that it left', () => {
