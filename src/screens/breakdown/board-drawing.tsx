@@ -3,6 +3,7 @@ import { formatLength } from '../../core/length/format-length.ts';
 import { Drawing } from '../../ui/drawing/drawing.tsx';
 import { Wood } from '../../ui/drawing/wood.tsx';
 import { howMany } from '../../ui/how-many.ts';
+import { sayLength } from '../../ui/say-length.ts';
 import { units } from '../../ui/units.ts';
 import type { BoardSheet } from './board-sheet.ts';
 
@@ -17,8 +18,6 @@ interface Props {
 const width = 328;
 const left = 46;
 const top = 18;
-
-const say = (mm: number) => `${formatLength(mm, units.value)} ${units.value.unit}`;
 
 /** One board to scale from its chalked end: blanks with their letters, strips, what is lost, and where each crosscut lies. */
 export function BoardDrawing({ sheet, mark, ripKerf, longest }: Props) {
@@ -104,8 +103,8 @@ function inRows<L extends { readonly x: number; readonly text: string }>(labels:
 function inWords({ board, blanks, leftover }: BoardSheet, mark: string): string {
   const each = blanks.map(
     ({ letter, blank }) =>
-      `blank ${letter} from ${say(blank.start)} to ${say(blank.start + blank.length)}, ${howMany(blank.strips.length, 'strip')}`,
+      `blank ${letter} from ${sayLength(blank.start)} to ${sayLength(blank.start + blank.length)}, ${howMany(blank.strips.length, 'strip')}`,
   );
-  const rest = leftover > 0 ? `; ${say(leftover)} left` : '';
-  return `Board ${mark}, ${say(board.width)} by ${say(board.length)}, from the chalked end: ${each.join('; ')}${rest}.`;
+  const rest = leftover > 0 ? `; ${sayLength(leftover)} left` : '';
+  return `Board ${mark}, ${sayLength(board.width)} by ${sayLength(board.length)}, from the chalked end: ${each.join('; ')}${rest}.`;
 }

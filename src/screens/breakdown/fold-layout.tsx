@@ -1,10 +1,9 @@
 import type { FoldedPanel } from '../../core/breakdown/folded-panel.ts';
-import { formatLength } from '../../core/length/format-length.ts';
 import { Drawing } from '../../ui/drawing/drawing.tsx';
 import { Slip, Wood } from '../../ui/drawing/wood.tsx';
 import { Say } from '../../ui/say.tsx';
+import { sayLength } from '../../ui/say-length.ts';
 import { ShowWorking } from '../../ui/show-working.tsx';
-import { units } from '../../ui/units.ts';
 
 const sheet = 300;
 
@@ -12,8 +11,7 @@ const sheet = 300;
 export function FoldLayout({ width, of: { length, layout, cuts } }: { width: number; of: FoldedPanel }) {
   const scale = (sheet - 4) / length;
   const height = Math.min(120, width * scale);
-  const say = (mm: number) => `${formatLength(mm, units.value)} ${units.value.unit}`;
-  const words = layout.map(({ name, from, to }) => `${name} from ${say(from)} to ${say(to)}`);
+  const words = layout.map(({ name, from, to }) => `${name} from ${sayLength(from)} to ${sayLength(to)}`);
   return (
     <>
       <Drawing

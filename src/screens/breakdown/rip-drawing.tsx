@@ -1,6 +1,7 @@
 import { formatLength } from '../../core/length/format-length.ts';
 import { Drawing } from '../../ui/drawing/drawing.tsx';
 import { Slip, Wood } from '../../ui/drawing/wood.tsx';
+import { sayLength } from '../../ui/say-length.ts';
 import { units } from '../../ui/units.ts';
 import type { SheetBlank } from './board-sheet.ts';
 
@@ -20,7 +21,7 @@ const sheet = 328;
 export function RipDrawing({ one, width, thickness, ripKerf, widest }: Props) {
   const scale = (sheet - 4) / widest;
   const height = Math.max(22, thickness * scale);
-  const rips = one.strips.map(({ strip }) => `${formatLength(strip.width, units.value)} ${units.value.unit}`);
+  const rips = one.strips.map(({ strip }) => sayLength(strip.width));
   let x = 2;
   return (
     <Drawing

@@ -1,9 +1,8 @@
 import { useRef, useState } from 'preact/hooks';
 import type { ClearStretch } from '../../core/breakdown/problem-types.ts';
-import { formatLength } from '../../core/length/format-length.ts';
 import type { Board, Defect } from '../../store/records/board.ts';
 import { Drawing } from '../../ui/drawing/drawing.tsx';
-import { units } from '../../ui/units.ts';
+import { sayLength } from '../../ui/say-length.ts';
 import { markedRectangle } from './marked-rectangle.ts';
 
 type Rectangle = Omit<Defect, 'kind'>;
@@ -39,11 +38,11 @@ export function DefectDrawing({ board, clear, onMark }: Props) {
     setDrawn(undefined);
   };
 
-  const say = (mm: number) => `${formatLength(mm, units.value)} ${units.value.unit}`;
-  const alternative = `The board’s face, ${say(length)} long. ${
-    marks.map(({ kind, start, length: size }) => `${kind} from ${say(start)} to ${say(start + size)}`).join('; ') ||
-    'Nothing marked'
-  }. Clear: ${clear.map((one) => `${say(one.length)} by ${say(one.width)}`).join('; ') || 'nothing'}.`;
+  const alternative = `The board’s face, ${sayLength(length)} long. ${
+    marks
+      .map(({ kind, start, length: size }) => `${kind} from ${sayLength(start)} to ${sayLength(start + size)}`)
+      .join('; ') || 'Nothing marked'
+  }. Clear: ${clear.map((one) => `${sayLength(one.length)} by ${sayLength(one.width)}`).join('; ') || 'nothing'}.`;
   const outline = `M0 0H${face.width}V${farWidth * across}L0 ${width * across}Z`;
   const place = ({ start, length: size, offset, width: deep }: Rectangle) => ({
     x: start * along,
