@@ -1,7 +1,7 @@
 import { type Phrase, phrase } from '../answer/phrase.ts';
 import { mm } from '../answer/quantity.ts';
 import { clearOf } from './clear-stretches.ts';
-import type { Blank, BreakdownPlan, BreakdownProblem, CutBlank, Strip } from './problem-types.ts';
+import type { Blank, BreakdownPlan, BreakdownProblem, CutBlank, CutStrip, RoughBoard, Strip } from './problem-types.ts';
 
 /** A crosscut that is still to be made, mm. */
 export interface Crosscut {
@@ -16,7 +16,11 @@ export interface Crosscut {
 export interface CutOfBlank {
   /** Its place in the plan. */
   readonly at: number;
-  readonly blank: Blank;
+  readonly blank: CutBlank;
+  /** What it goes by at the bench. */
+  readonly letter: string;
+  /** In the order in which they are ripped, with their places in the blank. */
+  readonly strips: readonly { readonly at: number; readonly strip: CutStrip }[];
   readonly rips: readonly Phrase[];
 }
 
@@ -31,6 +35,13 @@ export interface BoardCuts {
 export const cutBefore = ({ cut = [] }: BreakdownProblem, { board, start }: Blank): CutBlank | undefined =>
   cut.find((blank) => blank.board === board && blank.start === start);
 
+/** The letter of a blank, by its place in the plan: A, B, C along the board. */
+export const letterOf = ({ blanks }: Pick<BreakdownPlan, 'blanks'>, at: number): string => {
+  const { board, start } = blanks[at] as Blank;
+  const place = blanks.filter((other) => other.board === board && other.start < start).length;
+  return String.fromCharCode(65 + (place % 26)) + (place < 26 ? '' : Math.floor(place / 26) + 1);
+};
+
 /**
  * The cuts of one board that are still to be made, in the order in which they are made.
  *
@@ -43,20 +54,19 @@ export const cutBefore = ({ cut = [] }: BreakdownProblem, { board, start }: Blan
  *
  * @param asked boards, shop and what is cut already, mm
  * @param plan blanks, mm
- * @param id of the board
+ * @param board one of the boards asked
  * @returns crosscuts with their positions, rips with their fence settings, and the length left over, mm
  * @valid plans without breaches
- * @example boardCuts(smallProblem, planOf(blank('B1', 0, 1030), blank('B1', 1033, 500)), 'B1')
+ * @example boardCuts(smallProblem, planOf(blank('B1', 0, 1030), blank('B1', 1033, 500)), smallProblem.boards[0])
  *   // => { crosscuts: [{ at: 1030 }, { at: 1533 }], leftover: 914 }
  * @source common practice
  */
-export function boardCuts(asked: BreakdownProblem, plan: BreakdownPlan, id: string): BoardCuts {
+export function boardCuts(asked: BreakdownProblem, plan: BreakdownPlan, board: RoughBoard): BoardCuts {
   const { ripKerf, crosscutKerf } = asked.shop;
-  const board = asked.boards.find((candidate) => candidate.id === id);
-  const length = board?.length ?? 0;
+  const { length } = board;
   const placed = plan.blanks
     .map((blank, at) => ({ blank, at, before: cutBefore(asked, blank)?.strips.length ?? 0 }))
-    .filter(({ blank }) => blank.board === id)
+    .filter(({ blank }) => blank.board === board.id)
     .sort((a, b) => a.blank.start - b.blank.start);
   const crosscuts: Crosscut[] = [];
   let [fresh, free] = [0, 0];
@@ -77,9 +87,15 @@ export function boardCuts(asked: BreakdownProblem, plan: BreakdownPlan, id: stri
     if (before) fresh = free;
   }
   const blanks = placed.map(({ blank, at, before }) => {
-    const width = (board && clearOf(board, blank)?.width) ?? 0;
+    const width = clearOf(board, blank)?.width ?? 0;
     const used = blank.strips.reduce((sum, strip) => sum + strip.width + ripKerf, -ripKerf);
-    return { blank, at, rips: rips(blank.strips.slice(before), width - used, ripKerf) };
+    return {
+      blank,
+      at,
+      letter: letterOf(plan, at),
+      strips: blank.strips.map((strip, place) => ({ at: place, strip })).sort((a, b) => b.strip.width - a.strip.width),
+      rips: rips(blank.strips.slice(before), width - used, ripKerf),
+    };
   });
   return { crosscuts, blanks, leftover: length - free };
 }

@@ -32,24 +32,23 @@ export function layBlanks(input: MillingInput): BlankWork[] {
     const planned = input.blanks.filter((blank) => blank.board === board.id);
     const chalk = mark(board);
     return leaveLong(board, planned, input)
-      .map(({ start, length, strips, leftLong }, index): BlankWork => {
-        const id = `${board.id}@${place(start)}`;
+      .map(({ row, ...long }, index): BlankWork => {
+        const id = `${board.id}@${place(long.start)}`;
         return {
           id,
           label: `${chalk} · blank ${index + 1}`,
           board,
-          start,
-          length,
-          strips: strips.flatMap(({ part: partId, units, width, spoilt }, at): StripWork | [] => {
+          ...long,
+          strips: (row[0]?.strips ?? []).flatMap(({ part: partId, width, spoilt }, at): StripWork | [] => {
             const part = parts.get(partId);
             if (!part) return [];
+            const units = row.flatMap(({ strips }) => strips[at]?.unit ?? []);
             // A spoilt strip is named as well, so that the others keep their numbers.
             const name = stripName(part, units);
             if (spoilt) return [];
             const finished = part.panel ? width - input.shop.edgeAllowance : part.width;
             return { id: `${id}/${at + 1}`, label: `${chalk} · ${name}`, part, units, width, finished };
           }),
-          leftLong,
         };
       })
       .filter(({ strips }) => strips.length > 0);

@@ -6,8 +6,8 @@ import { reachedIn } from './reached-in.ts';
 export interface LongBlank {
   readonly start: number;
   readonly length: number;
-  /** Each with the units it serves: several when blanks in a row stay in one length. */
-  readonly strips: readonly (CutStrip & { readonly units: readonly number[] })[];
+  /** The plan's blanks in it, with the same strips each: several when blanks in a row stay in one length. */
+  readonly row: readonly CutBlank[];
   readonly leftLong: boolean;
 }
 
@@ -35,7 +35,7 @@ const sameStrips = (one: readonly CutStrip[], other: readonly CutStrip[]): boole
  * @param board mm
  * @param planned its blanks in the plan, any order
  * @param input for parts, allowances and limits
- * @returns blanks in order along the board, with the units that each strip serves
+ * @returns blanks in order along the board, each with those of the plan that it holds
  * @valid blanks that don't overlap
  * @example leaveLong(cleats.boards[0], cleats.blanks, cleats) // => [{ start: 0, length: 516.4, leftLong: true }]
  * @source common practice
@@ -80,10 +80,7 @@ export function leaveLong(board: MillingBoard, planned: readonly CutBlank[], inp
     longBlanks.push({
       start,
       length: end - start,
-      strips: first.strips.map((strip, place) => ({
-        ...strip,
-        units: row.map((blank) => blank.strips[place]?.unit ?? 0),
-      })),
+      row,
       leftLong: row.length > 1 || end - start > first.length + 0.01,
     });
   }

@@ -1,16 +1,17 @@
+import type { CutOfBlank } from '../../core/breakdown/board-cuts.ts';
 import { clearOf } from '../../core/breakdown/clear-stretches.ts';
 import type { BreakdownProblem } from '../../core/breakdown/problem-types.ts';
 import type { Plan } from '../../store/records/plan.ts';
 import { Length } from '../../ui/length.tsx';
 import { Say } from '../../ui/say.tsx';
-import type { BoardSheet, SheetBlank } from './board-sheet.ts';
+import type { BoardSheet } from './board-sheet.ts';
 import { cutBefore, cutStrips, withSpoilt } from './cut-state.ts';
 import type { Names } from './names.ts';
 import { RipDrawing } from './rip-drawing.tsx';
 import { changePlan } from './store-plan.ts';
 
 interface Props {
-  one: SheetBlank;
+  one: CutOfBlank;
   sheet: BoardSheet;
   asked: BreakdownProblem;
   plan: Plan;

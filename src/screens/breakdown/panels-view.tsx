@@ -1,3 +1,4 @@
+import { letterOf } from '../../core/breakdown/board-cuts.ts';
 import { panelLayout } from '../../core/breakdown/panel-layout.ts';
 import type { BreakdownProblem, Part } from '../../core/breakdown/problem-types.ts';
 import type { Piece } from '../../store/records/piece.ts';
@@ -5,7 +6,6 @@ import type { Plan } from '../../store/records/plan.ts';
 import { howMany } from '../../ui/how-many.ts';
 import { Length } from '../../ui/length.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
-import { letterOf } from './board-sheet.ts';
 import { FoldCard } from './fold-card.tsx';
 import type { Names } from './names.ts';
 import { PanelDrawing } from './panel-drawing.tsx';

@@ -1,12 +1,12 @@
+import type { CutOfBlank } from '../../core/breakdown/board-cuts.ts';
 import { formatLength } from '../../core/length/format-length.ts';
 import { Drawing } from '../../ui/drawing/drawing.tsx';
 import { Slip, Wood } from '../../ui/drawing/wood.tsx';
 import { sayLength } from '../../ui/say-length.ts';
 import { units } from '../../ui/units.ts';
-import type { SheetBlank } from './board-sheet.ts';
 
 interface Props {
-  one: SheetBlank;
+  one: CutOfBlank;
   /** Of the clear wood that it is ripped from, mm. */
   width: number;
   thickness: number;

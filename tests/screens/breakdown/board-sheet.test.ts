@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { letterOf } from '../../../src/core/breakdown/board-cuts.ts';
 import type { Blank } from '../../../src/core/breakdown/problem-types.ts';
-import { boardSheets, letterOf } from '../../../src/screens/breakdown/board-sheet.ts';
+import { boardSheets } from '../../../src/screens/breakdown/board-sheet.ts';
 import { problemFromRecords } from '../../../src/screens/breakdown/problem-from-records.ts';
 import { board, part, piece, planned, shop } from './samples.ts';
 
