@@ -6,6 +6,7 @@ import { pieces } from '../../store/pieces.ts';
 import { plans } from '../../store/plans.ts';
 import { newest } from '../../store/records/newest.ts';
 import type { Piece } from '../../store/records/piece.ts';
+import { planInHand } from '../../store/records/plan-in-hand.ts';
 import { squares } from '../../store/squares.ts';
 import { timers } from '../../store/timers.ts';
 import { findFinish } from '../finish/find-finish.ts';
@@ -62,7 +63,7 @@ async function ofPiece(piece: Piece) {
   ]);
   return {
     piece,
-    plan: allPlans.find(({ chosen }) => chosen) ?? newest(allPlans),
+    plan: planInHand(allPlans),
     milling: newest(runs),
     squares: checks,
     glueups: glued,

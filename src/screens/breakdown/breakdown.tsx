@@ -13,6 +13,7 @@ import type { Board } from '../../store/records/board.ts';
 import { partCount } from '../../store/records/part-count.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import type { Plan } from '../../store/records/plan.ts';
+import { planInHand } from '../../store/records/plan-in-hand.ts';
 import { Amount } from '../../ui/amount.tsx';
 import { Button } from '../../ui/button.tsx';
 import { howMany } from '../../ui/how-many.ts';
@@ -42,11 +43,8 @@ export default function BreakdownScreen({ id }: { id: string }) {
   return <PlanOf piece={piece} rack={rack} kept={kept} />;
 }
 
-const inHand = (kept: readonly Plan[]): Plan | undefined =>
-  kept.filter(({ chosen }) => chosen).sort((a, b) => b.created - a.created)[0];
-
 function PlanOf({ piece, rack, kept }: { piece: Piece; rack: Board[]; kept: Plan[] }) {
-  const plan = inHand(kept);
+  const plan = planInHand(kept);
   const names = namesOf(piece, rack);
   const planner = usePlanner(names);
   const [asked, setAsked] = useState<BreakdownProblem>();

@@ -4,11 +4,12 @@ import type { PlannedStage, Window } from '../../core/gluing/day-plan.ts';
 import type { Glueup } from '../../store/records/glueup.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import type { Plan } from '../../store/records/plan.ts';
+import { planInHand } from '../../store/records/plan-in-hand.ts';
 import type { Shop } from '../../store/records/shop.ts';
 import { runOf } from './glue-events.ts';
 import { planStage, usualGlue } from './plan-stage.ts';
 import { progressOf } from './stage-progress.ts';
-import { type PieceStage, planOf, stagesOfPiece } from './stages-of-piece.ts';
+import { type PieceStage, stagesOfPiece } from './stages-of-piece.ts';
 
 interface Records {
   readonly pieces: readonly Piece[];
@@ -42,7 +43,7 @@ export function dayStages({ pieces, plans, glueups, shop, celsius, now }: Record
       const ofPiece = <R extends { readonly pieceId?: string }>(records: readonly R[]) =>
         records.filter(({ pieceId }) => pieceId === piece.id);
       const idOf = (stage: string) => `${piece.id}:${stage}`;
-      const stages = stagesOfPiece(piece, planOf(ofPiece(plans)), shop);
+      const stages = stagesOfPiece(piece, planInHand(ofPiece(plans)), shop);
       const { begun } = progressOf(stages, ofPiece(glueups), now);
       return stages
         .filter(({ id }) => !begun.has(id))

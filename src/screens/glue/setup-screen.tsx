@@ -6,11 +6,12 @@ import { plans } from '../../store/plans.ts';
 import { airNow } from '../../store/records/air-now.ts';
 import { newest } from '../../store/records/newest.ts';
 import type { Piece } from '../../store/records/piece.ts';
+import { planInHand } from '../../store/records/plan-in-hand.ts';
 import { emptyForm, withStage } from './glue-form.ts';
 import { usualGlue } from './plan-stage.ts';
 import { SetupForm } from './setup-form.tsx';
 import { progressOf } from './stage-progress.ts';
-import { planOf, stagesOfPiece } from './stages-of-piece.ts';
+import { stagesOfPiece } from './stages-of-piece.ts';
 
 /** The next glue-up of a piece, or one of nothing listed: enough glue, time and clamps? */
 export function SetupScreen({ piece }: { piece: Piece | undefined }) {
@@ -18,7 +19,7 @@ export function SetupScreen({ piece }: { piece: Piece | undefined }) {
     ['glueup', 'plan', 'milling'],
     async () => ({
       all: await glueups.all(),
-      plan: piece && planOf(await plans.where('pieceId', piece.id)),
+      plan: piece && planInHand(await plans.where('pieceId', piece.id)),
       run: piece && newest(await millings.where('pieceId', piece.id)),
     }),
     piece?.id,

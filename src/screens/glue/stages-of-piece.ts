@@ -23,10 +23,6 @@ export interface PieceStage extends Needing {
   readonly guessed: boolean;
 }
 
-/** The plan that counts for a piece: the chosen one, or else the newest. */
-export const planOf = (plans: readonly Plan[]): Plan | undefined =>
-  plans.find(({ chosen }) => chosen) ?? [...plans].sort((a, b) => b.updated - a.updated)[0];
-
 interface Laid {
   /** Widths of the strips of each sub-panel, mm. */
   readonly groups: readonly (readonly number[])[];

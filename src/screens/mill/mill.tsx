@@ -5,6 +5,7 @@ import { millings } from '../../store/millings.ts';
 import { pieces } from '../../store/pieces.ts';
 import { plans } from '../../store/plans.ts';
 import { newest } from '../../store/records/newest.ts';
+import { planInHand } from '../../store/records/plan-in-hand.ts';
 import { Screen } from '../../ui/screen.tsx';
 import { PieceList } from '../piece/piece-list.tsx';
 import { questions } from '../questions.ts';
@@ -17,7 +18,7 @@ async function readMill(id: string) {
   const pieceId = (await millings.get(id))?.pieceId ?? id;
   const piece = await pieces.get(pieceId);
   const run = newest(await millings.where('pieceId', pieceId));
-  const plan = (await plans.where('pieceId', pieceId)).find(({ chosen }) => chosen);
+  const plan = planInHand(await plans.where('pieceId', pieceId));
   return { piece, run, plan };
 }
 

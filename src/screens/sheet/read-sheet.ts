@@ -8,10 +8,11 @@ import type { Board } from '../../store/records/board.ts';
 import type { Finish } from '../../store/records/finish.ts';
 import type { Glueup } from '../../store/records/glueup.ts';
 import type { Milling } from '../../store/records/milling.ts';
+import { newest } from '../../store/records/newest.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import type { Plan } from '../../store/records/plan.ts';
+import { planInHand } from '../../store/records/plan-in-hand.ts';
 import { findFinish } from '../finish/find-finish.ts';
-import { planOf } from '../glue/stages-of-piece.ts';
 
 /** What is stored about one piece, as far as its sheet shows it. */
 export interface SheetRecords {
@@ -38,8 +39,8 @@ export async function readSheet(id: string): Promise<Omit<SheetRecords, 'piece'>
   return {
     piece,
     rack,
-    plan: planOf(ownPlans),
-    run: runs.sort((a, b) => b.created - a.created)[0],
+    plan: planInHand(ownPlans),
+    run: newest(runs),
     glueups: allGlueups,
     finish: findFinish(id, allFinishes, []).finish,
   };
