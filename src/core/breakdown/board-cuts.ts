@@ -35,7 +35,16 @@ export interface BoardCuts {
 export const cutBefore = ({ cut = [] }: BreakdownProblem, { board, start }: Blank): CutBlank | undefined =>
   cut.find((blank) => blank.board === board && blank.start === start);
 
-/** The letter of a blank, by its place in the plan: A, B, C along the board. */
+/**
+ * The letter that a blank goes by at the bench: A, B, C along its board.
+ *
+ * @param plan blanks, mm
+ * @param at the blank's place in the plan
+ * @returns a letter; from the 27th blank of a board on with a number after it
+ * @valid a place that the plan has
+ * @example letterOf(planOf(blank('B1', 1033, 500), blank('B1', 0, 1030)), 0) // => 'B'
+ * @source common practice
+ */
 export const letterOf = ({ blanks }: Pick<BreakdownPlan, 'blanks'>, at: number): string => {
   const { board, start } = blanks[at] as Blank;
   const place = blanks.filter((other) => other.board === board && other.start < start).length;

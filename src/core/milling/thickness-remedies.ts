@@ -25,8 +25,6 @@ export interface ToFlatten {
   readonly leastStrip?: number;
 }
 
-const times = ['', '', 'two', 'three', 'four', 'five', 'six'];
-
 /**
  * What to do before flattening so that a piece keeps more thickness, and what when that isn't enough.
  *
@@ -54,12 +52,12 @@ export function thicknessRemedies(piece: ToFlatten): Remedy[] {
     if (gain >= 0.1) remedies.push({ kind, gain, enough: now + gain >= need, say });
   };
 
-  const most = leastStrip === undefined ? 1 : Math.min(times.length - 1, Math.floor(width / leastStrip));
+  const most = leastStrip === undefined ? 1 : Math.floor(width / leastStrip);
   let strips = Math.min(2, most);
   while (strips < most && left(width / strips, length) < need) strips++;
   if (strips > 1) {
     const gain = left(width / strips, length) - now;
-    offer('rip', gain, phrase`Rip in ${times[strips] ?? strips} before flattening: ${mm(gain)} more.`);
+    offer('rip', gain, phrase`Rip in ${strips} before flattening: ${mm(gain)} more.`);
   }
   if (leastLength < length) {
     const gain = left(width, leastLength) - now;

@@ -101,16 +101,9 @@ function withTargets(step: MillingStep, dimension: Dimension, moved: ReadonlyMap
   };
 }
 
-/** The phrase with the old target's figure in it replaced by the new one. */
-const saidAnew = ({ text, quantities }: Phrase, old: number, value: number): Phrase => ({
-  text,
-  quantities: Object.fromEntries(
-    Object.entries(quantities).map(([name, said]) => [
-      name,
-      said.value === old && said.unit === 'mm' ? mm(value) : said,
-    ]),
-  ),
-});
+/** The phrase with the new target for its figure where the old one was said. */
+const saidAnew = (title: Phrase, old: number, value: number): Phrase =>
+  JSON.parse(JSON.stringify(title, (_, said) => (said === old ? value : said)));
 
 /** A later step: its pieces that come from what was measured are smaller, and so are targets that can't be met now. */
 function laterStep(

@@ -64,12 +64,15 @@ function NextWish({ asked, wishes, names, onChange }: Props) {
   const [part, setPart] = useState('');
   const chosen = asked.boards.find(({ id }) => id === board);
   const parts = asked.parts.filter(({ species }) => !chosen || species === chosen.species);
-  const { keepOut = [], fix = [], show = [] } = wishes;
   const add = () => {
-    if (board === anyGood) onChange({ ...wishes, show: [...new Set([...show, part])] });
-    else if (part === '') onChange({ ...wishes, keepOut: [...new Set([...keepOut, board])] });
-    else if (!fix.some((wish) => wish.part === part && wish.board === board))
-      onChange({ ...wishes, fix: [...fix, { part, board }] });
+    const [kind, wish] =
+      board === anyGood
+        ? (['show', part] as const)
+        : part === ''
+          ? (['keepOut', board] as const)
+          : (['fix', { part, board }] as const);
+    const others = (wishes[kind] ?? []).filter((one) => JSON.stringify(one) !== JSON.stringify(wish));
+    onChange({ ...wishes, [kind]: [...others, wish] });
     setBoard('');
     setPart('');
   };

@@ -20,14 +20,14 @@ describe('what gains thickness', () => {
     // by hand: 2.5 - 2.5 / 4 and 6 - 6 x (1000 / 2400)^2; nine decimals, rounding only
     const [rip, shorten, ...rest] = thicknessRemedies({ ...piece, need: 17 });
     expect(rip?.gain).toBeCloseTo(1.875, 9);
-    expect(rip?.say.text).toBe('Rip in two before flattening: {0} more.');
+    expect(rip?.say.text).toBe('Rip in 2 before flattening: {0} more.');
     expect(shorten?.gain).toBeCloseTo(4.9583, 4);
     expect(rest).toEqual([]);
   });
 
   it('names the fewest strips that are enough', () => {
     // reaches 17.5 whole; two strips 19.375, three 19.722, four 19.844
-    expect(thicknessRemedies({ ...piece, need: 19.6 })[0]?.say.text).toContain('Rip in three');
+    expect(thicknessRemedies({ ...piece, need: 19.6 })[0]?.say.text).toContain('Rip in 3');
   });
 
   it('when nothing is enough it says a thinner part or a thicker board', () => {
