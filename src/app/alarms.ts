@@ -59,7 +59,7 @@ export function followAlarms(): void {
     document.addEventListener('pointerdown', readySound, { once: true });
   };
   const readAgain = () => void read().catch(() => {});
-  onChange('timer', readAgain);
+  onChange(['timer'], readAgain);
   // A sleeping phone holds its timeouts back: look at the clock as soon as it is awake.
   document.addEventListener('visibilitychange', look);
   readAgain();

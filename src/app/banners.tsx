@@ -8,7 +8,7 @@ import { notice } from './notices.ts';
 import { saveBackup } from './save-backup.ts';
 import { waitingUpdate } from './updates.ts';
 
-const databaseWords: Partial<Record<DatabaseState['kind'], string>> = {
+const databaseWords: Partial<Record<DatabaseState, string>> = {
   blocked: 'Another tab holds an older version open. Close it, and this one goes on.',
   migrating: 'Bringing your records to the new version. Leave the app open.',
   migrationFailed: 'Your records could not be brought to the new version. They are untouched; take them out now.',
@@ -24,12 +24,12 @@ async function tryAgain() {
 
 /** What the maker must know about the records, the writes and the version, wherever they stand. */
 export function Banners() {
-  const [state, setState] = useState<DatabaseState>({ kind: 'closed' });
+  const [state, setState] = useState<DatabaseState>('closed');
   const [failed, setFailed] = useState<readonly FailedWrite[]>(failedWrites());
   // What was erased stays said, though something may read in the meantime: that starts anew.
-  useEffect(() => onDatabase((next) => setState((now) => (now.kind === 'erased' ? now : next))), []);
+  useEffect(() => onDatabase((next) => setState((now) => (now === 'erased' ? now : next))), []);
   useEffect(() => onFailedWrites(setFailed), []);
-  const words = databaseWords[state.kind];
+  const words = databaseWords[state];
   const update = waitingUpdate.value;
   const past = notice.value?.past;
   const banners = (
@@ -37,11 +37,11 @@ export function Banners() {
       {words && (
         <div class="notice">
           <p>{words}</p>
-          {state.kind === 'migrationFailed' && <Button onClick={saveBackup}>Take the data out</Button>}
-          {state.kind === 'superseded' || state.kind === 'erased' ? (
+          {state === 'migrationFailed' && <Button onClick={saveBackup}>Take the data out</Button>}
+          {state === 'superseded' || state === 'erased' ? (
             <Button onClick={() => location.reload()}>Load again</Button>
           ) : (
-            state.kind !== 'migrating' && <Button onClick={tryAgain}>Try again</Button>
+            state !== 'migrating' && <Button onClick={tryAgain}>Try again</Button>
           )}
         </div>
       )}

@@ -47,7 +47,7 @@ export async function followShop(): Promise<void> {
     apply(stored);
     rememberLook(stored);
   };
-  onChange('shop', () => void read());
+  onChange(['shop'], () => void read());
   // Opening the database waits until the first screen stands.
   await new Promise((done) => setTimeout(done));
   await read();

@@ -1,41 +1,28 @@
 import type { Kind } from './records/kinds.ts';
 
-/** What was written. No ids means that the whole kind may have changed. */
-export interface Changed {
-  readonly kind: Kind;
-  readonly ids: readonly string[];
-  /** It happened in another tab. */
-  readonly elsewhere: boolean;
-}
-
-type Listener = (changed: Changed) => void;
-
-const listeners = new Map<Kind, Set<Listener>>();
+const listeners = new Map<() => void, readonly Kind[]>();
 let channel: BroadcastChannel | undefined;
 
-function tabs(): BroadcastChannel | undefined {
-  if (channel || typeof BroadcastChannel === 'undefined') return channel;
+function tabs(): BroadcastChannel {
+  if (channel) return channel;
   channel = new BroadcastChannel('boardwright-changes');
-  channel.onmessage = ({ data }: MessageEvent<{ kind: Kind; ids: string[] }>) => tell({ ...data, elsewhere: true });
+  channel.onmessage = ({ data }: MessageEvent<{ kind: Kind }>) => tell(data.kind);
   return channel;
 }
 
-function tell(changed: Changed): void {
-  for (const listener of listeners.get(changed.kind) ?? []) listener(changed);
+function tell(kind: Kind): void {
+  for (const [listener, kinds] of listeners) if (kinds.includes(kind)) listener();
 }
 
 /** Calls the listener after every write to one of these kinds, in this tab or another. Returns how to stop. */
-export function onChange(kinds: Kind | readonly Kind[], listener: Listener): () => void {
+export function onChange(kinds: readonly Kind[], listener: () => void): () => void {
   tabs();
-  const wanted = typeof kinds === 'string' ? [kinds] : kinds;
-  for (const kind of wanted) listeners.set(kind, (listeners.get(kind) ?? new Set()).add(listener));
-  return () => {
-    for (const kind of wanted) listeners.get(kind)?.delete(listener);
-  };
+  listeners.set(listener, kinds);
+  return () => listeners.delete(listener);
 }
 
-/** Says that records were written; called once they are really in the database. */
-export function announce(kind: Kind, ids: readonly string[]): void {
-  tell({ kind, ids, elsewhere: false });
-  tabs()?.postMessage({ kind, ids });
+/** Says that records of a kind were written; called once they are really in the database. */
+export function announce(kind: Kind): void {
+  tell(kind);
+  tabs().postMessage({ kind });
 }

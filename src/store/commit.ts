@@ -35,17 +35,12 @@ export async function commit(
     }
     return results;
   });
-  for (const kind of kinds) {
-    const ids = changes.flatMap((change) => (change.kind === kind ? idOf(change) : []));
-    if (ids.length > 0) announce(kind, ids);
-  }
+  for (const kind of kindsOf(changes)) announce(kind);
   return stored;
 }
 
 /** The kinds that these are of, each once. */
 export const kindsOf = (all: readonly { readonly kind: Kind }[]): Kind[] => [...new Set(all.map(({ kind }) => kind))];
-
-const idOf = (change: Change) => ('put' in change ? change.put.id : change.remove);
 
 async function apply(
   transaction: IDBPTransaction<unknown, string[], 'readwrite'>,
@@ -55,7 +50,7 @@ async function apply(
 ): Promise<StoredRecord | undefined> {
   const records = transaction.objectStore(change.kind);
   const tombstones = transaction.objectStore('removed');
-  const id = idOf(change);
+  const id = 'put' in change ? change.put.id : change.remove;
   const before = (await records.get(id)) as StoredRecord | undefined;
   if (late && before && before.updated > at && !('put' in change && change.put.revision >= before.revision))
     return before;

@@ -6,31 +6,33 @@ export const databaseName = 'boardwright';
 
 /** How the database stands; a screen says so wherever it isn't `open`. */
 export type DatabaseState =
-  | { readonly kind: 'closed' | 'opening' | 'open' }
+  | 'closed'
+  | 'opening'
+  | 'open'
   /** Another tab holds an older version open, and has to be closed first. */
-  | { readonly kind: 'blocked' }
-  | { readonly kind: 'migrating'; readonly from: number; readonly to: number }
+  | 'blocked'
+  | 'migrating'
   /** The records couldn't be brought to this version. They are untouched and can be exported. */
-  | { readonly kind: 'migrationFailed'; readonly from: number; readonly to: number; readonly error: unknown }
+  | 'migrationFailed'
   /** A newer version of the app has been opened elsewhere: this one has stopped writing. */
-  | { readonly kind: 'superseded' }
+  | 'superseded'
   /** The browser closed the connection; the next use opens it again. */
-  | { readonly kind: 'terminated' }
+  | 'terminated'
   /** The database was deleted under the app. */
-  | { readonly kind: 'erased' }
-  | { readonly kind: 'failed'; readonly error: unknown };
+  | 'erased'
+  | 'failed';
 
 /** The database can't be used until the maker does something about `state`. */
 export class DatabaseUnavailable extends Error {
   override readonly name = 'DatabaseUnavailable';
   readonly state: DatabaseState;
-  constructor(state: DatabaseState) {
-    super(`The database is ${state.kind}.`);
+  constructor(state: DatabaseState, cause?: unknown) {
+    super(`The database is ${state}.`, { cause });
     this.state = state;
   }
 }
 
-let state: DatabaseState = { kind: 'closed' };
+let state: DatabaseState = 'closed';
 let opened: Promise<IDBPDatabase> | undefined;
 const listeners = new Set<(state: DatabaseState) => void>();
 
@@ -48,7 +50,7 @@ function become(next: DatabaseState): void {
 
 /** The open database; opens it at first use, and again after the browser has closed it. */
 export function database(): Promise<IDBPDatabase> {
-  if (state.kind === 'superseded' || state.kind === 'migrationFailed') {
+  if (state === 'superseded' || state === 'migrationFailed') {
     return Promise.reject(new DatabaseUnavailable(state));
   }
   opened ??= open().catch((error) => {
@@ -62,23 +64,20 @@ export function database(): Promise<IDBPDatabase> {
 export async function closeDatabase(): Promise<void> {
   const closing = opened;
   opened = undefined;
-  become({ kind: 'closed' });
+  become('closed');
   (await closing?.catch(() => undefined))?.close();
 }
 
 async function open(): Promise<IDBPDatabase> {
-  become({ kind: 'opening' });
+  become('opening');
   try {
     const connection = await connect();
-    become({ kind: 'open' });
+    become('open');
     return connection;
   } catch (error) {
-    if (!(error instanceof DatabaseUnavailable)) {
-      const newerSchema = error instanceof DOMException && error.name === 'VersionError';
-      become(newerSchema ? { kind: 'superseded' } : { kind: 'failed', error });
-      if (newerSchema) throw new DatabaseUnavailable(state);
-    } else become(error.state);
-    throw error;
+    const newerSchema = error instanceof DOMException && error.name === 'VersionError';
+    become(newerSchema ? 'superseded' : error instanceof DatabaseUnavailable ? error.state : 'failed');
+    throw newerSchema ? new DatabaseUnavailable(state, error) : error;
   }
 }
 
@@ -86,15 +85,15 @@ async function open(): Promise<IDBPDatabase> {
 async function connect(): Promise<IDBPDatabase> {
   let older = 0;
   const callbacks = {
-    blocked: () => become({ kind: 'blocked' }),
+    blocked: () => become('blocked'),
     blocking: (_: number, wanted: number | null, event: IDBVersionChangeEvent) => {
       (event.target as IDBDatabase).close();
       opened = undefined;
-      become({ kind: wanted === null ? 'erased' : 'superseded' });
+      become(wanted === null ? 'erased' : 'superseded');
     },
     terminated: () => {
       opened = undefined;
-      become({ kind: 'terminated' });
+      become('terminated');
     },
   };
   try {
@@ -109,12 +108,12 @@ async function connect(): Promise<IDBPDatabase> {
   } catch (error) {
     if (older === 0) throw error;
   }
-  become({ kind: 'migrating', from: older, to: schemaVersion });
+  become('migrating');
   try {
     const { migrate } = await import('./migrations/migrate.ts');
     await migrate(databaseName, migrations, callbacks.blocked);
   } catch (error) {
-    throw new DatabaseUnavailable({ kind: 'migrationFailed', from: older, to: schemaVersion, error });
+    throw new DatabaseUnavailable('migrationFailed', error);
   }
   return openDB(databaseName, schemaVersion, callbacks);
 }

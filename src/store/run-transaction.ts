@@ -8,14 +8,12 @@ export async function runTransaction<Mode extends 'readonly' | 'readwrite', T>(
   work: (transaction: IDBPTransaction<unknown, string[], Mode>) => Promise<T>,
 ): Promise<T> {
   const transaction = connection.transaction([...stores], mode, { durability: 'strict' });
-  const done = transaction.done.then(
-    () => ({ stored: true as const }),
-    (error: unknown) => ({ stored: false as const, error }),
-  );
+  const { done } = transaction;
+  // Waited for below, when the work is through; until then nobody hears that it failed.
+  done.catch(() => {});
   try {
     const result = await work(transaction);
-    const end = await done;
-    if (!end.stored) throw end.error;
+    await done;
     return result;
   } catch (error) {
     try {
@@ -23,7 +21,7 @@ export async function runTransaction<Mode extends 'readonly' | 'readwrite', T>(
     } catch {
       // It has ended already.
     }
-    await done;
+    await done.catch(() => {});
     throw transaction.error ?? error;
   }
 }

@@ -1,6 +1,6 @@
 import { beforeEach, describe, expect, test } from 'vitest';
 import { boards } from '../../src/store/boards.ts';
-import { type Changed, onChange } from '../../src/store/changes.ts';
+import { onChange } from '../../src/store/changes.ts';
 import { closeDatabase } from '../../src/store/db.ts';
 import { clearDraft, readDraft, writeDraft } from '../../src/store/drafts.ts';
 import { pieces } from '../../src/store/pieces.ts';
@@ -105,19 +105,21 @@ describe('the shop', () => {
 
 describe('changes', () => {
   test('are told here once the write is done, and to other tabs', async () => {
-    const heard: Changed[] = [];
-    const stop = onChange(['board', 'plan'], (changed) => heard.push(changed));
+    const heard: string[] = [];
+    const stopBoards = onChange(['board', 'piece'], () => heard.push('board'));
+    const stopPlans = onChange(['plan'], () => heard.push('plan'));
     const other = new BroadcastChannel('boardwright-changes');
     const across = new Promise((resolve) => {
       other.onmessage = ({ data }) => resolve(data);
     });
-    const board = await boards.add(aBoard({}));
-    expect(heard).toEqual([{ kind: 'board', ids: [board.id], elsewhere: false }]);
-    expect(await across).toEqual({ kind: 'board', ids: [board.id] });
+    await boards.add(aBoard({}));
+    expect(heard).toEqual(['board']);
+    expect(await across).toEqual({ kind: 'board' });
 
-    other.postMessage({ kind: 'plan', ids: ['x'] });
-    await expect.poll(() => heard.at(-1)).toEqual({ kind: 'plan', ids: ['x'], elsewhere: true });
-    stop();
+    other.postMessage({ kind: 'plan' });
+    await expect.poll(() => heard).toEqual(['board', 'plan']);
+    stopBoards();
+    stopPlans();
     await boards.add(aBoard({}));
     expect(heard).toHaveLength(2);
     other.close();

@@ -47,7 +47,7 @@ export async function applyBackup(
       ]);
       return entries;
     });
-    for (const kind of kinds) announce(kind, []);
+    for (const kind of kinds) announce(kind);
     return { kind: 'applied', snapshot, entries };
   } catch (error) {
     return { kind: 'failed', error };

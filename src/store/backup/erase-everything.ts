@@ -10,5 +10,5 @@ export async function eraseEverything(): Promise<void> {
   for (const { id } of failedWrites()) discardFailedWrite(id);
   await Promise.all([closeDatabase(), closeSnapshots()]);
   await Promise.all([deleteDB(databaseName), deleteDB(snapshotsName)]);
-  for (const kind of kinds) announce(kind, []);
+  for (const kind of kinds) announce(kind);
 }

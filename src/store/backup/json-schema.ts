@@ -7,7 +7,6 @@ export interface Schema<T = unknown> {
   readonly maxLength?: number;
   readonly minimum?: number;
   readonly maximum?: number;
-  readonly prefixItems?: readonly Schema[];
   readonly items?: Schema;
   readonly minItems?: number;
   readonly maxItems?: number;
@@ -22,8 +21,8 @@ export function damage(schema: Schema, value: unknown, path: readonly string[] =
     part && damage(part, inner, [...path, `${name}`]);
   const what = wrong(schema, value);
   if (what) return `${path.join('.') || 'record'}: ${what}`;
-  const { prefixItems = [], items, properties = {}, required = [], additionalProperties } = schema;
-  if (Array.isArray(value)) return first(value.entries(), ([at, item]) => within(prefixItems[at] ?? items, item, at));
+  const { items, properties = {}, required = [], additionalProperties } = schema;
+  if (Array.isArray(value)) return first(value.entries(), ([at, item]) => within(items, item, at));
   if (!isObject(value)) return undefined;
   const missing = required.find((name) => !Object.hasOwn(value, name));
   if (missing !== undefined) return `${[...path, missing].join('.')}: missing`;

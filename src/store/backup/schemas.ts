@@ -2,15 +2,10 @@ import type { Kind, Kinds } from '../records/kinds.ts';
 import { kinds } from '../records/kinds.ts';
 import type { Schema } from './json-schema.ts';
 
-/** A property that a record may lack. */
-interface May<T> {
-  readonly may: Schema<T>;
-}
-type Entries = Readonly<Record<string, Schema | May<unknown>>>;
-type Lacking<E> = { [K in keyof E]: E[K] extends May<unknown> ? K : never }[keyof E];
-type ObjectOf<E> = {
-  readonly [K in Exclude<keyof E, Lacking<E>>]: E[K] extends Schema<infer T> ? T : never;
-} & { readonly [K in Lacking<E>]?: E[K] extends May<infer T> ? T : never };
+type Shapes = Readonly<Record<string, Schema>>;
+type None = Readonly<Record<never, never>>;
+type Of<S> = S extends Schema<infer T> ? T : never;
+type ObjectOf<Must, May> = { readonly [K in keyof Must]: Of<Must[K]> } & { readonly [K in keyof May]?: Of<May[K]> };
 
 const text: Schema<string> = { type: 'string', maxLength: 10_000 };
 const id: Schema<string> = { type: 'string', minLength: 1, maxLength: 100 };
@@ -23,293 +18,257 @@ const revision: Schema<number> = { type: 'integer', minimum: 1, maximum: Number.
 /** What the core generates and reads itself. */
 // biome-ignore lint/suspicious/noExplicitAny: it may be anything
 const json: Schema<any> = {};
-const may = <T>(schema: Schema<T>): May<T> => ({ may: schema });
 const oneOf = <const T extends string>(words: readonly T[]): Schema<T> => ({ enum: words });
 const list = <T>(items: Schema<T>): Schema<readonly T[]> => ({ type: 'array', items, maxItems: 20_000 });
-const two = <T>(item: Schema<T>): Schema<readonly [T, T]> => ({
-  type: 'array',
-  prefixItems: [item, item],
-  minItems: 2,
-});
-const either = <A, B>(one: Schema<A>, other: Schema<B>): Schema<A | B> => ({ anyOf: [one, other] });
+const two = <T>(item: Schema<T>) => ({ ...list(item), minItems: 2 }) as Schema<readonly [T, T]>;
+const either = <S extends readonly Schema[]>(...anyOf: S): Schema<Of<S[number]>> => ({ anyOf });
 const byName = <T>(additionalProperties: Schema<T>): Schema<Readonly<Record<string, T>>> => ({
   type: 'object',
   additionalProperties,
 });
-function object<const E extends Entries>(entries: E): Schema<ObjectOf<E>> {
-  const properties: Record<string, Schema> = {};
-  const required: string[] = [];
-  for (const [name, entry] of Object.entries(entries)) {
-    if ('may' in entry) properties[name] = entry.may;
-    else {
-      properties[name] = entry;
-      required.push(name);
-    }
-  }
-  return { type: 'object', properties, required };
-}
+/** What an object must hold, and what it may. */
+const object = <M extends Shapes, O extends Shapes = None>(must: M, may = {} as O): Schema<ObjectOf<M, O>> => ({
+  type: 'object',
+  properties: { ...must, ...may },
+  required: Object.keys(must),
+});
+const stamps = { id, created: instant, updated: instant, revision };
+const record = <M extends Shapes, O extends Shapes = None>(must: M, may = {} as O) =>
+  object({ ...stamps, ...must }, { demo: yesNo, ...may });
 
-const stamps = { id, created: instant, updated: instant, revision, demo: may(yesNo) };
-
-const side = oneOf(['shown', 'inside', 'bare']);
-const sides = may(two(side));
-const reading = object({ at: instant, percent: amount, celsius: may(number) });
+const sides = two(oneOf(['shown', 'inside', 'bare']));
+const reading = object({ at: instant, percent: amount }, { celsius: number });
 const meeting = object({
   surface: oneOf(['edge', 'face', 'end', 'mitre']),
   grain: oneOf(['along', 'across']),
 });
-const attachedBy = { distance: amount, margin: may(amount) };
-const ticks = byName(object({ pieces: list(text), skipped: may(text), at: instant }));
+const ticks = byName(object({ pieces: list(text), at: instant }, { skipped: text }));
 const saw = object({ owned: yesNo, kerf: amount });
-const limit = may(object({ length: may(amount), width: may(amount), thickness: may(amount), depth: may(amount) }));
-const airValues = { celsius: number, humidity: amount };
-const air = may(object(airValues));
-const warp = may(object({ cup: may(number), bow: may(number), crook: may(number), twist: may(number) }));
-const warpTool = may(object({ tool: text, error: number, length: amount }));
-
-const climate = may(object({ dry: air, damp: air }));
+const limit = object({}, { length: amount, width: amount, thickness: amount, depth: amount });
+const air = { celsius: number, humidity: amount };
+const warp = object({}, { cup: number, bow: number, crook: number, twist: number });
+const warpTool = object({ tool: text, error: number, length: amount });
+const climate = object({}, { dry: object(air), damp: object(air) });
 
 /** The shape of each kind of record. Unknown properties are allowed: a newer app may have put them there. */
 export const schemas: { readonly [K in Kind]: Schema<Kinds[K]> } = {
-  shop: object({
-    ...stamps,
-    units: object({
-      unit: oneOf(['in', 'mm']),
-      nearest: { type: 'integer', minimum: 1, maximum: 64 } as Schema<number>,
-    }),
-    tapePrecision: amount,
-    machines: object({
-      jointer: object({ owned: yesNo, width: amount }),
-      planer: object({ owned: yesNo, width: amount, sled: yesNo }),
-      tableSaw: saw,
-      guidedSaw: saw,
-      mitreSaw: saw,
-      router: object({ owned: yesNo }),
-      handPlanes: object({ owned: yesNo, wide: may(yesNo) }),
-    }),
-    manualLimits: may(
-      object({
-        jointer: limit,
-        planer: limit,
-        tableSaw: limit,
-        guidedSaw: limit,
-        mitreSaw: limit,
-        router: limit,
-        handPlanes: limit,
+  shop: record(
+    {
+      units: object({
+        unit: oneOf(['in', 'mm']),
+        nearest: { type: 'integer', minimum: 1, maximum: 64 } as Schema<number>,
       }),
-    ),
-    allowances: object({ edge: amount, length: amount, face: amount }),
-    strips: object({ min: amount, max: amount }),
-    clamps: list(object({ kind: text, opening: amount, count })),
-    pace: may(byName(object({ seconds: amount, count }))),
-    climate,
-    woods: may(
-      list(
-        object({
-          name: text,
-          radial: may(amount),
-          tangential: may(amount),
-          volumetric: may(amount),
-          gravity: may(amount),
-          openPores: may(yesNo),
-        }),
-      ),
-    ),
-    air: may(list(object({ at: instant, ...airValues }))),
-    driedFor: may(text),
-    square: may(object({ allowed: may(byName(amount)), springBack: may(amount) })),
-    theme: may(oneOf(['light', 'dark', 'contrast'])),
-    hand: may(oneOf(['left', 'right'])),
-    references: may(
-      list(
-        object({
-          tool: text,
-          error: number,
-          at: instant,
-          kind: may(oneOf(['square', 'straightedge', 'sticks'])),
-          length: may(amount),
-        }),
-      ),
-    ),
-  }),
-  delivery: object({
-    ...stamps,
-    supplier: text,
-    date: text,
-    price: object({ per: oneOf(['boardFoot', 'cubicMetre']), amount }),
-    freight: amount,
-    invoiceBoardFeet: may(amount),
-    invoiceTotal: may(amount),
-    note: may(text),
-  }),
-  board: object({
-    ...stamps,
-    chalk: text,
-    species: text,
-    thickness: either(object({ quarters: amount }), object({ mm: amount })),
-    width: amount,
-    farWidth: may(amount),
-    length: amount,
-    state: oneOf(['rack', 'setAside', 'cut', 'used']),
-    warp,
-    seen: warp,
-    tools: may(object({ straightedge: warpTool, sticks: warpTool })),
-    readings: may(list(reading)),
-    defects: may(list(object({ start: amount, length: amount, offset: amount, width: amount, kind: text }))),
-    deliveryId: may(id),
-    parentId: may(id),
-    pieceId: may(id),
-    cost: may(amount),
-    goodFace: may(yesNo),
-    note: may(text),
-  }),
-  piece: object({
-    ...stamps,
-    name: text,
-    parts: list(
-      object({
-        id,
-        name: text,
-        species: text,
-        length: amount,
-        width: amount,
-        thickness: amount,
-        quantity: count,
-        panel: yesNo,
-        cut: may(oneOf(['flat', 'rift', 'quarter'])),
-        surfaces: may(object({ faces: sides, edges: sides, ends: sides })),
-        fold: may(json),
+      tapePrecision: amount,
+      machines: object({
+        jointer: object({ owned: yesNo, width: amount }),
+        planer: object({ owned: yesNo, width: amount, sled: yesNo }),
+        tableSaw: saw,
+        guidedSaw: saw,
+        mitreSaw: saw,
+        router: object({ owned: yesNo }),
+        handPlanes: object({ owned: yesNo }, { wide: yesNo }),
       }),
-    ),
-    joints: list(
-      object({
-        id,
-        kind: text,
-        parts: list(id),
-        meets: may(two(meeting)),
-        length: may(amount),
-        breadth: may(amount),
-        fixing: may(object({ count, inset: amount, shank: amount, head: may(amount), fixed: count, margin: amount })),
-        attached: may(
-          either(
-            object({ kind: oneOf(['button']), ...attachedBy, grooveDepth: amount, hold: may(amount) }),
-            either(
-              object({ kind: oneOf(['slotted-bracket']), ...attachedBy, slot: amount, shank: amount }),
-              object({ kind: oneOf(['swivel-bracket']), ...attachedBy, swing: amount }),
-            ),
-          ),
+      allowances: object({ edge: amount, length: amount, face: amount }),
+      strips: object({ min: amount, max: amount }),
+      clamps: list(object({ kind: text, opening: amount, count })),
+    },
+    {
+      manualLimits: byName(limit),
+      pace: byName(object({ seconds: amount, count })),
+      climate,
+      woods: list(
+        object(
+          { name: text },
+          { radial: amount, tangential: amount, volumetric: amount, gravity: amount, openPores: yesNo },
         ),
-        note: may(text),
-      }),
-    ),
-    stages: list(object({ id, name: text, parts: list(id), doneAt: may(instant) })),
-    climate,
-    reading: may(reading),
-    finishedAt: may(instant),
-    note: may(text),
-  }),
-  plan: object({
-    ...stamps,
-    pieceId: id,
-    problem: json,
-    blanks: list(
-      object({
-        board: id,
-        start: amount,
-        length: amount,
-        strips: list(object({ width: amount, part: id, unit: count })),
-      }),
-    ),
-    short: list(object({ part: id, unit: count, missingWidth: amount })),
-    cutDone: may(list(id)),
-    spoilt: may(list(object({ blank: count, why: may(text), at: instant }))),
-    chosen: may(yesNo),
-    note: may(text),
-  }),
-  milling: object({
-    ...stamps,
-    pieceId: id,
-    planId: id,
-    input: json,
-    steps: list(json),
-    ticks,
-    measured: may(
-      list(
+      ),
+      air: list(object({ at: instant, ...air })),
+      driedFor: text,
+      square: object({}, { allowed: byName(amount), springBack: amount }),
+      theme: oneOf(['light', 'dark', 'contrast']),
+      hand: oneOf(['left', 'right']),
+      references: list(
+        object(
+          { tool: text, error: number, at: instant },
+          { kind: oneOf(['square', 'straightedge', 'sticks']), length: amount },
+        ),
+      ),
+    },
+  ),
+  delivery: record(
+    {
+      supplier: text,
+      date: text,
+      price: object({ per: oneOf(['boardFoot', 'cubicMetre']), amount }),
+      freight: amount,
+    },
+    { invoiceBoardFeet: amount, invoiceTotal: amount, note: text },
+  ),
+  board: record(
+    {
+      chalk: text,
+      species: text,
+      thickness: either(object({ quarters: amount }), object({ mm: amount })),
+      width: amount,
+      length: amount,
+      state: oneOf(['rack', 'setAside', 'cut', 'used']),
+    },
+    {
+      farWidth: amount,
+      warp,
+      seen: warp,
+      tools: object({}, { straightedge: warpTool, sticks: warpTool }),
+      readings: list(reading),
+      defects: list(object({ start: amount, length: amount, offset: amount, width: amount, kind: text })),
+      deliveryId: id,
+      parentId: id,
+      pieceId: id,
+      cost: amount,
+      goodFace: yesNo,
+      note: text,
+    },
+  ),
+  piece: record(
+    {
+      name: text,
+      parts: list(
+        object(
+          {
+            id,
+            name: text,
+            species: text,
+            length: amount,
+            width: amount,
+            thickness: amount,
+            quantity: count,
+            panel: yesNo,
+          },
+          {
+            cut: oneOf(['flat', 'rift', 'quarter']),
+            surfaces: object({}, { faces: sides, edges: sides, ends: sides }),
+            fold: json,
+          },
+        ),
+      ),
+      joints: list(
+        object(
+          { id, kind: text, parts: list(id) },
+          {
+            meets: two(meeting),
+            length: amount,
+            breadth: amount,
+            fixing: object({ count, inset: amount, shank: amount, fixed: count, margin: amount }, { head: amount }),
+            attached: either(
+              object(
+                { kind: oneOf(['button']), distance: amount, grooveDepth: amount },
+                { margin: amount, hold: amount },
+              ),
+              object(
+                { kind: oneOf(['slotted-bracket']), distance: amount, slot: amount, shank: amount },
+                { margin: amount },
+              ),
+              object({ kind: oneOf(['swivel-bracket']), distance: amount, swing: amount }, { margin: amount }),
+            ),
+            note: text,
+          },
+        ),
+      ),
+      stages: list(object({ id, name: text, parts: list(id) }, { doneAt: instant })),
+    },
+    { climate, reading, finishedAt: instant, note: text },
+  ),
+  plan: record(
+    {
+      pieceId: id,
+      problem: json,
+      blanks: list(
         object({
-          step: text,
-          piece: text,
-          dimension: oneOf(['thickness', 'width', 'length']),
-          value: amount,
-          accepted: may(yesNo),
-          clean: may(yesNo),
+          board: id,
+          start: amount,
+          length: amount,
+          strips: list(object({ width: amount, part: id, unit: count })),
         }),
       ),
-    ),
-    lost: may(byName(text)),
-    finishedAt: may(instant),
-  }),
-  square: object({
-    ...stamps,
-    pieceId: may(id),
-    readings: object({
-      front: may(amount),
-      right: may(amount),
-      back: may(amount),
-      left: may(amount),
-      diagonalAC: may(amount),
-      diagonalBD: may(amount),
-      difference: may(number),
-    }),
-    farEnd: may(oneOf(['parallel', 'square'])),
-    precision: amount,
-    use: text,
-    at: instant,
-    note: may(text),
-  }),
-  glueup: object({
-    ...stamps,
-    pieceId: may(id),
-    name: text,
-    stage: text,
-    adhesive: text,
-    celsius: number,
-    seams: list(object({ length: amount, width: amount })),
-    label: may(
-      object({
-        seconds: may(byName(object({ least: amount, most: amount }))),
-        leastCelsius: may(number),
-        atCelsius: may(number),
-      }),
-    ),
-    clamps: may(count),
-    startedAt: may(instant),
-    phases: list(object({ name: text, seconds: amount, startedAt: may(instant) })),
-    unclampedAt: may(instant),
-    restedAt: may(instant),
-    log: may(list(object({ at: instant, text }))),
-  }),
-  finish: object({
-    ...stamps,
-    pieceId: id,
-    kind: text,
-    label: may(byName(number)),
-    coats: count,
-    area: amount,
-    containers: list(object({ litres: amount, price: amount, count: may(count) })),
-    steps: list(json),
-    ticks,
-    finishedAt: may(instant),
-  }),
-  timer: object({
-    ...stamps,
-    name: text,
-    for: object({ kind: oneOf(kinds), id }),
-    phase: text,
-    step: may(text),
-    startedAt: instant,
-    endsAt: instant,
-    doneAt: may(instant),
-  }),
+      short: list(object({ part: id, unit: count, missingWidth: amount })),
+    },
+    {
+      cutDone: list(id),
+      spoilt: list(object({ blank: count, at: instant }, { why: text })),
+      chosen: yesNo,
+      note: text,
+    },
+  ),
+  milling: record(
+    { pieceId: id, planId: id, input: json, steps: list(json), ticks },
+    {
+      measured: list(
+        object(
+          { step: text, piece: text, dimension: oneOf(['thickness', 'width', 'length']), value: amount },
+          { accepted: yesNo, clean: yesNo },
+        ),
+      ),
+      lost: byName(text),
+      finishedAt: instant,
+    },
+  ),
+  square: record(
+    {
+      readings: object(
+        {},
+        {
+          front: amount,
+          right: amount,
+          back: amount,
+          left: amount,
+          diagonalAC: amount,
+          diagonalBD: amount,
+          difference: number,
+        },
+      ),
+      precision: amount,
+      use: text,
+      at: instant,
+    },
+    { pieceId: id, farEnd: oneOf(['parallel', 'square']), note: text },
+  ),
+  glueup: record(
+    {
+      name: text,
+      stage: text,
+      adhesive: text,
+      celsius: number,
+      seams: list(object({ length: amount, width: amount })),
+      phases: list(object({ name: text, seconds: amount }, { startedAt: instant })),
+    },
+    {
+      pieceId: id,
+      label: object(
+        {},
+        { seconds: byName(object({ least: amount, most: amount })), leastCelsius: number, atCelsius: number },
+      ),
+      clamps: count,
+      startedAt: instant,
+      unclampedAt: instant,
+      restedAt: instant,
+      log: list(object({ at: instant, text })),
+    },
+  ),
+  finish: record(
+    {
+      pieceId: id,
+      kind: text,
+      coats: count,
+      area: amount,
+      containers: list(object({ litres: amount, price: amount }, { count })),
+      steps: list(json),
+      ticks,
+    },
+    { label: byName(number), finishedAt: instant },
+  ),
+  timer: record(
+    { name: text, for: object({ kind: oneOf(kinds), id }), phase: text, startedAt: instant, endsAt: instant },
+    { step: text, doneAt: instant },
+  ),
 };
 
 export const tombstoneSchema = object({ kind: oneOf(kinds), id, revision, removed: instant });

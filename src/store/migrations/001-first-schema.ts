@@ -13,9 +13,9 @@ const stores: Readonly<Record<string, readonly string[]>> = {
   timer: ['endsAt', 'for.id'],
 };
 
+/** The first kinds of record, drafts of half-typed forms, and what is remembered of removed records. */
 export const firstSchema: Migration = {
   to: 1,
-  why: 'The first kinds of record, drafts of half-typed forms, and what is remembered of removed records.',
   shape(database) {
     for (const [kind, indexes] of Object.entries(stores)) {
       const store = database.createObjectStore(kind, { keyPath: 'id' });

@@ -5,7 +5,6 @@ import type { Contents } from '../contents.ts';
 export interface Migration {
   /** The schema version that it leads to; one more than the step before. */
   readonly to: number;
-  readonly why: string;
   /** Makes and removes object stores and indexes. */
   shape(database: IDBPDatabase, transaction: IDBPTransaction<unknown, string[], 'versionchange'>): void;
   /**

@@ -1,3 +1,4 @@
+import { tenthsOfMm } from '../../core/length/length-unit-sizes.ts';
 import type { StoredRecord } from './record.ts';
 
 export interface Units {
@@ -113,40 +114,13 @@ export interface Shop extends StoredRecord {
 
 export const shopId = 'shop';
 
-/** Round sizes in either unit, mm: the same common small shop, as its owner would read it off the machines. */
-const usualSizes = {
-  in: {
-    jointer: 203.2,
-    planer: 330.2,
-    kerf: 3.175,
-    rail: 2.2,
-    edge: 3.175,
-    length: 50.8,
-    face: 1.5875,
-    min: 50.8,
-    max: 152.4,
-    opening: 1219.2,
-  },
-  mm: {
-    jointer: 200,
-    planer: 330,
-    kerf: 3.2,
-    rail: 2.2,
-    edge: 3,
-    length: 50,
-    face: 1.5,
-    min: 50,
-    max: 150,
-    opening: 1200,
-  },
-};
-
 /**
- * The shop as it stands before the maker has said anything: an 8 in jointer, a 13 in planer, a table saw.
- * Revision 0 says that it isn't stored yet.
+ * The shop as it stands before the maker has said anything: an 8 in jointer, a 13 in planer, a table saw, in sizes that
+ * are round in the unit. Revision 0 says that it isn't stored yet.
  */
 export function defaultShop(now: number, unit: Units['unit'] = 'in'): Shop {
-  const { jointer, planer, kerf, rail, edge, length, face, min, max, opening } = usualSizes[unit];
+  const size = (inches: number, mm: number) => (unit === 'in' ? (inches * tenthsOfMm.in) / 10 : mm);
+  const kerf = size(1 / 8, 3.2);
   return {
     id: shopId,
     created: now,
@@ -155,16 +129,16 @@ export function defaultShop(now: number, unit: Units['unit'] = 'in'): Shop {
     units: { unit, nearest: 16 },
     tapePrecision: 0.5,
     machines: {
-      jointer: { owned: true, width: jointer },
-      planer: { owned: true, width: planer, sled: false },
+      jointer: { owned: true, width: size(8, 200) },
+      planer: { owned: true, width: size(13, 330), sled: false },
       tableSaw: { owned: true, kerf },
-      guidedSaw: { owned: false, kerf: rail },
+      guidedSaw: { owned: false, kerf: 2.2 },
       mitreSaw: { owned: true, kerf },
       router: { owned: true },
       handPlanes: { owned: true },
     },
-    allowances: { edge, length, face },
-    strips: { min, max },
-    clamps: [{ kind: 'bar-light', opening, count: 6 }],
+    allowances: { edge: size(1 / 8, 3), length: size(2, 50), face: size(1 / 16, 1.5) },
+    strips: { min: size(2, 50), max: size(6, 150) },
+    clamps: [{ kind: 'bar-light', opening: size(48, 1200), count: 6 }],
   };
 }
