@@ -1,5 +1,6 @@
 import { Component, type ComponentChildren } from 'preact';
 import { Button } from '../ui/button.tsx';
+import { Screen } from '../ui/screen.tsx';
 
 interface Props {
   /** A change of this key (another screen) starts afresh. */
@@ -23,25 +24,19 @@ export class CrashScreen extends Component<Props, { error: Error | undefined }> 
     const { error } = this.state;
     if (!error) return this.props.children;
     return (
-      <div class="screen">
-        <header>
-          <h1>This screen broke down</h1>
-        </header>
-        <main id="main" tabIndex={-1}>
-          <div class="answer now">
-            <p>Your records are still on this phone. Take them out now if you like, or go on with the rest.</p>
-            <p class="small soft">{error.message}</p>
-          </div>
-          <div class="buttons">
-            <Button look="big now" onClick={takeDataOut}>
-              Take the data out
-            </Button>
-            <a class="button big" href="#/">
-              Bench
-            </a>
-          </div>
-        </main>
-      </div>
+      <Screen
+        question="This screen broke down"
+        action={
+          <Button look="big now" onClick={takeDataOut}>
+            Take the data out
+          </Button>
+        }
+      >
+        <div class="answer now">
+          <p>Your records are still on this phone. Take them out now if you like, or go on with the rest.</p>
+          <p class="small soft">{error.message}</p>
+        </div>
+      </Screen>
     );
   }
 }

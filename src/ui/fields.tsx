@@ -1,8 +1,9 @@
+import type { InputHTMLAttributes } from 'preact';
 import { useEffect, useId, useState } from 'preact/hooks';
 import type { Problem } from '../core/answer/problem.ts';
 import { Trouble } from './trouble.tsx';
 
-interface FieldProps {
+export interface FieldProps {
   label: string;
   value: string;
   onInput(text: string): void;
@@ -20,7 +21,13 @@ export function NumberField(props: FieldProps) {
   return <Entry {...props} inputMode="decimal" />;
 }
 
-function Entry({ label, value, onInput, problem, hint, inputMode }: FieldProps & { inputMode: 'text' | 'decimal' }) {
+type Input = Pick<
+  InputHTMLAttributes,
+  'inputMode' | 'enterKeyHint' | 'spellcheck' | 'onFocus' | 'onBlur' | 'onKeyDown' | 'children'
+>;
+
+/** Whatever is typed: its name, the entry itself, what is wrong with it. */
+export function Entry({ label, onInput, problem, hint, children, ...input }: FieldProps & Input) {
   const id = useId();
   return (
     <div class={problem ? 'field bad' : 'field'}>
@@ -29,14 +36,14 @@ function Entry({ label, value, onInput, problem, hint, inputMode }: FieldProps &
       </label>
       <input
         id={id}
-        value={value}
-        inputMode={inputMode}
         autocomplete="off"
         aria-invalid={problem !== undefined}
         aria-describedby={`${id}-trouble`}
         onInput={(event) => onInput(event.currentTarget.value)}
+        {...input}
       />
       <Trouble of={problem} id={`${id}-trouble`} />
+      {children}
     </div>
   );
 }

@@ -280,7 +280,7 @@ describe('the signal goes while the app starts', () => {
   }, async () => {
     const newer = variant({
       'src/screens/shop/shop.tsx': 'export default () => <h1>The newer version</h1>;',
-      'src/screens/bench/demo-offer.tsx': 'export const DemoOffer = () => <p>Newer</p>;',
+      'src/screens/data/demo-button.tsx': 'export const DemoButton = () => <p>Newer</p>;',
     });
     phone = await openPhone();
     const { host } = phone;

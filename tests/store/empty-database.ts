@@ -1,11 +1,10 @@
 import { deleteDB } from 'idb';
-import { closeSnapshots, snapshotsName } from '../../src/store/backup/snapshots.ts';
+import { snapshotsName } from '../../src/store/backup/snapshots.ts';
 import { closeDatabase, databaseName } from '../../src/store/db.ts';
 
 /** For `beforeEach`: nothing is stored. */
 export async function emptyDatabase(): Promise<void> {
   await closeDatabase();
-  await closeSnapshots();
   await deleteDB(databaseName);
   await deleteDB(snapshotsName);
 }

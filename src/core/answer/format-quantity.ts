@@ -18,54 +18,51 @@ const inBoardFeet: Writer = (value) => {
   return `${text} board ${text === '1' ? 'foot' : 'feet'}`;
 };
 
-const metricWriters: Partial<Record<Unit, Writer>> = {
-  mm2: inUnit('mm²'),
-  m2: inUnit('m²'),
-  woodM3: inUnit('m³'),
-  litres: (value) => (Math.abs(value) < 0.9995 ? inUnit('ml', 0.001)(value) : inUnit('L')(value)),
-  litresPerM2: inUnit('L/m²'),
-  m2PerLitre: inUnit('m²/L'),
-  grams: (value) => (Math.abs(value) < 999.5 ? inUnit('g')(value) : inUnit('kg', 1000)(value)),
-  gramsPerM2: inUnit('g/m²'),
-  kilograms: inUnit('kg'),
-  kgPerM3: inUnit('kg/m³'),
-  celsius: (value) => `${formatDecimals(value, 1)} °C`,
-  newtons: (value) => (Math.abs(value) < 9999.5 ? inUnit('N')(value) : inUnit('kN', 1000)(value)),
-  kilopascals: inUnit('kPa'),
-  micrometres: inUnit('µm'),
-};
+/** One writer for amounts below a limit, another from there on. */
+const upTo =
+  (limit: number, below: Writer, from: Writer): Writer =>
+  (value) =>
+    (Math.abs(value) < limit ? below : from)(value);
 
-const usWriters: Partial<Record<Unit, Writer>> = {
-  mm2: inUnit('in²', us.mm2PerSquareInch),
-  m2: inUnit('ft²', us.m2PerSquareFoot),
-  woodM3: (value) => inBoardFeet(value / us.m3PerBoardFoot),
-  litres: usVolume,
-  litresPerM2: inUnit('fl oz/ft²', us.litresPerFluidOunce / us.m2PerSquareFoot),
-  m2PerLitre: inUnit('ft²/gal', us.m2PerSquareFoot / us.litresPerGallon),
-  grams: (value) =>
-    Math.abs(value) < 15.995 * us.gramsPerOunce
-      ? inUnit('oz', us.gramsPerOunce)(value)
-      : inUnit('lb', us.kilogramsPerPound * 1000)(value),
-  gramsPerM2: inUnit('oz/ft²', us.gramsPerOunce / us.m2PerSquareFoot),
-  kilograms: inUnit('lb', us.kilogramsPerPound),
-  kgPerM3: inUnit('lb/ft³', us.kilogramsPerPound / us.m3PerCubicFoot),
-  celsius: (value) => `${formatDecimals(value * 1.8 + 32, 0)} °F`,
-  newtons: inUnit('pounds of force', us.newtonsPerPoundForce),
-  kilopascals: inUnit('psi', us.kilopascalsPerPsi),
-  micrometres: inUnit('mil', us.micrometresPerMil),
-};
+const both = (write: Writer) => [write, write] as const;
 
-const writers: Partial<Record<Unit, Writer>> = {
-  m3: inUnit('m³'),
-  boardFeet: inBoardFeet,
-  seconds: formatDuration,
-  percent: (value) => `${Math.abs(value) < 1 ? formatSignificant(value, 2) : formatDecimals(value, 1)}%`,
-  degrees: (value) => `${formatDecimals(value, 2)}°`,
-  money: (value) =>
+/** How each unit is written beside millimetres, and beside inches; what is not here is a bare number. */
+const writers: Partial<Record<Unit, readonly [metric: Writer, us: Writer]>> = {
+  mm2: [inUnit('mm²'), inUnit('in²', us.mm2PerSquareInch)],
+  m2: [inUnit('m²'), inUnit('ft²', us.m2PerSquareFoot)],
+  m3: both(inUnit('m³')),
+  woodM3: [inUnit('m³'), (value) => inBoardFeet(value / us.m3PerBoardFoot)],
+  boardFeet: both(inBoardFeet),
+  litres: [
+    upTo(0.9995, inUnit('ml', 0.001), inUnit('L')),
+    upTo(
+      us.litresPerQuart * 0.9995,
+      inUnit('fl oz', us.litresPerFluidOunce),
+      upTo(us.litresPerGallon * 0.9995, inUnit('qt', us.litresPerQuart), inUnit('gal', us.litresPerGallon)),
+    ),
+  ],
+  litresPerM2: [inUnit('L/m²'), inUnit('fl oz/ft²', us.litresPerFluidOunce / us.m2PerSquareFoot)],
+  m2PerLitre: [inUnit('m²/L'), inUnit('ft²/gal', us.m2PerSquareFoot / us.litresPerGallon)],
+  grams: [
+    upTo(999.5, inUnit('g'), inUnit('kg', 1000)),
+    upTo(15.995 * us.gramsPerOunce, inUnit('oz', us.gramsPerOunce), inUnit('lb', us.kilogramsPerPound * 1000)),
+  ],
+  gramsPerM2: [inUnit('g/m²'), inUnit('oz/ft²', us.gramsPerOunce / us.m2PerSquareFoot)],
+  kilograms: [inUnit('kg'), inUnit('lb', us.kilogramsPerPound)],
+  kgPerM3: [inUnit('kg/m³'), inUnit('lb/ft³', us.kilogramsPerPound / us.m3PerCubicFoot)],
+  seconds: both(formatDuration),
+  celsius: [(value) => `${formatDecimals(value, 1)} °C`, (value) => `${formatDecimals(value * 1.8 + 32, 0)} °F`],
+  percent: both((value) => `${Math.abs(value) < 1 ? formatSignificant(value, 2) : formatDecimals(value, 1)}%`),
+  degrees: both((value) => `${formatDecimals(value, 2)}°`),
+  newtons: [upTo(9999.5, inUnit('N'), inUnit('kN', 1000)), inUnit('pounds of force', us.newtonsPerPoundForce)],
+  kilopascals: [inUnit('kPa'), inUnit('psi', us.kilopascalsPerPsi)],
+  micrometres: [inUnit('µm'), inUnit('mil', us.micrometresPerMil)],
+  money: both((value) =>
     value
       .toFixed(2)
       .replace(/^-(?=.*[1-9])/, '−')
       .replace('-', ''),
+  ),
 };
 
 /**
@@ -84,13 +81,6 @@ const writers: Partial<Record<Unit, Writer>> = {
 export function formatQuantity(q: Quantity, units: LengthUnits): string {
   if (!Number.isFinite(q.value)) return '–';
   if (q.unit === 'mm') return `${lengthText(shownLength(q.value, units))} ${units.unit}`;
-  const write = writers[q.unit] ?? (units.unit === 'in' ? usWriters : metricWriters)[q.unit] ?? formatSignificant;
-  return write(q.value);
-}
-
-function usVolume(litres: number): string {
-  const size = Math.abs(litres);
-  if (size < us.litresPerQuart * 0.9995) return inUnit('fl oz', us.litresPerFluidOunce)(litres);
-  if (size < us.litresPerGallon * 0.9995) return inUnit('qt', us.litresPerQuart)(litres);
-  return inUnit('gal', us.litresPerGallon)(litres);
+  const [metric, american] = writers[q.unit] ?? both(formatSignificant);
+  return (units.unit === 'in' ? american : metric)(q.value);
 }

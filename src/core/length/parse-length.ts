@@ -1,5 +1,5 @@
 import { isProblem, type Outcome, problem } from '../answer/problem.ts';
-import { type LengthUnit, tenthsOfMm, unitNames } from './length-unit-sizes.ts';
+import { type LengthUnit, tenthsOfMm } from './length-unit-sizes.ts';
 import { plainLengthText } from './plain-length-text.ts';
 import { type Ratio, readDecimal, readFraction } from './read-number.ts';
 
@@ -8,6 +8,14 @@ interface Term {
   readonly unit: LengthUnit | undefined;
 }
 
+/** Every way of writing each unit, in lower case and without a full stop. */
+const unitNames = Object.entries({
+  mm: /^(mm|millimet(re|er)s?)$/,
+  cm: /^(cm|centimet(re|er)s?)$/,
+  m: /^(m|met(re|er)s?)$/,
+  in: /^(in|inch(es)?|")$/,
+  ft: /^(ft|foot|feet|')$/,
+}) as [LengthUnit, RegExp][];
 const metric: readonly (LengthUnit | undefined)[] = ['m', 'cm', 'mm'];
 const number = String.raw`(?:(?<whole>\d+)(?: | ?- ?))?(?<above>\d+) ?/ ?(?<below>\d+)|(?<decimal>[\d.,]+)`;
 const termPattern = new RegExp(String.raw`(?:${number}) ?(?:(?<name>[a-z]+|['"])\.?)?(?: ?- ?(?=\d)| )?`, 'y');
@@ -43,7 +51,7 @@ function readTerms(plain: string): Outcome<Term[]> {
     if (!found) return notALength(plain);
     at = termPattern.lastIndex;
     const { whole = '', above, below = '', decimal = '', name } = found.groups ?? {};
-    const unit = name === undefined ? undefined : Object.hasOwn(unitNames, name) ? unitNames[name] : undefined;
+    const [unit] = unitNames.find(([, written]) => name !== undefined && written.test(name)) ?? [];
     if (name !== undefined && unit === undefined) return notALength(plain);
     const ratio = above === undefined ? readDecimal(decimal) : readFraction(whole, above, below);
     if (isProblem(ratio)) return ratio;
@@ -65,9 +73,11 @@ function addTerms(terms: readonly Term[], bareUnit: LengthUnit): Outcome<number>
         return problem('', `${before} and ${unit} don’t belong in one length. Use one of them.`);
       if (tenthsOfMm[unit] >= tenthsOfMm[before])
         return problem('', 'Write the larger unit first, and each unit once, for example 3 ft 2 in.');
-      if (tenths.denominator > 1) return problem('', `With ${unit} after it, the number of ${before} must be whole.`);
-      if ((ratio.numerator / ratio.denominator) * tenthsOfMm[unit] >= tenthsOfMm[before])
-        return problem('', `After ${before}, write less than ${tenthsOfMm[before] / tenthsOfMm[unit]} ${unit}.`);
+      if (tenths.denominator > 1 || (ratio.numerator / ratio.denominator) * tenthsOfMm[unit] >= tenthsOfMm[before])
+        return problem(
+          '',
+          `Write whole ${before}, and after them less than ${tenthsOfMm[before] / tenthsOfMm[unit]} ${unit}.`,
+        );
     }
     tenths = {
       numerator: tenths.numerator * ratio.denominator + ratio.numerator * tenthsOfMm[unit],

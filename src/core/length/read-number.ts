@@ -33,12 +33,9 @@ export function readFraction(whole: string, above: string, below: string): Outco
 export function readDecimal(text: string): Outcome<Ratio> {
   const marks = text.replace(/\d/g, '');
   if (marks === text) return problem('', 'There is a point or comma without a number.');
-  if (marks.includes(',') && marks.length > 1)
-    return problem('', `${text} can be read in two ways. Leave out the comma that parts thousands.`);
-  if (marks.length > 1) return problem('', `${text} has more than one point.`);
   const [whole = '', decimals = ''] = text.split(/[.,]/);
-  if (marks === ',' && decimals.length === 3 && Number(whole) > 0)
-    return problem('', `${text} can be read as ${whole}${decimals} or as ${whole}.${decimals}. Write one of these.`);
+  if (marks.length > 1 || (marks === ',' && decimals.length === 3 && Number(whole) > 0))
+    return problem('', `${text} can be read in two ways. Write one point at most, and nothing between thousands.`);
   if (whole.length + decimals.length > mostDigits) return tooLong();
   return { numerator: Number(whole + decimals), denominator: 10 ** decimals.length };
 }

@@ -14,18 +14,21 @@ const words: Readonly<Record<Difference, string>> = {
 const mostNamed = 200;
 
 /** What would change, in numbers; the records themselves can be opened. */
-export function Changes({ of: { counts, entries } }: { of: Preview }) {
+export function Changes({ of: entries }: { of: Preview }) {
   const changed = entries.filter(({ difference }) => difference !== 'same');
   return (
     <>
       <ul>
-        {(Object.keys(words) as Difference[])
-          .filter((difference) => counts[difference] > 0)
-          .map((difference) => (
-            <li>
-              <b>{counts[difference]}</b> {words[difference]}
-            </li>
-          ))}
+        {(Object.keys(words) as Difference[]).map((one) => {
+          const { length } = entries.filter(({ difference }) => difference === one);
+          return (
+            length > 0 && (
+              <li>
+                <b>{length}</b> {words[one]}
+              </li>
+            )
+          );
+        })}
       </ul>
       {changed.length > 0 && (
         <Fold label="Which ones">

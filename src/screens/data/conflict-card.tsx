@@ -21,7 +21,7 @@ export function ConflictCard({ entry, side, onChoose }: Props) {
   const changedAt = { path: ['changed at'], mine: mine?.updated, theirs: theirs?.updated };
   return (
     <li class="received">
-      <table class="sides">
+      <table class="two-sides">
         <caption>{name}</caption>
         <thead>
           <tr>

@@ -1,4 +1,3 @@
-import { useState } from 'preact/hooks';
 import { notify } from '../../app/notices.ts';
 import { saveBackup } from '../../app/save-backup.ts';
 import { Button } from '../../ui/button.tsx';
@@ -16,22 +15,16 @@ import './data.css';
 
 /** Where the records are, how they get out and in, and the demo shop. */
 export default function DataScreen() {
-  const [busy, setBusy] = useState(false);
   const backUp = async () => {
-    setBusy(true);
-    try {
-      const how = await saveBackup();
-      if (how !== 'cancelled') notify(how === 'shared' ? 'Backup shared.' : 'Backup saved to the downloads.');
-    } finally {
-      setBusy(false);
-    }
+    const how = await saveBackup();
+    if (how !== 'cancelled') notify(how === 'shared' ? 'Backup shared.' : 'Backup saved to the downloads.');
   };
   return (
     <Screen
       question={questions.data}
       kicker="Records"
       action={
-        <Button look="big now" disabled={busy} onClick={backUp}>
+        <Button look="big now" onClick={backUp}>
           Take a backup
         </Button>
       }

@@ -25,19 +25,16 @@ export function Received({ read, onDone }: Props) {
   const [mode, setMode] = useState<ApplyMode>('merge');
   const [previews, setPreviews] = useState<Readonly<Record<ApplyMode, Preview>>>();
   const [sides, setSides] = useState<ReadonlyMap<string, 'mine' | 'theirs'>>(new Map());
-  const [busy, setBusy] = useState(false);
   const [failed, setFailed] = useState(false);
   useEffect(() => {
     previewBackup(contents, only !== undefined).then(setPreviews, () => setFailed(true));
   }, [contents]);
 
-  const conflicts = mode === 'merge' ? (previews?.merge.entries ?? []).filter(isConflict) : [];
+  const conflicts = mode === 'merge' ? (previews?.merge ?? []).filter(isConflict) : [];
   const sideOf = (entry: MergeEntry) => sides.get(keyOf(entry)) ?? entry.stays;
   const apply = async () => {
-    setBusy(true);
     const choices = new Map(conflicts.map((entry) => [keyOf(entry), sideOf(entry)]));
     const outcome = await applyBackup(contents, mode, { damaged, choices, part: only !== undefined });
-    setBusy(false);
     setFailed(outcome.kind === 'failed');
     if (outcome.kind === 'failed') return;
     onDone();
@@ -83,7 +80,7 @@ export function Received({ read, onDone }: Props) {
         </>
       )}
       {failed && <p class="trouble">The phone did not take it. Nothing has changed.</p>}
-      <Button look="big now" disabled={busy || !previews} onClick={apply}>
+      <Button look="big now" disabled={!previews} onClick={apply}>
         {mode === 'merge' ? 'Merge it in' : 'Replace everything with it'}
       </Button>
     </>

@@ -1,4 +1,3 @@
-import { useState } from 'preact/hooks';
 import { useLive } from '../../app/live.ts';
 import { notify } from '../../app/notices.ts';
 import { restoreSnapshot } from '../../store/backup/restore-snapshot.ts';
@@ -16,15 +15,12 @@ const reasons: Readonly<Record<SnapshotReason, string>> = {
 /** Snapshots inside the phone: the way back from a restore or a new version. */
 export function SnapshotList() {
   const snapshots = useLive(kinds, listSnapshots);
-  const [busy, setBusy] = useState(false);
   if (!snapshots || snapshots.length === 0) return null;
   const restore = async (id: string) => {
-    setBusy(true);
     const outcome = await restoreSnapshot(id);
     notify(
       outcome.kind === 'applied' ? 'The snapshot is back in place.' : 'The phone did not take it. Nothing has changed.',
     );
-    setBusy(false);
   };
   return (
     <section>
@@ -39,9 +35,7 @@ export function SnapshotList() {
                 {reasons[snapshot.reason]}, {Object.values(snapshot.counts).reduce((a, b) => a + b, 0)} records
               </span>
             </span>
-            <Button disabled={busy} onClick={() => restore(snapshot.id)}>
-              Put back
-            </Button>
+            <Button onClick={() => restore(snapshot.id)}>Put back</Button>
           </li>
         ))}
       </ul>

@@ -5,11 +5,8 @@ import { partInto } from './woods-of-part.ts';
 
 export type ApplyMode = 'merge' | 'replace';
 
-export interface Preview {
-  /** One for each record that either side holds and the other could change. */
-  readonly entries: readonly MergeEntry[];
-  readonly counts: Readonly<Record<MergeEntry['difference'], number>>;
-}
+/** One for each record that either side holds and the other could change. */
+export type Preview = readonly MergeEntry[];
 
 /** What would change if these contents, a whole shop or a part of one, were applied, in either mode. */
 export async function previewBackup(
@@ -19,13 +16,7 @@ export async function previewBackup(
 ): Promise<Readonly<Record<ApplyMode, Preview>>> {
   const { contents: mine } = await storedContents();
   const theirs = part ? partInto(mine, contents, now) : contents;
-  return { merge: counted(mergeContents(mine, theirs).entries), replace: counted(replacing(mine, theirs)) };
-}
-
-function counted(entries: readonly MergeEntry[]): Preview {
-  const counts = { new: 0, newer: 0, same: 0, older: 0, conflict: 0, removed: 0 };
-  for (const { difference } of entries) counts[difference] += 1;
-  return { entries, counts };
+  return { merge: mergeContents(mine, theirs).entries, replace: replacing(mine, theirs) };
 }
 
 /** When everything is replaced, the file's side always stays, and what it doesn't hold goes; removals count for nothing. */

@@ -24,35 +24,20 @@ export interface Snapshot {
 const kept: Readonly<Record<SnapshotReason, number>> = { automatic: 7, migration: 3, restore: 3, merge: 3 };
 const day = 24 * 60 * 60 * 1000;
 
-let opened: Promise<IDBPDatabase> | undefined;
-
-/** A database of its own, so that nothing that happens to the first one reaches it. */
-function snapshots(): Promise<IDBPDatabase> {
-  const forget = () => {
-    opened = undefined;
-  };
-  opened ??= openDB(snapshotsName, 1, {
+/** A database of its own, so that nothing that happens to the first one reaches it; open only while it is asked. */
+async function inSnapshots<T>(work: (database: IDBPDatabase) => Promise<T>): Promise<T> {
+  const database = await openDB(snapshotsName, 1, {
     upgrade(fresh) {
       fresh.createObjectStore('snapshot', { keyPath: 'id' });
       fresh.createObjectStore('text');
       fresh.createObjectStore('aside', { keyPath: 'id' });
     },
-    blocking(_from, _wanted, event) {
-      (event.target as IDBDatabase).close();
-      forget();
-    },
-    terminated: forget,
-  }).catch((error) => {
-    forget();
-    throw error;
   });
-  return opened;
-}
-
-export async function closeSnapshots(): Promise<void> {
-  const closing = opened;
-  opened = undefined;
-  (await closing?.catch(() => undefined))?.close();
+  try {
+    return await work(database);
+  } finally {
+    database.close();
+  }
 }
 
 /** Keeps a snapshot, and lets the oldest of its reason go. */
@@ -67,28 +52,29 @@ export async function keepSnapshot(given: {
   const counts = Object.fromEntries(Object.entries(contents.kinds).map(([kind, records]) => [kind, records.length]));
   const snapshot: Snapshot = { id: crypto.randomUUID(), at, reason, schema, counts };
   const surplus = (await listSnapshots()).filter((other) => other.reason === reason).slice(kept[reason] - 1);
-  await runTransaction(await snapshots(), ['snapshot', 'text'], 'readwrite', async (transaction) => {
-    const [about, texts] = [transaction.objectStore('snapshot'), transaction.objectStore('text')];
-    await texts.put(text, snapshot.id);
-    await about.put(snapshot);
-    for (const { id } of surplus) {
-      await about.delete(id);
-      await texts.delete(id);
-    }
-  });
+  await inSnapshots((database) =>
+    runTransaction(database, ['snapshot', 'text'], 'readwrite', async (transaction) => {
+      const [about, texts] = [transaction.objectStore('snapshot'), transaction.objectStore('text')];
+      await texts.put(text, snapshot.id);
+      await about.put(snapshot);
+      for (const { id } of surplus) {
+        await about.delete(id);
+        await texts.delete(id);
+      }
+    }),
+  );
   return snapshot;
 }
 
 /** Newest first. */
 export async function listSnapshots(): Promise<Snapshot[]> {
-  const all = (await (await snapshots()).getAll('snapshot')) as Snapshot[];
+  const all: Snapshot[] = await inSnapshots((database) => database.getAll('snapshot'));
   return all.sort((a, b) => b.at - a.at);
 }
 
 /** A snapshot as the text of a backup file, to be restored or taken out. */
-export async function snapshotText(id: string): Promise<string | undefined> {
-  return (await snapshots()).get('text', id);
-}
+export const snapshotText = (id: string): Promise<string | undefined> =>
+  inSnapshots((database) => database.get('text', id));
 
 /** Keeps a snapshot when the last one is a day old and something has changed since. Meant for a quiet moment after start. */
 export async function keepAutomaticSnapshot(now = Date.now()): Promise<Snapshot | undefined> {
@@ -114,12 +100,11 @@ export interface SetAside {
 export async function setAside(damaged: readonly Damaged[], at: number): Promise<void> {
   if (damaged.length === 0) return;
   const kept = damaged.map(({ kind, why, record }) => ({ kind, why, text: textOf(record) }));
-  await (await snapshots()).put('aside', { id: crypto.randomUUID(), at, damaged: kept } satisfies SetAside);
+  const aside: SetAside = { id: crypto.randomUUID(), at, damaged: kept };
+  await inSnapshots((database) => database.put('aside', aside));
 }
 
-export async function listSetAside(): Promise<SetAside[]> {
-  return (await snapshots()).getAll('aside');
-}
+export const listSetAside = (): Promise<SetAside[]> => inSnapshots((database) => database.getAll('aside'));
 
 function textOf(record: unknown): string {
   try {

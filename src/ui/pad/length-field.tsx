@@ -1,16 +1,9 @@
-import { useId, useRef, useState } from 'preact/hooks';
-import type { Problem } from '../../core/answer/problem.ts';
-import { Trouble } from '../trouble.tsx';
+import { useState } from 'preact/hooks';
+import { Entry, type FieldProps } from '../fields.tsx';
 import { units } from '../units.ts';
 import { LengthPad } from './length-pad.tsx';
 
-interface Props {
-  label: string;
-  /** As typed; the screen parses it, so that nothing half-typed is lost. */
-  value: string;
-  onInput(text: string): void;
-  problem?: Problem | undefined;
-  hint?: string | undefined;
+interface Props extends FieldProps {
   /** What the pad's last key does; without it, it goes to the next entry. */
   done?: { label: string; run(): void } | undefined;
 }
@@ -23,62 +16,53 @@ function focusNext(from: HTMLElement): boolean {
   return next !== undefined;
 }
 
-/** An entry for a length: the app's own pad opens while it has the focus. */
-export function LengthField({ label, value, onInput, problem, hint, done }: Props) {
-  const id = useId();
-  const input = useRef<HTMLInputElement>(null);
-  const [open, setOpen] = useState(false);
+/**
+ * An entry for a length: the app's own pad opens while it has the focus. What is typed is for the screen to read, so that
+ * nothing half-typed is lost.
+ */
+export function LengthField({ done, ...field }: Props) {
+  /** The entry, while it has the focus. */
+  const [open, setOpen] = useState<HTMLInputElement>();
   const [keyboard, setKeyboard] = useState(false);
   const next = () => {
     if (done) done.run();
-    else if (input.current && !focusNext(input.current)) input.current.blur();
+    else if (open && !focusNext(open)) open.blur();
   };
   return (
-    <div class={problem ? 'field bad' : 'field'}>
-      <label for={id}>
-        {label} <span class="soft small">{hint ?? units.value.unit}</span>
-      </label>
-      <input
-        ref={input}
-        id={id}
-        value={value}
-        inputMode={keyboard ? 'text' : 'none'}
-        enterKeyHint={done ? 'done' : 'next'}
-        autocomplete="off"
-        spellcheck={false}
-        aria-invalid={problem !== undefined}
-        aria-describedby={`${id}-trouble`}
-        onInput={(event) => onInput(event.currentTarget.value)}
-        onFocus={(event) => {
-          setOpen(true);
-          const field = event.currentTarget;
-          // Only once the pad stands can the page scroll the entry clear of it.
-          requestAnimationFrame(() => field.scrollIntoView({ block: 'center' }));
-        }}
-        onBlur={() => {
-          setOpen(false);
-          setKeyboard(false);
-        }}
-        onKeyDown={(event) => {
-          if (event.key === 'Enter') next();
-          if (event.key === 'Escape') setOpen(false);
-        }}
-      />
-      <Trouble of={problem} id={`${id}-trouble`} />
+    <Entry
+      {...field}
+      hint={field.hint ?? units.value.unit}
+      inputMode={keyboard ? 'text' : 'none'}
+      enterKeyHint={done ? 'done' : 'next'}
+      spellcheck={false}
+      onFocus={({ currentTarget }) => {
+        setOpen(currentTarget);
+        // Only once the pad stands can the page scroll the entry clear of it.
+        requestAnimationFrame(() => currentTarget.scrollIntoView({ block: 'center' }));
+      }}
+      onBlur={() => {
+        setOpen(undefined);
+        setKeyboard(false);
+      }}
+      onKeyDown={(event) => {
+        if (event.key === 'Enter') next();
+        if (event.key === 'Escape') setOpen(undefined);
+      }}
+    >
       {open && !keyboard && (
         <LengthPad
-          value={value}
-          onInput={onInput}
+          value={field.value}
+          onInput={field.onInput}
           onKeyboard={() => {
             setKeyboard(true);
-            input.current?.blur();
-            requestAnimationFrame(() => input.current?.focus());
+            open.blur();
+            requestAnimationFrame(() => open.focus());
           }}
-          onAway={() => input.current?.blur()}
+          onAway={() => open.blur()}
           onNext={next}
           nextLabel={done?.label ?? 'Next'}
         />
       )}
-    </div>
+    </Entry>
   );
 }

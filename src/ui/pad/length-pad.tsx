@@ -1,7 +1,7 @@
 import { useMemo, useRef } from 'preact/hooks';
 import { units } from '../units.ts';
 import './length-pad.css';
-import { type PadKey, pressKey } from './press-key.ts';
+import { pressKey } from './press-key.ts';
 
 /** What the keys say, row by row. */
 const inchKeys = (nearest: number) =>
@@ -16,14 +16,6 @@ const spoken: Readonly<Record<string, string>> = {
   abc: 'Type on the keyboard',
   '▾': 'Put the pad away',
 };
-
-function keyOf(label: string, nudge: number): PadKey {
-  if (/^[\d.]$/.test(label)) return { type: 'text', text: label };
-  if (label === '⌫') return { type: 'back' };
-  if (label.startsWith('−')) return { type: 'nudge', mm: -nudge };
-  if (label.startsWith('+')) return { type: 'nudge', mm: nudge };
-  return label.includes('/') ? { type: 'fraction', text: label } : { type: 'unit', text: label === 'ft' ? "'" : label };
-}
 
 interface Props {
   value: string;
@@ -43,12 +35,11 @@ export function LengthPad(props: Props) {
   // Drawn once: what is typed changes the entry, never the pad.
   return useMemo(() => {
     const inches = now.unit === 'in';
-    const nudge = inches ? 25.4 / now.nearest : 1;
     const press = (label: string) => {
       const { value, onInput, onKeyboard, onAway } = latest.current;
       if (label === 'abc') onKeyboard();
       else if (label === '▾') onAway();
-      else onInput(pressKey(value, keyOf(label, nudge), now));
+      else onInput(pressKey(value, label, now));
     };
     return (
       <section class="pad" aria-label="Length pad" onPointerDown={keepFocus} onMouseDown={keepFocus}>

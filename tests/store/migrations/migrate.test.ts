@@ -74,7 +74,6 @@ describe('a database of an older version', () => {
     const kept = JSON.parse((await app.snapshotText(snapshot?.id ?? '')) ?? '');
     expect(kept).toMatchObject({ schema: 1, kinds: { board: sampleContents().kinds.board } });
     await app.closeDatabase();
-    await app.closeSnapshots();
   });
 
   test('stays as it was when the conversion fails, and can be exported', async () => {
@@ -92,7 +91,6 @@ describe('a database of an older version', () => {
     const database = await old.database();
     expect(await database.getAll('board')).toEqual(sampleContents().kinds.board);
     await old.closeDatabase();
-    await app.closeSnapshots();
   });
 
   test('stays as it was when only the real run fails', async () => {
@@ -117,7 +115,6 @@ describe('a database of an older version', () => {
     expect(old.version).toBe(1);
     expect(await old.getAll('board')).toEqual(sampleContents().kinds.board);
     old.close();
-    await app.closeSnapshots();
   });
 
   test('that another tab holds open waits for it and says so', async () => {
@@ -129,7 +126,6 @@ describe('a database of an older version', () => {
     otherTab.close();
     expect((await opening).version).toBe(2);
     await app.closeDatabase();
-    await app.closeSnapshots();
     await deleteDB('boardwright');
   });
 });
