@@ -11,9 +11,9 @@ import { waitingUpdate } from './updates.ts';
 const databaseWords: Partial<Record<DatabaseState, string>> = {
   blocked: 'Another tab holds an older version open. Close it, and this one goes on.',
   migrating: 'Bringing your records to the new version. Leave the app open.',
-  migrationFailed: 'Your records could not be brought to the new version. They are untouched; take them out now.',
-  superseded: 'A newer version is open in another tab. This tab has stopped writing: close it or load it again.',
-  erased: 'The records on this phone were erased outside the app. Load the app again to start anew.',
+  migrationFailed: 'Your records could not be brought to the new version. They are untouched.',
+  superseded: 'A newer version is open in another tab. This one has stopped writing.',
+  erased: 'The records on this phone were erased outside the app.',
   failed: 'The phone does not let the app open its records.',
 };
 
@@ -99,9 +99,9 @@ function LatestNotice() {
           {latest.action.label}
         </Button>
       )}
-      <button type="button" class="button" aria-label="Dismiss" onClick={dismiss}>
+      <Button label="Dismiss" onClick={dismiss}>
         ✕
-      </button>
+      </Button>
     </div>
   );
 }

@@ -3,6 +3,7 @@ import { backupDue } from '../store/backup/backup-due.ts';
 import { keepAutomaticSnapshot } from '../store/backup/snapshots.ts';
 import { signal } from '../ui/signal.ts';
 import { followAlarms } from './alarms.ts';
+import { whenQuiet } from './when-quiet.ts';
 
 /** How far the last backup lies behind, once it is time to say so. */
 export const dueBackup = signal<BackupAge | undefined>(undefined);
@@ -13,10 +14,7 @@ const quietAfter = 4_000;
 /** Follows the timers; in a quiet moment after start keeps the day's snapshot, and looks whether a backup is due. */
 export function keepHouse(): void {
   followAlarms();
-  setTimeout(() => {
-    if ('requestIdleCallback' in window) requestIdleCallback(() => void work());
-    else void work();
-  }, quietAfter);
+  setTimeout(() => whenQuiet(() => void work(), 60_000), quietAfter);
 }
 
 async function work(): Promise<void> {

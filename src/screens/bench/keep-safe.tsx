@@ -23,7 +23,7 @@ export function KeepSafe({ begun }: { begun: boolean }) {
       )}
       {begun && install.value && (
         <div class="card">
-          <p>On the home screen it opens like a tool at hand, and the phone does not clear its records.</p>
+          <p>On the home screen it opens at a tap, and the phone does not clear its records.</p>
           <Button onClick={install.value}>Put it on the home screen</Button>
         </div>
       )}

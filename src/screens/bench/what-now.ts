@@ -22,13 +22,13 @@ export interface Answer {
   /** Pieces of wood that are ready for it. */
   readonly ready?: number;
   /** When its wait ends or ended, ms since the epoch. */
-  readonly until?: number;
+  readonly until?: number | undefined;
   /** When it is too late for it. */
-  readonly by?: number;
+  readonly by?: number | undefined;
   /** Reckoned, not timed. */
   readonly about?: boolean;
   /** The step of a run that the way leads to. */
-  readonly step?: string;
+  readonly step?: string | undefined;
 }
 
 export interface Answers {
@@ -57,10 +57,12 @@ export interface BenchRecords {
 
 /** What to do, what waits and what is missing, from all records; `now` in ms since the epoch. */
 export function whatNow({ boardCount, pieces, timers, glueups }: BenchRecords, now: number, later?: Later): Answers {
+  const hurries: Answer[] = [];
   const due: Answer[] = [];
   const work: Answer[] = [];
   /** Comes after the rest, so that nothing moves under the thumb. */
   const late: Answer[] = [];
+  const waits = [...(later?.waits ?? [])];
   const missing: Answer[] = [];
   /** Ended waits for which the step that they held back speaks. */
   const heard = new Set<Timer>();
@@ -75,28 +77,23 @@ export function whatNow({ boardCount, pieces, timers, glueups }: BenchRecords, n
     });
     const held = records.glueups.filter(({ restedAt }) => restedAt === undefined);
     const own = [...held, milling, finish].map((record) => record?.id);
-    const waits = timers.filter((timer) => own.includes(timer.for.id));
+    const running = timers.filter((timer) => own.includes(timer.for.id));
     const before = due.length + work.length;
 
     const lacks = new Set(plan?.short.map(({ part }) => piece.parts.find(({ id }) => id === part)?.name ?? part));
     if (lacks.size > 0) missing.push(at('breakdown', `Short of wood for ${andMore([...lacks])}`));
     if (milling && !milling.finishedAt)
-      work.push(...readySteps(milling, waits, held).map((step) => ({ ...at('mill', '', milling.id), ...step })));
-    const coat = finish?.pieceId === piece.id && !finish.finishedAt && nextOfFinish(finish, waits, now);
+      work.push(...readySteps(milling, running, held).map((step) => ({ ...at('mill', '', milling.id), ...step })));
+    const coat = finish?.pieceId === piece.id && !finish.finishedAt && nextOfFinish(finish, running, now);
     if (coat) {
       for (const timer of coat.over) heard.add(timer);
-      const until = Math.max(...coat.over.map(({ endsAt }) => endsAt));
-      (coat.presses ? due : work).push({
-        ...at('finish', '', finish.id),
-        what: coat.title,
-        ...(coat.over.length > 0 && { until }),
-        ...(coat.by !== undefined && { by: coat.by }),
-      });
+      const { title, until, by } = coat;
+      (coat.presses ? due : work).push({ ...at('finish', '', finish.id), what: title, until, by });
     }
 
     const thread = jobThread(records, boardCount);
     const gluable = later?.gluable.get(piece.id);
-    const nothing = before === due.length + work.length && waits.length === 0;
+    const nothing = before === due.length + work.length && running.length === 0;
     const say = (next: Stage | undefined) =>
       next ? at(next.name, next.next, next.id) : at('piece', 'All stages done');
     // Whether there is more to glue is known a moment later.
@@ -110,17 +107,33 @@ export function whatNow({ boardCount, pieces, timers, glueups }: BenchRecords, n
     }
   }
 
-  const timed = timers.filter((timer) => !heard.has(timer)).flatMap((timer) => ofTimer(timer, glueups, now));
-  const those = (urge: Urge) => timed.filter((one) => one.urge === urge).map(({ answer }) => answer);
+  for (const timer of timers) {
+    const { phase, name, endsAt, step } = timer;
+    const glueup = glueups.find(({ id }) => id === timer.for.id);
+    const ended = endsAt <= now;
+    // Full strength asks for nothing.
+    if (heard.has(timer) || (ended && glueup?.restedAt !== undefined)) continue;
+    const open = glueup && !glueup.phases.some((one) => one.name === 'clamp' && one.startedAt !== undefined);
+    const over = glueup && !open && (glueup.unclampedAt === undefined ? 'Clamps off' : 'Ready to plane');
+    (open ? hurries : ended ? due : waits).push({
+      what: phrase`${(ended && over) || phase}`,
+      of: name,
+      screen: screenOf[timer.for.kind] ?? 'glue',
+      id: timer.for.id,
+      until: endsAt,
+      step,
+    });
+  }
+
   const machines = [...new Set(work.map(({ machine }) => machine))];
   return {
     now: [
-      ...byTime(those('hurry')),
-      ...byTime([...those('due'), ...due]),
+      ...byTime(hurries),
+      ...byTime(due),
       ...machines.flatMap((machine) => work.filter((one) => one.machine === machine)),
       ...late,
     ],
-    waits: byTime([...those('wait'), ...(later?.waits ?? [])]),
+    waits: byTime(waits),
     missing: [...missing, ...(later?.missing ?? [])],
   };
 }
@@ -165,34 +178,9 @@ function nextOfFinish(finish: Finish, waits: readonly Timer[], now: number) {
       id === finish.id && !rags && !/^(Wipe|Pot)/.test(phase) && !next.waits.some(({ name }) => name === phase),
   );
   if (over.some(({ endsAt }) => endsAt > now)) return undefined;
-  const latest = over.flatMap((timer) => latestOf(timer, steps) ?? []);
-  const by = latest.length > 0 ? Math.min(...latest) : undefined;
-  return { title: next.title, over, by, presses: rags || over.length > 0 };
+  const [by] = over.flatMap((timer) => latestOf(timer, steps) ?? []).sort((a, b) => a - b);
+  const until = over.map(({ endsAt }) => endsAt).sort((a, b) => b - a)[0];
+  return { title: next.title, over, until, by, presses: rags || over.length > 0 };
 }
-
-type Urge = 'hurry' | 'due' | 'wait';
 
 const screenOf: Readonly<Record<string, string>> = { milling: 'mill', finish: 'finish' };
-
-function ofTimer(timer: Timer, glueups: readonly Glueup[], now: number): { urge: Urge; answer: Answer }[] {
-  const { phase, name, endsAt, step } = timer;
-  const glueup = glueups.find(({ id }) => id === timer.for.id);
-  const ended = endsAt <= now;
-  // Full strength asks for nothing.
-  if (ended && glueup?.restedAt !== undefined) return [];
-  const hurries = glueup && !glueup.phases.some((one) => one.name === 'clamp' && one.startedAt !== undefined);
-  const over = glueup && !hurries && (glueup.unclampedAt === undefined ? 'Clamps off' : 'Ready to plane');
-  return [
-    {
-      urge: hurries ? 'hurry' : ended ? 'due' : 'wait',
-      answer: {
-        what: phrase`${(ended && over) || phase}`,
-        of: name,
-        screen: screenOf[timer.for.kind] ?? 'glue',
-        id: timer.for.id,
-        until: endsAt,
-        ...(step !== undefined && { step }),
-      },
-    },
-  ];
-}
