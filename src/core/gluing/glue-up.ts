@@ -3,7 +3,7 @@ import { type Phrase, phrase } from '../answer/phrase.ts';
 import { type Outcome, problem } from '../answer/problem.ts';
 import { type Quantity, seconds } from '../answer/quantity.ts';
 import type { Range } from '../answer/range.ts';
-import { type AdhesivePhase, type AdhesiveTimes, isHurry } from './adhesive.ts';
+import { type AdhesivePhase, type AdhesiveTimes, adhesivePhases, isHurry } from './adhesive.ts';
 
 /** What has happened so far; instants in milliseconds since the epoch. The rest is expected. */
 export interface GlueUpEvents {
@@ -49,6 +49,13 @@ const titles: Readonly<Record<AdhesivePhase, string>> = {
   cure: 'To full strength',
 };
 
+/** What is said of a phase that ended too late, of the hurries, or too early. */
+const offTime: Readonly<Partial<Record<AdhesivePhase, (by: Quantity) => Phrase>>> = {
+  open: (by) => phrase`Closed ${by} after the open time: the glue may have skinned over.`,
+  closed: (by) => phrase`Clamped ${by} after the closed time: the joint may be starved or thick.`,
+  clamp: (by) => phrase`Unclamped ${by} early: leave it flat, without load.`,
+};
+
 function badEvents({ startedAt, closedAt, clampedAt, unclampedAt, restedAt }: GlueUpEvents) {
   let before = 0;
   for (const [field, at = before] of Object.entries({ startedAt, closedAt, clampedAt, unclampedAt, restedAt })) {
@@ -77,37 +84,26 @@ function badEvents({ startedAt, closedAt, clampedAt, unclampedAt, restedAt }: Gl
 export function glueUp(times: AdhesiveTimes, events: GlueUpEvents): Outcome<GlueUp> {
   const bad = badEvents(events);
   if (bad) return bad;
-  const { startedAt, unclampedAt, restedAt } = events;
+  const { startedAt, closedAt, clampedAt, unclampedAt, restedAt } = events;
+  const ends = [closedAt, clampedAt, unclampedAt, restedAt];
   const phases: GluePhase[] = [];
-  const add = (id: AdhesivePhase, from: number, over: boolean) => {
+  const remarks: Phrase[] = [];
+  let from = startedAt;
+  let tight = startedAt;
+  for (const [index, id] of adhesivePhases.entries()) {
+    if (id === 'clamp') tight = from;
+    if (id === 'cure') from = tight;
     const takes = times[id];
     const [least, most] = [from + takes.least * 1000, from + takes.most * 1000];
     const [until, other] = isHurry(id) ? [least, most] : [most, least];
-    const added: GluePhase = { id, title: titles[id], takes, from, until, other, over };
-    phases.push(added);
-    return added;
-  };
-
-  const clamped = events.clampedAt !== undefined || unclampedAt !== undefined;
-  const open = add('open', startedAt, clamped || events.closedAt !== undefined);
-  const closedAt = events.closedAt ?? Math.min(open.until, events.clampedAt ?? unclampedAt ?? open.until);
-  const closed = add('closed', closedAt, clamped);
-  const clampedAt = events.clampedAt ?? Math.min(closed.until, unclampedAt ?? closed.until);
-  const clamp = add('clamp', clampedAt, unclampedAt !== undefined);
-  add('rest', unclampedAt ?? clamp.until, restedAt !== undefined);
-  add('cure', clampedAt, false);
-
-  const remarks: Phrase[] = [];
-  const remark = (ms: number, said: (by: Quantity) => Phrase) => {
-    if (ms > 0) remarks.push(said(seconds(ms / 1000)));
-  };
-  remark(closedAt - open.until, (by) => phrase`Closed ${by} after the open time: the glue may have skinned over.`);
-  remark(
-    clampedAt - closed.until,
-    (by) => phrase`Clamped ${by} after the closed time: the joint may be starved or thick.`,
-  );
-  if (unclampedAt !== undefined)
-    remark(clamp.other - unclampedAt, (by) => phrase`Unclamped ${by} early: leave it flat, without load.`);
+    // The end of a later phase ends this one too.
+    const told = ends.slice(index).find((at) => at !== undefined);
+    phases.push({ id, title: titles[id], takes, from, until, other, over: told !== undefined });
+    from = ends[index] ?? Math.min(until, told ?? until);
+    const off = isHurry(id) ? from - until : other - from;
+    const remark = offTime[id];
+    if (remark && off > 0) remarks.push(remark(seconds(off / 1000)));
+  }
   return { phases, remarks };
 }
 
