@@ -2,10 +2,9 @@ import { oneStep } from '../answer/one-step.ts';
 import { phrase } from '../answer/phrase.ts';
 import { count, boardFeet as inBoardFeet, m3, type Quantity } from '../answer/quantity.ts';
 import type { SourceId } from '../answer/source-id.ts';
-import { m3PerBoardFoot } from '../answer/us-units.ts';
 import type { Worked } from '../answer/worked.ts';
 import type { Board } from './board.ts';
-import { cubicMetresOf } from './exact-volume.ts';
+import { asBoardFeet, cubicMetresOf } from './exact-volume.ts';
 import { countedInches } from './quarters.ts';
 import { type HalfGoes, roundHalf } from './round-half.ts';
 import { squareFeetOf } from './surface-measure.ts';
@@ -23,8 +22,6 @@ export interface TalliedBoard<B extends Board = Board> {
 
 /** What boards hold together. */
 export interface Sums {
-  /** Whole square feet, all boards. */
-  readonly surfaceMeasure: Worked;
   readonly boardFeet: Worked;
   readonly exactBoardFeet: Worked;
   readonly cubicMetres: Worked;
@@ -45,7 +42,6 @@ export interface Tally<B extends Board = Board> extends Sums {
  * @valid rough hardwood
  * @example tally([board])
  *   // => {
- *     surfaceMeasure: { value: 4 },
  *     boardFeet: { value: 8 },
  *     exactBoardFeet: { value: 8.333 },
  *     cubicMetres: { value: 0.01966 },
@@ -65,20 +61,21 @@ export function tally<B extends Board>(boards: readonly B[]): Tally<B> {
   }
   const sum = (
     finds: string,
-    figure: 'surfaceMeasure' | 'boardFeet' | 'cubicMetres',
+    figure: 'boardFeet' | 'cubicMetres',
     unit: (value: number) => Quantity,
-    sources: readonly SourceId[],
-    per = 1,
-  ): Worked => {
-    const value = tallied.reduce((total, board) => total + board[figure], 0) / per;
-    return oneStep(finds, phrase`${count(tallied.length)} boards added up`, unit(value), sources);
-  };
-  const exact = ['geometry', 'nist-sp811'] as const;
+    source: SourceId,
+  ) =>
+    oneStep(
+      finds,
+      phrase`${count(tallied.length)} boards added up`,
+      unit(tallied.reduce((total, board) => total + board[figure], 0)),
+      [source],
+    );
+  const cubicMetres = sum('volume', 'cubicMetres', m3, 'geometry');
   return {
     boards: tallied,
-    surfaceMeasure: sum('surface measure', 'surfaceMeasure', count, ['nhla']),
-    boardFeet: sum('board feet', 'boardFeet', inBoardFeet, ['nhla']),
-    exactBoardFeet: sum('exact board feet', 'cubicMetres', inBoardFeet, exact, m3PerBoardFoot),
-    cubicMetres: sum('volume', 'cubicMetres', m3, ['geometry']),
+    boardFeet: sum('board feet', 'boardFeet', inBoardFeet, 'nhla'),
+    exactBoardFeet: asBoardFeet(cubicMetres),
+    cubicMetres,
   };
 }

@@ -26,22 +26,8 @@ function OnePiece({ id }: { id: string }) {
   const piece = useOne(pieces, id);
   const rack = useLive(['board'], () => boards.where('state', 'rack'));
   if (piece === undefined || !rack) return null;
-  return piece ? <Parts piece={piece} rack={rack} /> : <Gone />;
-}
-
-function Gone() {
-  return (
-    <Screen
-      question="This piece is gone"
-      action={
-        <a class="button big now" href={routeTo('piece')}>
-          Pieces
-        </a>
-      }
-    >
-      <p>It was deleted, here or in another tab.</p>
-    </Screen>
-  );
+  // It was deleted, here or in another tab.
+  return piece ? <Parts piece={piece} rack={rack} /> : <PieceList />;
 }
 
 function Parts({ piece, rack }: { piece: Piece; rack: readonly Board[] }) {

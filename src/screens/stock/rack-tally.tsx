@@ -4,7 +4,7 @@ import { Amount } from '../../ui/amount.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
 
 interface Props {
-  sums: Omit<Sums, 'surfaceMeasure'>;
+  sums: Sums;
   /** Which boards these are. */
   of?: string;
 }

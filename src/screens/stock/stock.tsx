@@ -6,7 +6,6 @@ import { DeliveryScreen } from './delivery.tsx';
 import { RackFiles } from './files/rack-files.tsx';
 import { Rack } from './rack.tsx';
 import { ShopAir } from './shop-air.tsx';
-import { StockPart } from './stock-part.tsx';
 import './stock.css';
 
 /** The rack; its list out and in; the air it stands in; or one board of it, or one delivery. */
@@ -23,11 +22,6 @@ function One({ id }: { id: string }) {
   }));
   if (!found) return null;
   if (found.board) return <BoardDetail board={found.board} />;
-  return found.delivery ? (
-    <DeliveryScreen delivery={found.delivery} />
-  ) : (
-    <StockPart question="This is gone">
-      <p>Deleted, here or in another tab.</p>
-    </StockPart>
-  );
+  // What was deleted, here or in another tab, leads to the rack.
+  return found.delivery ? <DeliveryScreen delivery={found.delivery} /> : <Rack />;
 }
