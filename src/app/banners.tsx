@@ -49,7 +49,7 @@ export function Banners() {
         <div class="notice">
           <p>
             {failed.length === 1 ? 'One change is' : `${failed.length} changes are`} not stored yet:{' '}
-            {failed[0]?.reason === 'full' ? 'the phone is full.' : 'the phone did not take it.'}
+            {failed[0]?.full ? 'the phone is full.' : 'the phone did not take it.'}
           </p>
           <Button onClick={retryFailedWrites}>Try again</Button>
           <Button

@@ -1,4 +1,5 @@
 import { onChange } from '../store/changes.ts';
+import { remember, remembered } from '../store/local-memory.ts';
 import { defaultShop, type Shop } from '../store/records/shop.ts';
 import { readShop } from '../store/shop.ts';
 import { ownWoods } from '../ui/own-woods.ts';
@@ -7,24 +8,6 @@ import { units } from '../ui/units.ts';
 
 /** What the look hangs on, at hand before the database is open, so that a cold start neither waits for it nor flickers. */
 const lookKey = 'boardwright-look';
-
-type Look = Pick<Shop, 'units' | 'theme' | 'hand'>;
-
-function rememberedLook(): Partial<Look> {
-  try {
-    return JSON.parse(localStorage.getItem(lookKey) ?? '{}') as Partial<Look>;
-  } catch {
-    return {};
-  }
-}
-
-function rememberLook({ units, theme, hand }: Look): void {
-  try {
-    localStorage.setItem(lookKey, JSON.stringify({ units, theme, hand }));
-  } catch {
-    // Without it the next start shows the default look for a moment.
-  }
-}
 
 /** The shop as it stands; the default one until it is read. Its units, theme and hand rule every screen. */
 export const shop = signal<Shop>(defaultShop(0));
@@ -41,11 +24,12 @@ function apply(next: Shop): void {
 
 /** Shows the look of last time at once, then reads the shop and follows its changes. */
 export async function followShop(): Promise<void> {
-  apply({ ...shop.value, ...rememberedLook() });
+  apply({ ...shop.value, ...remembered<Partial<Shop>>(lookKey, {}) });
   const read = async () => {
     const stored = await readShop();
     apply(stored);
-    rememberLook(stored);
+    const { units, theme, hand } = stored;
+    remember(lookKey, { units, theme, hand });
   };
   onChange(['shop'], () => void read());
   // Opening the database waits until the first screen stands.

@@ -111,7 +111,7 @@ async function connect(): Promise<IDBPDatabase> {
   become('migrating');
   try {
     const { migrate } = await import('./migrations/migrate.ts');
-    await migrate(databaseName, migrations, callbacks.blocked);
+    await migrate(migrations, callbacks.blocked);
   } catch (error) {
     throw new DatabaseUnavailable('migrationFailed', error);
   }

@@ -1,5 +1,5 @@
 import { type Change, commit, kindsOf } from './commit.ts';
-import { DatabaseUnavailable } from './db.ts';
+import { remember, remembered } from './local-memory.ts';
 import type { Kind, Kinds } from './records/kinds.ts';
 
 /** A write that isn't in the database, kept until it is. */
@@ -8,7 +8,8 @@ export interface FailedWrite {
   /** When the maker made the change. */
   readonly at: number;
   readonly changes: readonly Change[];
-  readonly reason: 'full' | 'unavailable' | 'other';
+  /** The phone has no room for it. */
+  readonly full: boolean;
   readonly message: string;
   readonly attempts: number;
 }
@@ -17,7 +18,8 @@ const storageKey = 'boardwright-failed-writes';
 const shortestWait = 2_000;
 const longestWait = 60_000;
 
-let list: readonly FailedWrite[] = remembered();
+/** A killed tab needn't lose what the database wouldn't take. */
+let list = remembered<readonly FailedWrite[]>(storageKey, []);
 let timer: ReturnType<typeof setTimeout> | undefined;
 let retrying: Promise<void> | undefined;
 const listeners = new Set<(list: readonly FailedWrite[]) => void>();
@@ -90,33 +92,11 @@ function retryLater(): void {
 
 function become(next: readonly FailedWrite[]): void {
   list = next;
-  remember();
+  remember(storageKey, list);
   for (const listener of listeners) listener(list);
 }
 
-function why(error: unknown): Pick<FailedWrite, 'reason' | 'message'> {
-  const message = error instanceof Error ? error.message : String(error);
-  const name = (error as { name?: unknown } | null)?.name;
-  if (name === 'QuotaExceededError') return { reason: 'full', message };
-  const closed = error instanceof DatabaseUnavailable || name === 'InvalidStateError' || name === 'AbortError';
-  return { reason: closed ? 'unavailable' : 'other', message };
-}
-
-/** Local storage has a room of its own: a killed tab needn't lose what the database wouldn't take. */
-function remember(): void {
-  try {
-    if (list.length > 0) localStorage.setItem(storageKey, JSON.stringify(list));
-    else localStorage.removeItem(storageKey);
-  } catch {
-    // No room there either: the list stays in this tab, on view.
-  }
-}
-
-function remembered(): readonly FailedWrite[] {
-  try {
-    const kept: unknown = JSON.parse(localStorage.getItem(storageKey) ?? '[]');
-    return Array.isArray(kept) ? kept : [];
-  } catch {
-    return [];
-  }
+function why(error: unknown): Pick<FailedWrite, 'full' | 'message'> {
+  const { name, message } = error instanceof Error ? error : new Error(String(error));
+  return { full: name === 'QuotaExceededError', message };
 }

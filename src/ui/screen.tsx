@@ -45,23 +45,21 @@ export function Screen({ question, kicker, action, home = false, children }: Pro
   );
 }
 
-const ticks = [...Array(17).keys()].map((sixteenth) => {
-  const height =
-    sixteenth % 16 === 0 ? 10 : sixteenth % 8 === 0 ? 8 : sixteenth % 4 === 0 ? 6 : sixteenth % 2 === 0 ? 4 : 2.5;
-  return `M${sixteenth * 6 + 0.5} 0v${height}`;
-});
+/** The marks of a rule, from sixteenths of an inch to inches: how far apart, and how high. */
+const marks = [
+  [6, 2.5],
+  [12, 4],
+  [24, 6],
+  [48, 8],
+  [96, 10],
+] as const;
 
 /** A graduated edge, as on the rule that lies beside the work. */
-function ScaleEdge() {
-  return (
-    <svg class="scale-edge" aria-hidden="true">
-      <defs>
-        <pattern id="scale-edge" width="96" height="10" patternUnits="userSpaceOnUse">
-          <path d={ticks.join('')} stroke="currentColor" fill="none" />
-        </pattern>
-      </defs>
-      <path d="M0 .5h4000" stroke="currentColor" />
-      <rect width="100%" height="10" fill="url(#scale-edge)" />
-    </svg>
-  );
-}
+const ScaleEdge = () => (
+  <svg class="scale-edge" stroke="currentColor" aria-hidden="true">
+    <path d="M0 .5h4000" />
+    {marks.map(([apart, high]) => (
+      <path d={`M0 ${high / 2}h4000`} stroke-width={high} stroke-dasharray={`1 ${apart - 1}`} />
+    ))}
+  </svg>
+);

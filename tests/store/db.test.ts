@@ -31,7 +31,7 @@ test('when a newer schema appears this tab lets it through, says so, and writes 
   expect(states).toEqual(['open', 'superseded']);
   await expect(boards.put({ ...board, width: 1 })).rejects.toMatchObject({ name: 'WriteFailed' });
   expect(await newer.get('board', board.id)).toEqual(board);
-  expect(failedWrites()).toMatchObject([{ reason: 'unavailable', changes: [{ put: { width: 1 } }] }]);
+  expect(failedWrites()).toMatchObject([{ full: false, changes: [{ put: { width: 1 } }] }]);
   for (const { id } of failedWrites()) discardFailedWrite(id);
   newer.close();
   stop();

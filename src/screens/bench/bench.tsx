@@ -37,15 +37,11 @@ export default function Bench() {
 function Places() {
   return (
     <>
-      <a class="button big" href={routeTo('stock')}>
-        Stock
-      </a>
-      <a class="button big" href={routeTo('square')}>
-        Square
-      </a>
-      <a class="button big" href={routeTo('glue')}>
-        Glue-up
-      </a>
+      {(['stock', 'square', 'glue'] as const).map((stage) => (
+        <a class="button big" href={routeTo(stage)}>
+          {stageNames[stage]}
+        </a>
+      ))}
       <a class="button big" href={routeTo('shop')}>
         Shop
       </a>

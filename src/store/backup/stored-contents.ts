@@ -12,12 +12,13 @@ export async function storedContents(): Promise<{ contents: Contents; schema: nu
   try {
     return { contents: await transact([...kinds, 'removed'], 'readonly', readContents), schema: schemaVersion };
   } catch (error) {
-    if (error instanceof DatabaseUnavailable) return readAsItIs();
+    if (error instanceof DatabaseUnavailable) return contentsAsTheyAre();
     throw error;
   }
 }
 
-async function readAsItIs(): Promise<{ contents: Contents; schema: number }> {
+/** Everything that is stored, in whatever version it is. */
+export async function contentsAsTheyAre(): Promise<{ contents: Contents; schema: number }> {
   const connection = await openDB(databaseName, undefined, {
     // Nothing there: reading must not leave an empty database behind.
     upgrade: (_database, _from, _to, transaction) => abortUpgrade(transaction),

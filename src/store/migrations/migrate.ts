@@ -1,6 +1,8 @@
 import { type IDBPDatabase, type IDBPTransaction, openDB } from 'idb';
 import { abortUpgrade } from '../abort-upgrade.ts';
 import { keepSnapshot } from '../backup/snapshots.ts';
+import { contentsAsTheyAre } from '../backup/stored-contents.ts';
+import { databaseName } from '../db.ts';
 import { kindsAmong, readContents } from '../read-contents.ts';
 import { refill } from '../refill.ts';
 import { convert } from './convert.ts';
@@ -10,19 +12,13 @@ import type { Migration } from './migration.ts';
  * Brings a stored database to the last version of `migrations`. First a snapshot of what is there is kept, and the
  * conversion is tried on a copy; only then the upgrade runs, in one transaction. Whatever fails, the old data stays.
  */
-export async function migrate(name: string, migrations: readonly Migration[], blocked: () => void): Promise<void> {
-  const old = await openDB(name, undefined, { blocking: (_from, _to, event) => (event.target as IDBDatabase).close() });
-  const from = old.version;
-  try {
-    const contents = await readContents(old.transaction([...old.objectStoreNames], 'readonly'));
-    await keepSnapshot({ contents, schema: from, reason: 'migration', at: Date.now() });
-    convert(structuredClone(contents), from, migrations);
-  } finally {
-    old.close();
-  }
+export async function migrate(migrations: readonly Migration[], blocked: () => void): Promise<void> {
+  const { contents, schema: from } = await contentsAsTheyAre();
+  await keepSnapshot({ contents, schema: from, reason: 'migration', at: Date.now() });
+  convert(structuredClone(contents), from, migrations);
 
   let failure: unknown;
-  const opening = openDB(name, migrations.at(-1)?.to, {
+  const opening = openDB(databaseName, migrations.at(-1)?.to, {
     blocked,
     upgrade(database, _from, _to, transaction) {
       upgrade(database, transaction, from, migrations).catch((error) => {
