@@ -42,12 +42,13 @@ export const keptSteps = (
 
 export const stepsOf = ({ steps }: Pick<Finish, 'steps'>): readonly KeptStep[] => steps as unknown as KeptStep[];
 
-/** A step as the step list shows it. */
-export const flowStep = ({ id, title, todo, why, cautions, source, pieces }: KeptStep): FlowStep => ({
-  id,
-  title,
-  todo,
-  ...(why && { why }),
-  cautions: cautions.map((say) => ({ say, source })),
-  pieces,
-});
+/** A step as the step list shows it, and as it is kept. */
+export interface ShownStep extends FlowStep {
+  readonly kept: KeptStep;
+}
+
+export const shownSteps = (finish: Pick<Finish, 'steps'>): readonly ShownStep[] =>
+  stepsOf(finish).map((kept) => {
+    const { waits: _, cautions, source, ...step } = kept;
+    return { ...step, cautions: cautions.map((say) => ({ say, source })), kept };
+  });

@@ -8,10 +8,9 @@ import type { Finish } from '../../store/records/finish.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import { timers } from '../../store/timers.ts';
 import { finishById } from '../../tables/finishes.ts';
-import type { FlowStep } from '../../ui/steps/flow-step.ts';
 import { type Did, StepFlow, type TicksEdit } from '../../ui/steps/step-flow.tsx';
 import { CoatTakes } from './coat-takes.tsx';
-import { flowStep, type KeptStep, stepsOf } from './finish-steps.ts';
+import { type KeptStep, shownSteps, stepsOf } from './finish-steps.ts';
 import { FinishTimers } from './finish-timers.tsx';
 import { MixBatches } from './mix-batches.tsx';
 import { storeTick } from './store-tick.ts';
@@ -31,7 +30,6 @@ export function RunScreen({ finish, pieces, onAgain }: Props) {
   const steps = stepsOf(finish);
   const [at, setAt] = useState(() => nextPlace(finish.ticks, steps));
   const piece = pieces.find(({ id }) => id === finish.pieceId);
-  const kept = ({ id }: FlowStep) => steps.find((step) => step.id === id) as KeptStep;
 
   /** A write that fails is kept and shown by the shell. */
   const keep = (step: KeptStep, edit: TicksEdit, did: Did) => {
@@ -44,16 +42,16 @@ export function RunScreen({ finish, pieces, onAgain }: Props) {
   return (
     <StepFlow
       kicker={`${finishById(finish.kind)?.name ?? finish.kind} · ${piece?.name ?? 'piece deleted'}`}
-      steps={steps.map(flowStep)}
+      steps={shownSteps(finish)}
       ticks={finish.ticks}
       at={at}
       onAt={(next) => {
         setAt(next);
         leaveNotices();
       }}
-      onTicks={(step, edit, did) => keep(kept(step), edit, did)}
-      extra={(step) => {
-        const { coatLitres, mix } = kept(step);
+      onTicks={({ kept }, edit, did) => keep(kept, edit, did)}
+      extra={({ kept: step }) => {
+        const { coatLitres, mix } = step;
         return (
           <>
             <FinishTimers timers={running} steps={steps} />
@@ -62,7 +60,7 @@ export function RunScreen({ finish, pieces, onAgain }: Props) {
               <MixBatches
                 finishId={finish.id}
                 name={piece?.name ?? ''}
-                step={kept(step)}
+                step={step}
                 mix={mix}
                 coatLitres={coatLitres}
                 timers={running}

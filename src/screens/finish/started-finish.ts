@@ -37,10 +37,7 @@ export function startedFinish(
     label: labelNumbers(read.label),
     coats: read.coats,
     area: coatedM2,
-    containers: read.containers.map((one) => {
-      const count = purchase?.value.buy.find((can) => can.litres === one.litres && can.price === one.price)?.count;
-      return count === undefined ? one : { ...one, count };
-    }),
+    containers: purchase?.value.buy ?? [],
     steps: keptSteps(
       steps,
       pieces,

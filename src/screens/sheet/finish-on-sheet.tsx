@@ -4,7 +4,7 @@ import { finishById } from '../../tables/finishes.ts';
 import { Facts } from '../../ui/facts.tsx';
 import { sayRange } from '../../ui/say-range.ts';
 import { CoatTakes } from '../finish/coat-takes.tsx';
-import { flowStep, stepsOf } from '../finish/finish-steps.ts';
+import { shownSteps } from '../finish/finish-steps.ts';
 import { SheetPart } from './sheet-part.tsx';
 import { SheetSteps } from './sheet-steps.tsx';
 
@@ -23,7 +23,7 @@ export function FinishOnSheet({ finish }: { finish: Finish | undefined }) {
             ]}
           />
           <SheetSteps
-            steps={stepsOf(finish).map((step) => ({ ...flowStep(step), kept: step }))}
+            steps={shownSteps(finish)}
             ticks={finish.ticks}
             extra={({ kept: { coatLitres, waits } }) => (
               <>

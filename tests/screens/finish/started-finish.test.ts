@@ -31,10 +31,7 @@ test('what is kept: the piece, the can’s figures, what is bought, and steps wi
   expect(kept.label).toEqual({ coverageLeast: 10, coverageMost: 12 });
   // 0.448 m² (by hand), as in the area's own test.
   expect(kept.area).toBeCloseTo(0.448, 12);
-  expect(kept.containers).toEqual([
-    { litres: 1, price: 30 },
-    { litres: 0.1, price: 4, count: 1 },
-  ]);
+  expect(kept.containers).toEqual([{ litres: 0.1, price: 4, count: 1 }]);
   const coats = stepsOf(kept).filter(({ stage }) => stage === 'coat');
   // By hand: 0.448 / 11 x 1.1 = 0.0448 L on sealed wood, 1.2 times that on bare cherry.
   expect(coats.map(({ coatLitres }) => coatLitres)).toEqual([expect.closeTo(0.05376, 9), expect.closeTo(0.0448, 9)]);
