@@ -51,7 +51,7 @@ export function clampCount({ seams, kPa, clampForce, outerBoard, caul = 0 }: Cla
       ['kPa', 'The pressure', kPa, 'kilopascals', { above: 0, most: 5000 }],
       ['clampForce', 'The force of a clamp', clampForce, 'newtons', { above: 0, most: 50000 }],
       ['caul', 'The caul', caul, 'mm', { least: 0, most: 1000 }],
-      ['outerBoard', 'The outer board', outerBoard === undefined ? 1 : outerBoard, 'mm', { above: 0, most: 2000 }],
+      ['outerBoard', 'The outer board', outerBoard ?? 1, 'mm', { above: 0, most: 2000 }],
     ]);
   if (bad) return bad;
 
@@ -59,8 +59,8 @@ export function clampCount({ seams, kPa, clampForce, outerBoard, caul = 0 }: Cla
   // 1 kPa is 0.001 N/mm2.
   const force = Math.max(...seams.map((seam) => seam.length * seam.width * kPa * 1e-3));
   const byForce = Math.ceil(force / clampForce - 1e-9);
-  const reach = outerBoard === undefined ? undefined : 2 * (outerBoard + caul);
-  const bySpread = reach === undefined ? 1 : Math.max(1, Math.ceil(length / reach - 1e-9));
+  const reach = 2 * ((outerBoard ?? Number.POSITIVE_INFINITY) + caul);
+  const bySpread = Math.max(1, Math.ceil(length / reach - 1e-9));
   const clamps = Math.max(byForce, bySpread);
   const tooMany = badNumber('clampForce', 'The number of clamps', clamps, 'count', { most: mostClamps });
   if (tooMany) return tooMany;
@@ -79,7 +79,7 @@ export function clampCount({ seams, kPa, clampForce, outerBoard, caul = 0 }: Cla
           by: phrase`${newtons(force)} at ${newtons(clampForce)} each, rounded up.`,
           gives: count(byForce),
         },
-        ...(reach === undefined
+        ...(outerBoard === undefined
           ? []
           : [
               {

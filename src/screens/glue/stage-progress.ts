@@ -2,7 +2,7 @@ import { isProblem } from '../../core/answer/problem.ts';
 import { canBeginNow } from '../../core/gluing/can-begin-now.ts';
 import type { Glueup } from '../../store/records/glueup.ts';
 import type { Milling } from '../../store/records/milling.ts';
-import { runOf } from './glue-events.ts';
+import { phaseOf } from './glue-events.ts';
 import { gluedByRun } from './glued-by-run.ts';
 import type { PieceStage } from './stages-of-piece.ts';
 
@@ -18,10 +18,8 @@ export interface Progress {
 /** Whether it may go on: the maker has said so, or the rest has passed. */
 export function isReady(glueup: Glueup, now: number): boolean {
   if (glueup.restedAt !== undefined) return true;
-  const run = runOf(glueup);
-  if (glueup.unclampedAt === undefined || isProblem(run)) return false;
-  const rest = run.phases.find(({ id }) => id === 'rest');
-  return rest !== undefined && now >= rest.until;
+  const at = phaseOf(glueup, now);
+  return !isProblem(at) && at.phase?.id === 'rest' && at.left <= 0;
 }
 
 /** How far the stages of one piece are, by its glue-ups and by the run that mills it; ms since the epoch. */
