@@ -1,6 +1,7 @@
 import { cutBefore as blankBefore } from '../../core/breakdown/board-cuts.ts';
 import type { CutBlank } from '../../core/breakdown/problem-types.ts';
 import type { Plan, PlanBlank } from '../../store/records/plan.ts';
+import { withOptional } from '../../store/records/with-optional.ts';
 import { solvedProblem } from './solved-problem.ts';
 
 type Planned = Pick<Plan, 'blanks' | 'problem' | 'cutDone'>;
@@ -25,8 +26,8 @@ export function withSpoilt(plan: Plan, blankAt: number, stripAt: number, spoilt:
       ? blank
       : {
           ...blank,
-          strips: blank.strips.map(({ spoilt: before, ...strip }, n) =>
-            (n === stripAt ? spoilt : before) ? { ...strip, spoilt: true } : strip,
+          strips: blank.strips.map((strip, n) =>
+            n === stripAt ? withOptional(strip, 'spoilt', spoilt || undefined) : strip,
           ),
         },
   );

@@ -3,6 +3,7 @@ import { planTotals } from '../../core/breakdown/plan-totals.ts';
 import type { Plan } from '../../store/records/plan.ts';
 import { Amount } from '../../ui/amount.tsx';
 import { Card } from '../../ui/card.tsx';
+import { clockTime } from '../../ui/clock-time.ts';
 import { howMany } from '../../ui/how-many.ts';
 import { solvedProblem } from './solved-problem.ts';
 import { removePlan } from './store-plan.ts';
@@ -21,7 +22,7 @@ export function KeptPlans({ kept, chosen, onChoose }: Props) {
       <ul class="rows">
         {newest.map((plan) => {
           const totals = planTotals(solvedProblem(plan), plan);
-          const when = new Date(plan.created).toLocaleString(undefined, { dateStyle: 'short', timeStyle: 'short' });
+          const when = clockTime(plan.created, Date.now());
           return (
             <li>
               <div>
