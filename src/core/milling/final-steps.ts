@@ -74,7 +74,7 @@ function crosscuts(pieces: readonly FinishedPiece[], ways: Ways, { shop }: Milli
 /** A piece per unit: the first is cut off the whole length, each next one off what is left of it. */
 function unitPieces(piece: FinishedPiece, kerf: number): StepPiece[] {
   const { id, label, part, units, size } = piece;
-  if (part.panel) return [{ id, label, size }];
+  if (part.panel) return [piece];
   return units.map((unit, index) => ({
     id: `${part.id}#${unit}`,
     label: units.length === 1 ? label : unitName(part, [unit]),

@@ -26,16 +26,15 @@ export function crosscutSteps(blanks: readonly BlankWork[], ways: Ways, { shop }
           long.length > 0
             ? 'Short pieces are not safe on the machines: crosscut last.'
             : 'A blank that holds a split is lost.',
-        pieces: blanks.map(({ id, label, board, length }) => ({ id, label, size: roughSize(board, length) })),
+        pieces: blanks.map((blank) => ({ ...blank, size: roughSize(blank.board, blank.length) })),
         mind: 'Nails and grit: metal detector before any blade.',
       }),
     ),
     ...byWay(
-      blanks.map(({ id, label, board, length }) => ({
-        id,
-        label,
-        size: roughSize(board, board.length),
-        target: length,
+      blanks.map((blank) => ({
+        ...blank,
+        size: roughSize(blank.board, blank.board.length),
+        target: blank.length,
       })),
       ({ size }) => ways.crosscutRough(size),
       (pieces) => ({
