@@ -1,5 +1,3 @@
-import { badNumber } from '../answer/bad-number.ts';
-import type { Outcome } from '../answer/problem.ts';
 import { type LimitedMachine, limitedMachines, type MachineLimit, type MachineLimits } from './machine-limits.ts';
 
 /** The figures that a manual may name, and what each limits. Beyond `most` mm it is a slip of the finger. */
@@ -20,22 +18,18 @@ export type ManualLimits = { readonly [M in LimitedMachine]?: { readonly [F in M
  * @param defaults limits in mm, each with its source
  * @param own figures from the manuals in mm, for any machine and dimension
  * @returns limits in mm; those from a manual carry the source `label`
- * @valid hand-fed machines of a small shop
- * @errors a figure that is not above zero, or beyond what any such machine has
+ * @valid hand-fed machines of a small shop; nonsense among the figures is refused with what the limits go into
  * @example ownLimits(machineLimits, { jointer: { length: 250 } }).jointer
  *   // => { leastLength: { mm: 250, source: 'label' } }
  * @source the machine's manual comes first (common practice)
  */
-export function ownLimits(defaults: MachineLimits, own: ManualLimits): Outcome<MachineLimits> {
+export function ownLimits(defaults: MachineLimits, own: ManualLimits): MachineLimits {
   const merged: Record<string, MachineLimit> = {};
   for (const machine of limitedMachines) {
     let all = defaults[machine];
-    for (const { figure, limits, most } of manualFigures) {
+    for (const { figure, limits } of manualFigures) {
       const mm = own[machine]?.[figure];
-      if (mm === undefined) continue;
-      const wrong = badNumber(`${machine}.${figure}`, 'The manual’s figure', mm, 'mm', { above: 0, most });
-      if (wrong) return wrong;
-      all = { ...all, [limits]: { mm, source: 'label' } };
+      if (mm !== undefined) all = { ...all, [limits]: { mm, source: 'label' } };
     }
     merged[machine] = all;
   }

@@ -24,8 +24,7 @@ import { sequenceOf } from './sequence-of.ts';
 export function Begin({ piece, plan, onBegun }: { piece: Piece; plan: Plan; onBegun(): void }) {
   const rack = useAll(boards);
   if (!rack) return null;
-  const input = millingInput(plan, piece, rack, shop.value);
-  const budgets = isProblem(input) ? input : thicknessBudget(input);
+  const budgets = thicknessBudget(millingInput(plan, piece, rack, shop.value));
   const assumed = rack.filter(
     ({ id, warp }) =>
       (warp?.cup === undefined || warp.bow === undefined) && plan.blanks.some(({ board }) => board === id),

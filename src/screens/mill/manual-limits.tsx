@@ -1,6 +1,6 @@
-import { isProblem } from '../../core/answer/problem.ts';
+import { badNumber } from '../../core/answer/bad-number.ts';
 import { type LimitedMachine, limitedMachines } from '../../core/milling/machine-limits.ts';
-import { type ManualFigure, manualFigures, ownLimits } from '../../core/milling/own-limits.ts';
+import { type ManualFigure, manualFigures } from '../../core/milling/own-limits.ts';
 import type { Shop } from '../../store/records/shop.ts';
 import { changeShop } from '../../store/shop.ts';
 import { machineLimits } from '../../tables/machine-limits.ts';
@@ -41,17 +41,14 @@ export function ManualLimits({ shop }: { shop: Shop }) {
       {owned.map((machine) => (
         <Card title={machineNames[machine]} key={machine}>
           <div class="fields">
-            {manualFigures.map(({ figure, limits }) => {
+            {manualFigures.map(({ figure, limits, most }) => {
               const { mm, source } = machineLimits[machine][limits];
               return (
                 <div key={figure}>
                   <OptionalLength
                     label={nameOf(machine, figure)}
                     value={shop.manualLimits?.[machine]?.[figure]}
-                    check={(value) => {
-                      const wrong = ownLimits(machineLimits, { [machine]: { [figure]: value } });
-                      return isProblem(wrong) ? wrong : undefined;
-                    }}
+                    check={(value) => badNumber(figure, 'The manual’s figure', value, 'mm', { above: 0, most })}
                     onAccept={(value) => keep(machine, figure, value)}
                   />
                   <p class="soft small">

@@ -1,4 +1,3 @@
-import { isProblem, type Outcome, within } from '../../core/answer/problem.ts';
 import type { BreakdownProblem } from '../../core/breakdown/problem-types.ts';
 import type { MillingBoard, MillingInput, MillingPart, MillingShop } from '../../core/milling/milling-input.ts';
 import { ownLimits } from '../../core/milling/own-limits.ts';
@@ -26,9 +25,7 @@ export function millingShop(shop: Shop): MillingShop {
 }
 
 /** What the sequence is made from: the plan as it was solved, the boards' marks and warp, the machines owned. */
-export function millingInput(plan: Plan, piece: Piece, boards: readonly Board[], shop: Shop): Outcome<MillingInput> {
-  const limits = ownLimits(machineLimits, shop.manualLimits ?? {});
-  if (isProblem(limits)) return within(limits, 'limits');
+export function millingInput(plan: Plan, piece: Piece, boards: readonly Board[], shop: Shop): MillingInput {
   const solved = plan.problem as unknown as BreakdownProblem;
   const listed = new Map(piece.parts.map((part) => [part.id, part]));
   const stored = new Map(boards.map((board) => [board.id, board]));
@@ -45,7 +42,7 @@ export function millingInput(plan: Plan, piece: Piece, boards: readonly Board[],
       return { ...part, ...(own && { name: own.name }), ...(folds && { folds }) };
     }),
     shop: millingShop(shop),
-    limits,
+    limits: ownLimits(machineLimits, shop.manualLimits ?? {}),
     practice: millingPractice,
   };
 }

@@ -16,7 +16,6 @@ interface Sequence {
 /** The steps that a plan needs with the machines of the shop as they are now, and what they are made from. */
 export function sequenceOf(plan: Plan, piece: Piece, rack: readonly Board[]): Outcome<Sequence> {
   const input = millingInput(plan, piece, rack, shop.value);
-  if (isProblem(input)) return input;
   const steps = millingSequence(input);
   return isProblem(steps) ? steps : { input, steps };
 }

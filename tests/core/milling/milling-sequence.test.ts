@@ -1,6 +1,5 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { isProblem } from '../../../src/core/answer/problem.ts';
 import type { LimitedMachine } from '../../../src/core/milling/machine-limits.ts';
 import type { MillingInput, MillingShop } from '../../../src/core/milling/milling-input.ts';
 import { millingSequence } from '../../../src/core/milling/milling-sequence.ts';
@@ -252,7 +251,6 @@ describe('limits of the maker’s own machines', () => {
   it('win over the defaults: a manual that allows 150 mm lets cleats go one by one', () => {
     const own = { jointer: { length: 150 }, planer: { length: 150 } };
     const limits = ownLimits(machineLimits, own);
-    if (isProblem(limits)) throw new Error(limits.field);
     expect(limits.jointer.leastLength).toEqual({ mm: 150, source: 'label' });
     expect(limits.jointer.leastWidth).toEqual(machineLimits.jointer.leastWidth);
     const rough = stepsOf({ ...cleats, limits }).find(({ stage }) => stage === 'crosscut rough');
@@ -261,7 +259,8 @@ describe('limits of the maker’s own machines', () => {
 
   it('are refused when they are nonsense', () => {
     for (const length of [0, -5, Number.NaN, 1e6]) {
-      expect(ownLimits(machineLimits, { jointer: { length } })).toMatchObject({ field: 'jointer.length' });
+      const limits = ownLimits(machineLimits, { jointer: { length } });
+      expect(millingSequence({ ...cleats, limits })).toMatchObject({ field: 'limits.jointer.leastLength' });
     }
   });
 });

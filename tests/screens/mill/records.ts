@@ -98,7 +98,7 @@ export function sure<T>(outcome: Outcome<T>): T {
 
 /** What a run of this plan is made from, and its steps. */
 export function sequence(of: Plan): { input: MillingInput; steps: MillingStep[] } {
-  const input = sure(millingInput(of, piece, rack, shop));
+  const input = millingInput(of, piece, rack, shop);
   return { input, steps: sure(millingSequence(input)) };
 }
 
