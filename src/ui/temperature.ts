@@ -1,6 +1,7 @@
 import { badNumber } from '../core/answer/bad-number.ts';
+import { checked } from '../core/answer/checked.ts';
 import { parseNumber } from '../core/answer/parse-number.ts';
-import { isProblem, type Outcome, type Problem } from '../core/answer/problem.ts';
+import { isProblem, type Outcome } from '../core/answer/problem.ts';
 import { units } from './units.ts';
 
 /** Temperatures are typed in the maker's own degrees: those that go with inches, or with millimetres. */
@@ -14,6 +15,8 @@ export function parseDegrees(text: string): Outcome<number> {
   return isProblem(typed) ? typed : toCelsius(typed);
 }
 
-/** Why a typed temperature can't be that of a shop or of its wood. */
-export const badTemperature = (typed: number): Problem | undefined =>
-  badNumber('', 'The temperature', toCelsius(typed), 'celsius', { least: -20, most: 60 });
+/** Reads a temperature that a shop or its wood can have, in degrees Celsius. */
+export const readTemperature = (text: string): Outcome<number> =>
+  checked(parseDegrees(text), (celsius) =>
+    badNumber('', 'The temperature', celsius, 'celsius', { least: -20, most: 60 }),
+  );

@@ -5,13 +5,14 @@ import type { Board } from '../../store/records/board.ts';
 import type { Delivery } from '../../store/records/delivery.ts';
 import { Amount } from '../../ui/amount.tsx';
 import { day } from '../../ui/day.ts';
+import { howMany } from '../../ui/how-many.ts';
 import { Screen } from '../../ui/screen.tsx';
 import { BoardEntryFields, LogButton } from './board-entry.tsx';
 import { DeliveryMore } from './delivery-more.tsx';
 import { DeliveryRecord } from './delivery-record.tsx';
 import { InvoiceCheck } from './invoice-check.tsx';
 import { BoardList } from './rack.tsx';
-import { countOf, RackTally } from './rack-tally.tsx';
+import { RackTally } from './rack-tally.tsx';
 import { useBoardEntry } from './use-board-entry.ts';
 import { useRack } from './use-rack.ts';
 
@@ -33,7 +34,7 @@ function Boards({ delivery, all }: { delivery: Delivery; all: readonly Board[] }
       action={<LogButton entry={entry} />}
     >
       {own.length > 0 ? (
-        <RackTally sums={sums} of={`${countOf(own)} in this delivery`} />
+        <RackTally sums={sums} of={`${howMany(own.length, 'board')} in this delivery`} />
       ) : (
         <p>Width, length, next. Wood, thickness and length stay as on the last board.</p>
       )}

@@ -7,6 +7,8 @@ import type { Sums } from '../../core/lumber/tally.ts';
 import type { Board } from '../../store/records/board.ts';
 import type { Delivery } from '../../store/records/delivery.ts';
 import { Amount } from '../../ui/amount.tsx';
+import { Answer } from '../../ui/answer.tsx';
+import { Facts } from '../../ui/facts.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
 import { invoicedVolume, pricedUnit } from './priced-unit.ts';
 
@@ -51,15 +53,15 @@ function Wood({ invoice, boards }: { invoice: Invoice; boards: readonly Board[] 
         )}
       </span>
       {!agrees && (
-        <>
-          <span>
-            <Amount of={money(Math.abs(found.money.value))} /> in money.
-          </span>
-          <span>
-            {roundingExplains ? 'Rounding can explain it: up to ' : 'Rounding does not explain it: at most '}
-            <Amount of={resultOf(roundingBound)} />.
-          </span>
-        </>
+        <Facts
+          rows={[
+            ['In money', money(Math.abs(found.money.value))],
+            [
+              roundingExplains ? 'Rounding can explain it: up to' : 'Rounding does not explain it: at most',
+              resultOf(roundingBound),
+            ],
+          ]}
+        />
       )}
       <div class="workings">
         <ShowWorking of={volume.working} label="The difference" />
@@ -75,21 +77,18 @@ function Total({ total, by }: { total: number; by: DeliveryPrice }) {
   if (isProblem(cost)) return null;
   const difference = total - cost.value;
   return (
-    <section class="answer" aria-label="Invoice total" aria-live="polite">
-      <span>
-        By your tally{' '}
-        <b>
-          <Amount of={resultOf(cost)} />
-        </b>
-        ; the invoice asks <Amount of={money(total)} />
-        {Math.abs(difference) >= noMoney && (
-          <>
-            , <Amount of={money(Math.abs(difference))} /> {difference > 0 ? 'more' : 'less'}
-          </>
-        )}
-        .
-      </span>
-      <ShowWorking of={cost.working} label="Cost by the tally" />
+    <section aria-label="Invoice total">
+      <Answer
+        label="By your tally"
+        of={resultOf(cost)}
+        facts={[
+          ['The invoice asks', money(total)],
+          ...(Math.abs(difference) < noMoney
+            ? []
+            : [[difference > 0 ? 'That is more by' : 'That is less by', money(Math.abs(difference))] as const]),
+        ]}
+        working={cost.working}
+      />
     </section>
   );
 }

@@ -29,6 +29,3 @@ export function RackTally({ sums, of }: Props) {
     </section>
   );
 }
-
-export const countOf = (boards: readonly unknown[]): string =>
-  `${boards.length} ${boards.length === 1 ? 'board' : 'boards'}`;

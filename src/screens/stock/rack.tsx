@@ -1,6 +1,7 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { type Sums, tally } from '../../core/lumber/tally.ts';
 import type { Board } from '../../store/records/board.ts';
+import { howMany } from '../../ui/how-many.ts';
 import { Screen } from '../../ui/screen.tsx';
 import { questions } from '../questions.ts';
 import { BoardEntryFields, LogButton } from './board-entry.tsx';
@@ -9,7 +10,7 @@ import { DeliveriesList } from './deliveries-list.tsx';
 import { LongList } from './long-list.tsx';
 import { filterRack, sortRack, wholeRack } from './rack-filter.ts';
 import { RackFilterFields } from './rack-filter-fields.tsx';
-import { countOf, RackTally } from './rack-tally.tsx';
+import { RackTally } from './rack-tally.tsx';
 import { useBoardEntry } from './use-board-entry.ts';
 import { useRack } from './use-rack.ts';
 
@@ -37,7 +38,7 @@ function Boards({ all }: { all: readonly Board[] }) {
         sums && (
           <RackTally
             sums={sums}
-            of={`${countOf(shown)} ${filter === wholeRack ? 'in the rack' : `shown, of ${all.length} logged`}`}
+            of={`${howMany(shown.length, 'board')} ${filter === wholeRack ? 'in the rack' : `shown, of ${all.length} logged`}`}
           />
         )
       ) : (

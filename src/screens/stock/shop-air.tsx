@@ -1,7 +1,5 @@
 import { offerUndo } from '../../app/notices.ts';
 import { shop } from '../../app/shop.ts';
-import { checked } from '../../core/answer/checked.ts';
-import { parseNumber } from '../../core/answer/parse-number.ts';
 import { isProblem } from '../../core/answer/problem.ts';
 import { celsius as inCelsius, percent as inPercent } from '../../core/answer/quantity.ts';
 import { airOverTime } from '../../core/moisture/air-over-time.ts';
@@ -11,7 +9,7 @@ import { changeShop, editShop } from '../../store/shop.ts';
 import { Amount } from '../../ui/amount.tsx';
 import { Answer } from '../../ui/answer.tsx';
 import { Reason } from '../../ui/reason.tsx';
-import { badTemperature, degreesSign, toCelsius } from '../../ui/temperature.ts';
+import { degreesSign, readTemperature } from '../../ui/temperature.ts';
 import { MoistureChart } from './moisture-chart.tsx';
 import { targetById } from './moisture-targets.ts';
 import { ReadingForm, readPercent } from './reading-form.tsx';
@@ -19,7 +17,7 @@ import { ReadingList, without } from './reading-list.tsx';
 import { StockPart } from './stock-part.tsx';
 
 const reads = {
-  degrees: (text: string) => checked(parseNumber(text), badTemperature),
+  celsius: readTemperature,
   humidity: readPercent,
 };
 
@@ -30,9 +28,11 @@ export function ShopAir() {
   const { air = [], driedFor } = shop.value;
   const found = airOverTime(air, Date.now());
   const history = air
-    .map((reading) => ({ at: reading.at, equilibrium: equilibriumMoisture(reading) }))
-    .flatMap(({ at, equilibrium }) => (isProblem(equilibrium) ? [] : { at, percent: equilibrium.value }))
-    .sort((a, b) => a.at - b.at);
+    .toSorted((a, b) => a.at - b.at)
+    .flatMap((reading) => {
+      const equilibrium = equilibriumMoisture(reading);
+      return isProblem(equilibrium) ? [] : { at: reading.at, percent: equilibrium.value };
+    });
   return (
     <StockPart question="What does the air in the shop do to wood?">
       {air.length === 0 ? (
@@ -44,12 +44,12 @@ export function ShopAir() {
       )}
       <MoistureChart readings={history} band={targetById(driedFor).band} />
       <ReadingForm
-        formKey="air-form-1"
+        formKey="air-form-2"
         reads={reads}
-        labels={{ degrees: ['Temperature', degreesSign()], humidity: ['Humidity', '%'] }}
+        labels={{ celsius: ['Temperature', degreesSign()], humidity: ['Humidity', '%'] }}
         hint="Where the wood stands, away from heater and door."
-        onNote={async ({ degrees, humidity }, at) => {
-          const reading = { at, celsius: toCelsius(degrees), humidity };
+        onNote={async (air, at) => {
+          const reading = { at, ...air };
           await changeShop(withAir((now = []) => [...now, reading]));
           offerUndo('Reading kept.', () => editShop(withAir((now) => without(now, reading))));
         }}

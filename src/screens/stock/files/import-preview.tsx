@@ -1,8 +1,8 @@
 import { Button } from '../../../ui/button.tsx';
+import { howMany } from '../../../ui/how-many.ts';
 import { Say } from '../../../ui/say.tsx';
 import { speciesName } from '../../../ui/species-name.ts';
 import { BoardSize } from '../board-size.tsx';
-import { countOf } from '../rack-tally.tsx';
 import type { RackImport } from './rack-rows.ts';
 
 interface Props {
@@ -21,7 +21,7 @@ export function ImportPreview({ found, onTake, onLeave }: Props) {
   const badLines = new Set(problems.map(({ line }) => line)).size;
   return (
     <section class="answer" aria-label="What the file holds">
-      <span class="figure words">{countOf(boards)} can come in</span>
+      <span class="figure words">{howMany(boards.length, 'board')} can come in</span>
       <span>Nothing is stored yet.</span>
       {ignored.length > 0 && <span class="soft">Columns passed over: {ignored.join(', ')}.</span>}
       {boards.length > 0 && (
@@ -54,7 +54,7 @@ export function ImportPreview({ found, onTake, onLeave }: Props) {
       <div class="buttons">
         {boards.length > 0 && (
           <Button look={badLines > 0 ? '' : 'now'} onClick={onTake}>
-            Add {countOf(boards)}
+            Add {howMany(boards.length, 'board')}
           </Button>
         )}
         <Button onClick={onLeave}>Leave it</Button>

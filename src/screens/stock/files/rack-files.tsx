@@ -8,11 +8,11 @@ import { boards as store } from '../../../store/boards.ts';
 import type { Board } from '../../../store/records/board.ts';
 import { remove } from '../../../store/remove.ts';
 import { Card } from '../../../ui/card.tsx';
+import { howMany } from '../../../ui/how-many.ts';
 import { saveFile } from '../../../ui/save-file.ts';
 import { Say } from '../../../ui/say.tsx';
 import { units } from '../../../ui/units.ts';
 import { filterRack, sortRack, wholeRack } from '../rack-filter.ts';
-import { countOf } from '../rack-tally.tsx';
 import { StockPart } from '../stock-part.tsx';
 import { today } from '../today.ts';
 import { useRack } from '../use-rack.ts';
@@ -46,7 +46,7 @@ export function RackFiles() {
     try {
       const stored: readonly Board[] = await store.addMany(boards);
       go('stock');
-      offerUndo(`${countOf(stored)} added.`, async () => {
+      offerUndo(`${howMany(stored.length, 'board')} added.`, async () => {
         await remove(stored.map(({ id }) => ({ kind: 'board', id })));
       });
     } catch {
@@ -64,7 +64,7 @@ export function RackFiles() {
   return (
     <StockPart question="Take the list out, or in?">
       <Card title="Out">
-        <p class="soft">{countOf(all)} logged. A spreadsheet reads CSV.</p>
+        <p class="soft">{howMany(all.length, 'board')} logged. A spreadsheet reads CSV.</p>
         <div class="buttons">
           <Button onClick={takeOut}>Save as CSV</Button>
           <Button onClick={() => print('list')}>Print the list</Button>
