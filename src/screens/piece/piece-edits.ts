@@ -1,3 +1,4 @@
+import { nextChalkMark } from '../../core/lumber/chalk-mark.ts';
 import type { Part, Piece } from '../../store/records/piece.ts';
 
 export function withPart(piece: Piece, part: Part, after?: string): Piece {
@@ -40,11 +41,6 @@ export function putBack(now: Piece, before: Piece, partId: string): Piece {
   };
 }
 
-/** Counts a name up: `side` gives `side 2`, `side 2` gives `side 3`, past names that are taken. */
-export function nextName(name: string, taken: readonly string[]): string {
-  const [, stem = name, number = '1'] = /^(.*?)(?: (\d+))?$/.exec(name) ?? [];
-  for (let next = Number(number) + 1; ; next++) {
-    const tried = `${stem} ${next}`;
-    if (!taken.includes(tried)) return tried;
-  }
-}
+/** Counts a name up, as marks are: `side` gives `side 2`, `side 2` gives `side 3`, past names that are taken. */
+export const nextName = (name: string, taken: readonly string[]): string =>
+  nextChalkMark([...taken, / \d+$/.test(name) ? name : `${name} 1`]);

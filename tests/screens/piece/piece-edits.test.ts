@@ -60,7 +60,8 @@ test('a part is added at the end, or after another', () => {
 test('a copy gets the next free name', () => {
   expect(nextName('side', ['side'])).toBe('side 2');
   expect(nextName('side 2', ['side', 'side 2', 'side 3'])).toBe('side 4');
-  expect(nextName('', [''])).toBe(' 2');
+  expect(nextName('A4', ['A4'])).toBe('A4 2');
+  expect(nextName('', [''])).toBe('2');
 });
 
 test('two choices of sides in quick succession both stay', () => {

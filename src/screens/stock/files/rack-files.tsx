@@ -1,11 +1,10 @@
 import { useState } from 'preact/hooks';
-import { notify, offerUndo } from '../../../app/notices.ts';
+import { undoable } from '../../../app/notices.ts';
 import { go } from '../../../app/routes.ts';
 import { isProblem, type Outcome } from '../../../core/answer/problem.ts';
 import { mostText, tooLarge } from '../../../core/lumber/parse-rack-csv.ts';
 import { writeRackCsv } from '../../../core/lumber/write-rack-csv.ts';
 import { boards as store } from '../../../store/boards.ts';
-import type { Board } from '../../../store/records/board.ts';
 import { remove } from '../../../store/remove.ts';
 import { Card } from '../../../ui/card.tsx';
 import { howMany } from '../../../ui/how-many.ts';
@@ -41,18 +40,11 @@ export function RackFiles() {
     setBusy('');
   };
 
-  const takeIn = async ({ boards }: RackImport) => {
-    setBusy('Storing the boards');
-    try {
-      const stored: readonly Board[] = await store.addMany(boards);
-      go('stock');
-      offerUndo(`${howMany(stored.length, 'board')} added.`, async () => {
-        await remove(stored.map(({ id }) => ({ kind: 'board', id })));
-      });
-    } catch {
-      notify('Not stored yet; the app tries again.');
-    }
-    setBusy('');
+  const takeIn = ({ boards }: RackImport) => {
+    go('stock');
+    return undoable(store.addMany(boards), `${howMany(boards.length, 'board')} added.`, (stored) =>
+      remove(stored.map(({ id }) => ({ kind: 'board', id }))),
+    );
   };
 
   const print = (what: 'list' | 'labels') => {
@@ -98,7 +90,7 @@ export function RackFiles() {
               <Say phrase={found.message} />
             </p>
           ) : (
-            <ImportPreview found={found} onTake={() => void takeIn(found)} onLeave={() => setFound(undefined)} />
+            <ImportPreview found={found} onTake={() => takeIn(found)} onLeave={() => setFound(undefined)} />
           ))}
       </Card>
       {sheet && <PrintSheet what={sheet} boards={shown} />}
