@@ -6,9 +6,8 @@ import { brokenTriangle } from './broken-triangle.ts';
 import { fitQuadrilateral } from './fit-quadrilateral.ts';
 import { familyOf, type Measured } from './measured.ts';
 import { isConvex } from './quadrilateral.ts';
-import { measuredNames, type Readings, spokenReadings } from './readings.ts';
-import { slippedDigit } from './slipped-digit.ts';
-import { suspectReading } from './suspect-reading.ts';
+import { measuredNames, type ReadingName, type Readings, spokenReadings, withoutReading } from './readings.ts';
+import { mismatch, slippedDigit } from './slipped-digit.ts';
 
 /** Longer than any piece of furniture, mm: a reading above it has slipped. */
 export const longest = 30_000;
@@ -18,13 +17,21 @@ export function badLength(field: string, name: string, value: number): Problem |
   return badNumber(field, name, value, 'mm', { above: 0, most: longest });
 }
 
-/** A triangle that can't be, blamed on the reading that stands out among six; else on the diagonal. */
+/** Without it the others are nearest to a rectangle's; the diagonal, unless there are six to compare. */
+function likeliest(readings: Readings, diagonal: ReadingName): ReadingName {
+  const names = measuredNames(readings);
+  if (names.length < 6) return diagonal;
+  const left = (name: ReadingName) => mismatch(withoutReading(readings, name));
+  return names.reduce((best, name) => (left(name) < left(best) ? name : best), diagonal);
+}
+
+/** A triangle that can't be, blamed on the likeliest. */
 function badTriangle(readings: Readings): Problem | undefined {
   const triangle = brokenTriangle(readings);
   if (!triangle) return undefined;
   const [one, other, diagonal] = triangle;
   const [a = 0, b = 0, d = 0] = triangle.map((name) => readings[name]);
-  const blame = suspectReading(readings) ?? diagonal;
+  const blame = likeliest(readings, diagonal);
   const limit = d >= a + b ? 'longer than both together' : 'too short';
   return problem(
     blame,
