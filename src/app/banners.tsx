@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
+import { exportFailedWrites } from '../store/backup/export-backup.ts';
 import { closeDatabase, type DatabaseState, database, onDatabase } from '../store/db.ts';
 import { type FailedWrite, failedWrites, onFailedWrites, retryFailedWrites } from '../store/failed-writes.ts';
 import { Button } from '../ui/button.tsx';
@@ -20,6 +21,12 @@ const databaseWords: Partial<Record<DatabaseState, string>> = {
 async function tryAgain() {
   await closeDatabase();
   await database().catch(() => {});
+}
+
+/** As a backup that holds no more than what is not stored. */
+async function takeOut() {
+  const { name, text } = await exportFailedWrites();
+  await saveFile(name, 'application/json', text);
 }
 
 /** What the maker must know about the records, the writes and the version, wherever they stand. */
@@ -52,11 +59,7 @@ export function Banners() {
             {failed[0]?.full ? 'the phone is full.' : 'the phone did not take it.'}
           </p>
           <Button onClick={retryFailedWrites}>Try again</Button>
-          <Button
-            onClick={() => saveFile('boardwright-unsaved.json', 'application/json', JSON.stringify(failed, null, 2))}
-          >
-            Take it out
-          </Button>
+          <Button onClick={takeOut}>Take it out</Button>
         </div>
       )}
       {update && !inFlow() && (

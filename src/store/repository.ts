@@ -16,9 +16,6 @@ export interface Repository<K extends Kind> {
   where<I extends keyof Indexes[K] & string>(index: I, value: Indexes[K][I] | IDBKeyRange): Promise<Kinds[K][]>;
   add(fields: Fields<Kinds[K]>): Promise<Kinds[K]>;
   addMany(fields: readonly Fields<Kinds[K]>[]): Promise<Kinds[K][]>;
-  /** Stores the record as given, over whatever is there. Gives it back as stored: with its new revision. */
-  put(record: Kinds[K]): Promise<Kinds[K]>;
-  putMany(records: readonly Kinds[K][]): Promise<Kinds[K][]>;
   /**
    * Edits the record as it stands now, so that two tabs don't undo each other; `fresh` stands for one that isn't stored
    * yet. Undefined when it is gone.
@@ -37,19 +34,12 @@ export function repository<K extends Kind>(kind: K): Repository<K> {
   const read = <T>(work: (stored: Reader) => Promise<T>) =>
     transact([kind], 'readonly', (transaction) => work(reader(transaction)));
 
-  const putMany = (records: readonly R[], now = Date.now()) =>
-    write(
-      records.map((put) => ({ kind, put })),
-      now,
-    ) as Promise<R[]>;
-  const put = async (record: R) => (await putMany([record]))[0] as R;
-
   const addMany = (fields: readonly Fields<R>[]) => {
     const now = Date.now();
-    return putMany(
-      fields.map((given) => freshRecord<R>(given, now)),
+    return write(
+      fields.map((given) => ({ kind, put: freshRecord<R>(given, now) })),
       now,
-    );
+    ) as Promise<R[]>;
   };
 
   const changeMany = (ids: readonly string[], edit: (record: R) => R, fresh?: () => R) =>
@@ -64,8 +54,6 @@ export function repository<K extends Kind>(kind: K): Repository<K> {
   return {
     kind,
     get: (id) => read((stored) => stored.get(kind, id)),
-    put,
-    putMany: (records) => putMany(records),
     addMany,
     all: () => read((stored) => stored.all(kind)),
     count: () => transact([kind], 'readonly', (transaction) => transaction.objectStore(kind).count()),

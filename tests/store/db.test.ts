@@ -7,6 +7,7 @@ import { discardFailedWrite, failedWrites } from '../../src/store/failed-writes.
 import { schemaVersion } from '../../src/store/migrations/list.ts';
 import { kinds } from '../../src/store/records/kinds.ts';
 import { emptyDatabase } from './empty-database.ts';
+import { put } from './put.ts';
 import { aBoard } from './samples.ts';
 
 beforeEach(emptyDatabase);
@@ -29,7 +30,7 @@ test('when a newer schema appears this tab lets it through, says so, and writes 
   const { states, stop } = heard();
   const newer = await openDB(databaseName, schemaVersion + 1);
   expect(states).toEqual(['open', 'superseded']);
-  await expect(boards.put({ ...board, width: 1 })).rejects.toMatchObject({ name: 'WriteFailed' });
+  await expect(put('board', { ...board, width: 1 })).rejects.toMatchObject({ name: 'WriteFailed' });
   expect(await newer.get('board', board.id)).toEqual(board);
   expect(failedWrites()).toMatchObject([{ full: false, changes: [{ put: { width: 1 } }] }]);
   for (const { id } of failedWrites()) discardFailedWrite(id);
@@ -61,7 +62,7 @@ test('a connection that the browser ends is opened again at the next use', async
 test('a connection that is closed without a word is opened again too', async () => {
   const board = await boards.add(aBoard({}));
   (await database()).close();
-  expect(await boards.put({ ...board, width: 77 })).toMatchObject({ width: 77 });
+  expect(await put('board', { ...board, width: 77 })).toMatchObject({ width: 77 });
   (await database()).close();
   expect(await boards.all()).toHaveLength(1);
 });

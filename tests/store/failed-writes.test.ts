@@ -13,6 +13,7 @@ import {
 import { changeShop, readShop } from '../../src/store/shop.ts';
 import { emptyDatabase } from './empty-database.ts';
 import { fillPhone } from './fill-phone.ts';
+import { put, putMany } from './put.ts';
 import { aBoard } from './samples.ts';
 
 beforeEach(emptyDatabase);
@@ -29,7 +30,7 @@ test('a full phone: the write is kept on view, nothing half is stored, and a ret
   const seen: (readonly FailedWrite[])[] = [];
   const stop = onFailedWrites((list) => seen.push(list));
   const makeRoom = fillPhone();
-  await expect(boards.putMany([{ ...a, width: 1 }, b])).rejects.toMatchObject({
+  await expect(putMany('board', [{ ...a, width: 1 }, b])).rejects.toMatchObject({
     name: 'WriteFailed',
     write: { full: true, message: 'The phone is full.' },
   });
@@ -99,10 +100,10 @@ test('it is tried again by itself, less and less often', async () => {
 test('a late retry leaves a newer edit alone', async () => {
   const board = await boards.add(aBoard({ note: 'first' }));
   const makeRoom = fillPhone();
-  await expect(boards.put({ ...board, note: 'lost' })).rejects.toThrow();
+  await expect(put('board', { ...board, note: 'lost' })).rejects.toThrow();
   makeRoom();
   await new Promise((resolve) => setTimeout(resolve, 3));
-  await boards.put({ ...board, note: 'newer' });
+  await put('board', { ...board, note: 'newer' });
   await retryFailedWrites();
   expect(await boards.get(board.id)).toMatchObject({ note: 'newer' });
   expect(failedWrites()).toEqual([]);
@@ -111,8 +112,8 @@ test('a late retry leaves a newer edit alone', async () => {
 test('two failed edits of one record are stored in their order', async () => {
   const board = await boards.add(aBoard({ note: 'first' }));
   const makeRoom = fillPhone();
-  await expect(boards.put({ ...board, note: 'second' })).rejects.toThrow();
-  await expect(boards.put({ ...board, note: 'third' })).rejects.toThrow();
+  await expect(put('board', { ...board, note: 'second' })).rejects.toThrow();
+  await expect(put('board', { ...board, note: 'third' })).rejects.toThrow();
   makeRoom();
   await retryFailedWrites();
   expect(await boards.get(board.id)).toMatchObject({ note: 'third', revision: 3 });
@@ -161,7 +162,7 @@ test('an edit that the phone did not take is stored also where the clock was ahe
 test('what failed goes out with the backup, and alone when nothing can be read', async () => {
   const board = await boards.add(aBoard({ chalk: 'old' }));
   const makeRoom = fillPhone();
-  await expect(boards.put({ ...board, chalk: 'new' })).rejects.toThrow();
+  await expect(put('board', { ...board, chalk: 'new' })).rejects.toThrow();
   for (const { text } of [await exportBackup(), await exportFailedWrites()]) {
     expect(await readBackup(text)).toMatchObject({
       kind: 'read',

@@ -9,6 +9,7 @@ import { remove } from '../../src/store/remove.ts';
 import { changeShop, readShop } from '../../src/store/shop.ts';
 import { timers } from '../../src/store/timers.ts';
 import { emptyDatabase } from './empty-database.ts';
+import { put, putMany } from './put.ts';
 import { aBoard } from './samples.ts';
 
 beforeEach(emptyDatabase);
@@ -25,11 +26,11 @@ describe('a repository', () => {
 
   test('a put counts the revision up and keeps created', async () => {
     const first = await boards.add(aBoard({}));
-    const second = await boards.put({ ...first, width: 199 });
+    const second = await put('board', { ...first, width: 199 });
     expect(second).toMatchObject({ revision: 2, width: 199, created: first.created });
     expect(second.updated).toBeGreaterThanOrEqual(first.updated);
     // From an old copy: the revision still rises above the stored one.
-    expect((await boards.put(first)).revision).toBe(3);
+    expect((await put('board', first)).revision).toBe(3);
   });
 
   test('change edits what is stored now, so that two tabs lose nothing', async () => {
@@ -44,7 +45,7 @@ describe('a repository', () => {
   test('many are stored in one transaction, or none', async () => {
     const good = await boards.add(aBoard({ chalk: 'good' }));
     const bad = { ...good, id: 'bad', note: (() => 0) as unknown as string };
-    await expect(boards.putMany([{ ...good, chalk: 'changed' }, bad])).rejects.toThrow();
+    await expect(putMany('board', [{ ...good, chalk: 'changed' }, bad])).rejects.toThrow();
     expect(await boards.get(good.id)).toEqual(good);
   });
 

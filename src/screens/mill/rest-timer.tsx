@@ -29,9 +29,9 @@ interface Props {
 
 /** The waits that still run for a step are over: the maker or a reading says so. */
 function endWaits(timers: readonly Timer[], stepId: string): void {
-  const over = timers.filter(({ step, doneAt }) => step === stepId && doneAt === undefined);
+  const over = timers.filter(({ step, doneAt }) => step === stepId && doneAt === undefined).map(({ id }) => id);
   // A write that fails is kept and shown by the shell.
-  void store.putMany(over.map((timer) => ({ ...timer, doneAt: Date.now() }))).catch(() => {});
+  void store.changeMany(over, (timer) => ({ ...timer, doneAt: Date.now() })).catch(() => {});
 }
 
 /** A wait of the sequence as a timer: it holds the instant it ends, and a reading may end it before. */

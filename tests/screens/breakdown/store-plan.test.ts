@@ -6,6 +6,7 @@ import { retryFailedWrites } from '../../../src/store/failed-writes.ts';
 import { plans } from '../../../src/store/plans.ts';
 import type { Plan } from '../../../src/store/records/plan.ts';
 import { fillPhone } from '../../store/fill-phone.ts';
+import { putMany } from '../../store/put.ts';
 import { board, part, piece, shop, solve } from './samples.ts';
 
 const rack = [board('a'), board('b')];
@@ -24,7 +25,7 @@ test('of a piece’s plans one is chosen, also where two were made at the same m
 });
 
 test('a board is cut in the plan and in the rack, or in neither', async () => {
-  await boards.putMany(rack);
+  await putMany('board', rack);
   const [plan] = (await plans.where('pieceId', chest.id)) as [Plan];
   const stands = async () => [(await plans.get(plan.id))?.cutDone, (await boards.get('a'))?.state];
   const makeRoom = fillPhone('board');

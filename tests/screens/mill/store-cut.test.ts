@@ -2,10 +2,11 @@ import { expect, test, vi } from 'vitest';
 import { cutBoards } from '../../../src/screens/mill/cut-boards.ts';
 import { storeCut } from '../../../src/screens/mill/store-cut.ts';
 import { boards } from '../../../src/store/boards.ts';
+import { putMany } from '../../store/put.ts';
 import { plan, rack, sequence } from './records.ts';
 
 test('boards that are cut and what is left of them are stored in one transaction, with a way back', async () => {
-  await boards.putMany(rack);
+  await putMany('board', rack);
   const states = async () =>
     Object.fromEntries(
       (await boards.all()).map(({ chalk, state, note }) => [chalk, note ? `${state}, ${note}` : state]),

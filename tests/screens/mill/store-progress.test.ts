@@ -5,11 +5,12 @@ import { changeRun, loseStrips } from '../../../src/screens/mill/store-progress.
 import { millings } from '../../../src/store/millings.ts';
 import { plans } from '../../../src/store/plans.ts';
 import { timers } from '../../../src/store/timers.ts';
+import { put } from '../../store/put.ts';
 import { plan, run } from './records.ts';
 
 test('a run and its plan are told in one transaction, and a strip that is good after all is good in both', async () => {
-  const one = await plans.put(plan('one'));
-  const begun = await millings.put(run(one));
+  const one = await put('plan', plan('one'));
+  const begun = await put('milling', run(one));
   const spoilt = async () =>
     (await plans.get('one'))?.blanks.flatMap(({ strips }) => strips.map((strip) => strip.spoilt === true));
 
@@ -25,8 +26,8 @@ test('a run and its plan are told in one transaction, and a strip that is good a
 });
 
 test('a step that is through ends its wait in the same transaction; one that is open leaves its own running', async () => {
-  await plans.put(plan('one'));
-  const begun = await millings.put(run(plan('one'), { id: 'third' }));
+  await put('plan', plan('one'));
+  const begun = await put('milling', run(plan('one'), { id: 'third' }));
   const [first, second] = stepsOfRun(begun);
   if (!first || !second) throw new Error('no steps');
   const wait = {
@@ -50,8 +51,8 @@ test('a strip that the maker called spoilt in the plan itself stays so, whatever
     ...blank,
     strips: blank.strips.map((strip, n) => (at === 0 && n === 0 ? { ...strip, spoilt: true } : strip)),
   }));
-  await plans.put({ ...plan('two'), blanks: own });
-  const begun = await millings.put(run(plan('two'), { id: 'second' }));
+  await put('plan', { ...plan('two'), blanks: own });
+  const begun = await put('milling', run(plan('two'), { id: 'second' }));
   await loseStrips(begun, ['a1@0/2'], 'split');
   await loseStrips(begun, ['a1@0/2'], undefined);
   expect((await plans.get('two'))?.blanks).toEqual(own);

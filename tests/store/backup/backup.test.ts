@@ -22,6 +22,7 @@ import { closeDatabase } from '../../../src/store/db.ts';
 import { readDraft, writeDraft } from '../../../src/store/drafts.ts';
 import { pieces } from '../../../src/store/pieces.ts';
 import { emptyDatabase } from '../empty-database.ts';
+import { put } from '../put.ts';
 import { aBoard, oneOfEach, sampleContents } from '../samples.ts';
 
 beforeEach(emptyDatabase);
@@ -268,7 +269,7 @@ describe('snapshots', () => {
     expect(await keepAutomaticSnapshot(now)).toBeUndefined();
     for (let days = 0; days < 10; days += 1) {
       const board = await boards.add(aBoard({}));
-      await boards.put(board);
+      await put('board', board);
       expect(await keepAutomaticSnapshot(now + days * day)).toMatchObject({ counts: { board: days + 1 } });
       expect(await keepAutomaticSnapshot(now + days * day + 1000)).toBeUndefined();
       vi.setSystemTime(now + (days + 1) * day - 500);
