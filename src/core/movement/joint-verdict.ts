@@ -6,7 +6,7 @@ import { mm, percent } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
 import { type Differential, differentialMovement } from './differential-movement.ts';
 import { widestPart } from './dimensional-change.ts';
-import type { JointSide } from './joint-side.ts';
+import { type JointSide, settledGrain } from './joint-side.ts';
 import type { Seasons } from './seasons.ts';
 
 /**
@@ -155,8 +155,7 @@ function adviceFor(
 }
 
 function sidesProblem(sides: JointInput['sides']): Problem | undefined {
-  const grains = { edge: 'along', end: 'across', face: undefined, mitre: undefined };
-  if (sides.some(({ surface, grain }) => (grains[surface] ?? grain) !== grain))
+  if (sides.some(({ surface, grain }) => (settledGrain[surface] ?? grain) !== grain))
     return problem('sides', 'An edge runs along its grain, an end across it.');
   return (sides[0].surface === 'mitre') === (sides[1].surface === 'mitre')
     ? undefined

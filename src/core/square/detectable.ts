@@ -4,7 +4,7 @@ import type { Measured } from './measured.ts';
 import { usedPrecision } from './precision.ts';
 import { readOff } from './quadrilateral.ts';
 import { measuredNames } from './readings.ts';
-import { rectangle } from './shape-family.ts';
+import { leftEndSquare, parallelogram, rectangle } from './shape-family.ts';
 
 /**
  * The least slide that readings of this precision can show: the lean at which no rectangle explains the
@@ -21,13 +21,13 @@ import { rectangle } from './shape-family.ts';
  */
 export function detectableSlide({ readings, farEnd }: Measured, precision: number): number {
   const square = fitQuadrilateral(rectangle, readings);
-  const { A, B, C, D } = square.shape;
-  const step = 1e-4 * B.x;
-  const lean = { x: D.x + (farEnd === 'square' ? 0 : step), y: D.y };
+  const { x, y } = square.shape.C;
+  const step = 1e-4 * x;
+  const leaning = farEnd === 'square' ? leftEndSquare : parallelogram;
   const names = measuredNames(readings);
   const straight = readOff(square.shape, names);
-  const leaning = readOff({ A, B, C: { x: C.x + step, y: C.y }, D: lean }, names);
-  const perMillimetre = leaning.map((value, i) => (value - (straight[i] ?? 0)) / step);
+  const leant = readOff(leaning.corners([x, step, y]), names);
+  const perMillimetre = leant.map((value, i) => (value - (straight[i] ?? 0)) / step);
   const shown = leastLargest(square.sensitivity, perMillimetre);
   return shown > 1e-3 ? usedPrecision(precision) / shown : Number.POSITIVE_INFINITY;
 }

@@ -1,4 +1,4 @@
-import { firstBad } from '../answer/bad-number.ts';
+import { badNumber, firstBad } from '../answer/bad-number.ts';
 import { type Phrase, phrase } from '../answer/phrase.ts';
 import { isProblem, type Outcome, problem } from '../answer/problem.ts';
 import { count, degrees } from '../answer/quantity.ts';
@@ -28,20 +28,21 @@ export interface MitreFrame {
  * @param joint mm, length of a mitre
  * @returns degrees and mm
  * @valid four corners, opposite parts equal (see `oppositeParts`)
- * @errors `errors` when there are not eight or one is out of range; `joint` out of range
+ * @errors `errors` when there are not eight or one, or their sum, is out of range; `joint` out of range
  * @example mitreFrame(Array(8).fill(-0.1), 80).value
  *   // => { sum: -0.8, last: { gap: 1.1, opens: 'inside' }, eachCut: 0.1 }
  * @source plane geometry: the angles of a quadrilateral add up to 360 degrees (Euclid I.32)
  */
 export function mitreFrame(errors: readonly number[], joint: number): Outcome<Worked<MitreFrame>> {
   if (errors.length !== 8) return problem('errors', phrase`A frame has ${count(8)} mitre cuts. Give all.`);
-  const bad = firstBad(
-    errors.map((error, at) => [`errors.${at}`, 'The angle error', error, 'degrees', { least: -5, most: 5 }]),
-  );
-  if (bad) return bad;
   const sum = errors.reduce((total, error) => total + error, 0);
+  const bad =
+    firstBad(
+      errors.map((error, at) => [`errors.${at}`, 'The angle error', error, 'degrees', { least: -5, most: 5 }]),
+    ) ?? badNumber('errors', 'The sum of the errors', sum, 'degrees', { least: -10, most: 10 });
+  if (bad) return bad;
   const last = mitreGap(sum, joint);
-  if (isProblem(last)) return last.field === 'error' ? { ...last, field: 'errors' } : last;
+  if (isProblem(last)) return last;
   const corners = cornerNames.flatMap((corner, at) => {
     const gap = mitreGap((errors[2 * at] ?? 0) + (errors[2 * at + 1] ?? 0), joint);
     return isProblem(gap) ? [] : [{ corner, ...gap }];

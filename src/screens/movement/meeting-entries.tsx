@@ -1,3 +1,4 @@
+import { settledGrain } from '../../core/movement/joint-side.ts';
 import type { Joint, Meeting } from '../../store/records/piece.ts';
 import { Choice, optionsOf } from '../../ui/fields.tsx';
 import { type Judged, judge } from './read-joint.ts';
@@ -11,17 +12,12 @@ interface Props {
 const surfaces = optionsOf({ edge: 'edge', face: 'face', end: 'end', mitre: 'mitre' });
 const grains = optionsOf({ along: 'along the joint', across: 'across it' });
 
-/** What an edge or an end is leaves its grain only one way to run. */
-const settled = (meeting: Meeting): Meeting => {
-  const grain = { edge: 'along', end: 'across', face: meeting.grain, mitre: meeting.grain } as const;
-  return { ...meeting, grain: grain[meeting.surface] };
-};
-
 /** How the two parts meet, for joints that are not as usual. */
 export function MeetingEntries({ joint, onChange }: Props) {
   const { parts, meets, contact, seasons } = joint;
   const meet = (at: 0 | 1, part: Partial<Meeting>) => {
-    const one = settled({ ...meets[at], ...part });
+    const now = { ...meets[at], ...part };
+    const one = { ...now, grain: settledGrain[now.surface] ?? now.grain };
     const other = meets[at === 0 ? 1 : 0];
     // A mitre meets a mitre.
     const mitred = one.surface === 'mitre';
@@ -46,7 +42,7 @@ export function MeetingEntries({ joint, onChange }: Props) {
             options={surfaces}
             onInput={(surface) => meet(at, { surface })}
           />
-          {(meets[at].surface === 'face' || meets[at].surface === 'mitre') && (
+          {!settledGrain[meets[at].surface] && (
             <Choice
               label={`Grain of ${parts[at].name}`}
               value={meets[at].grain}

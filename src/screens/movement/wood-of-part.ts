@@ -4,9 +4,5 @@ import { woodById } from '../../ui/wood-by-id.ts';
 
 /** What the core needs to know of a part's wood. A species without figures has none: the core then says which are missing. */
 export function woodOfPart(part: Part): Wood {
-  const { coefficients, shrinkage } = woodById(part.species) ?? {};
-  return {
-    figures: { ...(coefficients && { coefficients }), ...(shrinkage && { shrinkage }) },
-    cut: part.cut ?? 'flat',
-  };
+  return { figures: woodById(part.species) ?? {}, cut: part.cut ?? 'flat' };
 }

@@ -14,28 +14,26 @@ import { type Entries, numbers, useEntries } from '../movement/entries.tsx';
 const cuts = ['A front', 'A left', 'B front', 'B right', 'C right', 'C back', 'D back', 'D left'];
 const ways = optionsOf({ one: 'One saw setting', each: 'Each measured' });
 
+/** Named as the core names its errors, so that what is wrong with one stands at its entry. */
 const entriesOf: Readonly<Record<(typeof ways)[number]['value'], Entries<string>>> = {
-  one: { all: ['All eight cuts', 45, 'degrees'] },
-  each: Object.fromEntries(cuts.map((cut) => [cut, [cut, 45, 'degrees']])),
+  one: { 'errors.0': ['All eight cuts', 45, 'degrees'] },
+  each: Object.fromEntries(cuts.map((cut, at) => [`errors.${at}`, [cut, 45, 'degrees']])),
 };
 
 /** What the angles of the cuts add up to, and how to share the correction. */
 export function FrameAngles() {
   const { value: way = 'one', set } = useDraft<(typeof ways)[number]['value']>('angles-way-1', 'one');
   const stock = useEntries('angles-stock-1', { thickness: ['Thickness, or width of a flat frame'] });
-  const points = useEntries(`angles-1-${way}`, entriesOf[way], numbers);
+  const points = useEntries(`angles-2-${way}`, entriesOf[way], numbers);
   const bevel = stock?.ask(({ thickness }) => bevelWidth(thickness));
   const frame =
     bevel && !isProblem(bevel)
       ? points?.ask((typed) => {
           const off = Object.values(typed).map((angle) => angle - 45);
-          const found = mitreFrame(
+          return mitreFrame(
             cuts.map((_, at) => off[at % off.length] ?? 0),
             bevel.value.bevel,
           );
-          return isProblem(found)
-            ? { ...found, field: Object.keys(typed)[Number(found.field.split('.')[1])] ?? '' }
-            : found;
         })
       : undefined;
   const good = frame && !isProblem(frame) ? frame : undefined;

@@ -43,16 +43,9 @@ export function entriesOf({ way, situation }: Pick<SquareForm, 'way' | 'situatio
 
 /** The entry for a line of the drawing: where only one length is taken, both edges lead to it. */
 export function entryOfLine(line: LineName, form: Pick<SquareForm, 'way' | 'situation'>): ReadingName | undefined {
-  const instead = {
-    front: 'front',
-    back: 'front',
-    right: 'left',
-    left: 'left',
-    diagonalAC: 'difference',
-    diagonalBD: 'difference',
-  } as const;
+  const instead: Partial<Record<LineName, ReadingName>> = { back: 'front', right: 'left' };
   const entries = entriesOf(form);
-  return [line, instead[line]].find((entry) => entries.includes(entry));
+  return entries.find((entry) => entry === line) ?? entries.find((entry) => entry === (instead[line] ?? 'difference'));
 }
 
 export interface ReadForm extends ReadTexts<ReadingName> {

@@ -1,3 +1,5 @@
+import { type Phrase, phrase } from '../../core/answer/phrase.ts';
+import { degrees, mm } from '../../core/answer/quantity.ts';
 import type { Reference } from '../../store/records/shop.ts';
 import { changeShop } from '../../store/shop.ts';
 
@@ -6,6 +8,14 @@ export const setTools = (edit: (tools: readonly Reference[]) => readonly Referen
 
 export const withoutTool = (references: readonly Reference[], gone: string): readonly Reference[] =>
   references.filter(({ tool }) => tool !== gone);
+
+/** A tool's own error in words. */
+export function sayToolError({ kind, error, length }: Pick<Reference, 'kind' | 'error' | 'length'>): Phrase {
+  if (error === 0) return phrase`true`;
+  if (kind === undefined || kind === 'square') return phrase`${degrees(90 + error)} inside`;
+  const word = kind === 'sticks' ? 'apart' : error < 0 ? 'hollow' : 'crowned';
+  return phrase`${mm(Math.abs(error))} ${word}${length ? phrase` over ${mm(length)}` : ''}`;
+}
 
 /** The squares among the shop's tools whose error is known. */
 export function knownSquares(references: readonly Reference[] | undefined): readonly Reference[] {

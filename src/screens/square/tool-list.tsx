@@ -1,19 +1,9 @@
 import { undoable } from '../../app/notices.ts';
-import { phrase } from '../../core/answer/phrase.ts';
-import { degrees, mm } from '../../core/answer/quantity.ts';
 import type { Reference } from '../../store/records/shop.ts';
 import { Button } from '../../ui/button.tsx';
 import { day } from '../../ui/day.ts';
 import { Say } from '../../ui/say.tsx';
-import { setTools, withoutTool, withReference } from './tool-error.ts';
-
-function errorOf({ kind, error, length }: Reference) {
-  const size = Math.abs(error);
-  if (kind === undefined || kind === 'square')
-    return phrase`inside ${degrees(size)} ${error < 0 ? 'under' : 'over'} square`;
-  const word = kind === 'sticks' ? 'apart' : error < 0 ? 'hollow' : 'crowned';
-  return length ? phrase`${mm(size)} ${word} over ${mm(length)}` : phrase`${mm(size)} ${word}`;
-}
+import { sayToolError, setTools, withoutTool, withReference } from './tool-error.ts';
 
 /** The tools that were tested, each with its own error. */
 export function ToolList({ references }: { references: readonly Reference[] }) {
@@ -31,7 +21,7 @@ export function ToolList({ references }: { references: readonly Reference[] }) {
         {references.map((reference) => (
           <li key={reference.tool}>
             <span>
-              <b>{reference.tool}</b>: <Say phrase={errorOf(reference)} />
+              <b>{reference.tool}</b>: <Say phrase={sayToolError(reference)} />
               <br />
               <span class="soft small">{day(reference.at)}</span>
             </span>

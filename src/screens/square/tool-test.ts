@@ -1,11 +1,12 @@
 import { type Phrase, phrase } from '../../core/answer/phrase.ts';
 import { isProblem, type Outcome } from '../../core/answer/problem.ts';
-import { degrees, mm } from '../../core/answer/quantity.ts';
+import { mm } from '../../core/answer/quantity.ts';
 import type { Working } from '../../core/answer/worked.ts';
 import { straightedgeTest } from '../../core/square/straightedge-test.ts';
 import { trySquareTest } from '../../core/square/try-square-test.ts';
 import { windingSticks } from '../../core/square/winding-sticks.ts';
 import type { Reference } from '../../store/records/shop.ts';
+import { sayToolError } from './tool-error.ts';
 
 export type ToolKind = NonNullable<Reference['kind']>;
 export type ToolEntry = 'gap' | 'length' | 'swapped' | 'width';
@@ -34,30 +35,30 @@ export interface ToolTest {
 export function toolTest(seen: ToolSeen): Outcome<ToolTest> {
   const { kind, gap, length } = seen;
   if (kind === 'sticks') return sticks(seen);
-  const test = kind === 'square' ? trySquare(gap, length) : straightedge(gap, length);
-  return isProblem(test) || gap !== 0 ? test : { ...test, large: phrase`The lines are one: true` };
+  return kind === 'square' ? trySquare(gap, length) : straightedge(gap, length);
 }
 
 function trySquare(gap: number, length: number): Outcome<ToolTest> {
   const test = trySquareTest(gap, length);
   if (isProblem(test)) return test;
-  const { inside } = test.value;
+  const own = { error: test.value.inside - 90 };
   return {
-    large: phrase`${degrees(inside)} inside`,
+    large: sayToolError(own),
     say: phrase`Out by ${mm(Math.abs(gap) / 2)} over ${mm(length)}.`,
     working: test.working,
-    own: { error: inside - 90 },
+    own,
   };
 }
 
 function straightedge(gap: number, length: number): Outcome<ToolTest> {
   const test = straightedgeTest(gap, length);
   if (isProblem(test)) return test;
+  const own = { error: test.value, length };
   return {
-    large: phrase`${mm(Math.abs(test.value))} ${gap > 0 ? 'crowned' : 'hollow'}`,
-    say: phrase`In the middle, over ${mm(length)}.`,
+    large: sayToolError({ kind: 'straightedge', ...own }),
+    say: phrase`In the middle of the line.`,
     working: test.working,
-    own: { error: test.value, length },
+    own,
   };
 }
 
