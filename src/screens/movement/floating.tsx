@@ -1,12 +1,12 @@
 import type { Attached, Joint } from '../../store/records/piece.ts';
 import { withOptional } from '../../store/records/with-optional.ts';
 import { optionsOf, Pick } from '../../ui/fields.tsx';
+import { SizeEntries } from '../../ui/size-entries.tsx';
 import { attachmentSizes, attachments, attachTop, usualAttached } from './attach-top.ts';
 import { FloatingFound } from './floating-found.tsx';
 import { GrooveTask } from './groove-task.tsx';
 import { needsSlots, usualFixing } from './joint-slots.ts';
 import type { Judged } from './read-joint.ts';
-import { SizeEntries } from './size-entries.tsx';
 import { Slots } from './slots.tsx';
 
 const slotted = 'slots';

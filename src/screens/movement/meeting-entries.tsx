@@ -1,8 +1,8 @@
 import { settledGrain } from '../../core/movement/joint-side.ts';
 import type { Joint, Meeting } from '../../store/records/piece.ts';
 import { Choice, optionsOf } from '../../ui/fields.tsx';
+import { SizeEntries } from '../../ui/size-entries.tsx';
 import { type Judged, judge } from './read-joint.ts';
-import { SizeEntries } from './size-entries.tsx';
 
 interface Props {
   joint: Judged;

@@ -1,10 +1,10 @@
 import type { Fixing } from '../../store/records/piece.ts';
 import { Pick, Tick } from '../../ui/fields.tsx';
 import { SettledNumber } from '../../ui/settled.tsx';
+import { SizeEntries } from '../../ui/size-entries.tsx';
 import { FloatingFound } from './floating-found.tsx';
 import { fixingOf, inPanel, jointSlots, slottedPart } from './joint-slots.ts';
 import type { Judged } from './read-joint.ts';
-import { SizeEntries } from './size-entries.tsx';
 
 interface Props {
   joint: Judged;

@@ -1,6 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import type { Limits } from '../../core/answer/bad-number.ts';
-import { boardLimits } from '../../core/lumber/check-board.ts';
+import { boardLimits, checkBoard } from '../../core/lumber/check-board.ts';
 import { roughThickness } from '../../core/lumber/quarters.ts';
 import { boards } from '../../store/boards.ts';
 import type { Board } from '../../store/records/board.ts';
@@ -8,6 +7,7 @@ import { withOptional } from '../../store/records/with-optional.ts';
 import { Card } from '../../ui/card.tsx';
 import { Pick, Tick } from '../../ui/fields.tsx';
 import { SettledLength, SettledText } from '../../ui/settled.tsx';
+import { SizeEntries } from '../../ui/size-entries.tsx';
 import { SpeciesPick } from '../../ui/species-pick.tsx';
 import { thicknessName, thicknessOptions } from './board-form.ts';
 
@@ -21,17 +21,17 @@ interface Props {
 /** A board's sizes and wood, kept as they are typed. */
 export function BoardSizes({ board, title = 'Sizes', children }: Props) {
   const set = (change: Partial<Board>) => boards.edit(board.id, (now) => ({ ...now, ...change }));
-  const size = (label: string, value: number, limits: Limits, change: (mm: number) => Partial<Board>) => (
-    <SettledLength label={label} value={value} limits={limits} onAccept={(mm) => set(change(mm))} />
-  );
-  const { width, farWidth, length, thickness } = board;
+  const { farWidth, thickness } = board;
   const named = thicknessName(thickness);
   return (
     <Card title={title}>
+      <SizeEntries
+        of={board}
+        labels={{ width: 'Width', farWidth: 'At the far end', length: 'Length' }}
+        check={(next) => checkBoard(next)[0]}
+        onChange={set}
+      />
       <div class="fields">
-        {size('Width', width, boardLimits.width, (mm) => ({ width: mm }))}
-        {size('Length', length, boardLimits.length, (mm) => ({ length: mm }))}
-        {farWidth !== undefined && size('At the far end', farWidth, boardLimits.width, (mm) => ({ farWidth: mm }))}
         <Pick
           label="Thickness"
           value={named}
@@ -42,8 +42,14 @@ export function BoardSizes({ board, title = 'Sizes', children }: Props) {
             })
           }
         />
-        {'mm' in thickness &&
-          size('As measured', thickness.mm, boardLimits.thicknessMm, (mm) => ({ thickness: { mm } }))}
+        {'mm' in thickness && (
+          <SettledLength
+            label="As measured"
+            value={thickness.mm}
+            limits={boardLimits.thicknessMm}
+            onAccept={(mm) => set({ thickness: { mm } })}
+          />
+        )}
       </div>
       <Tick
         label="Tapers"

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { offerUndo } from '../../app/notices.ts';
 import { shop } from '../../app/shop.ts';
+import { badNumber } from '../../core/answer/bad-number.ts';
 import { isProblem } from '../../core/answer/problem.ts';
 import { boards } from '../../store/boards.ts';
 import type { Board, Defect } from '../../store/records/board.ts';
@@ -12,7 +13,7 @@ import { Choice, Tick } from '../../ui/fields.tsx';
 import { Fold } from '../../ui/fold.tsx';
 import { Length } from '../../ui/length.tsx';
 import { Reason } from '../../ui/reason.tsx';
-import { SettledLength } from '../../ui/settled.tsx';
+import { SizeEntries } from '../../ui/size-entries.tsx';
 import { DefectDrawing } from './defect-drawing.tsx';
 import { markedRectangle } from './marked-rectangle.ts';
 import { leastUsableLength } from './usable-board-feet.ts';
@@ -102,11 +103,6 @@ interface EditorProps {
 
 function DefectEditor({ board, mark, onChange, onRemove }: EditorProps) {
   const across = Math.max(board.width, board.farWidth ?? 0);
-  const size = (field: keyof Omit<Defect, 'kind'>, most: number, least = 0) => ({
-    value: mark[field],
-    limits: { least, most },
-    onAccept: (value: number) => onChange({ [field]: value }),
-  });
   return (
     <Fold
       label={
@@ -115,12 +111,20 @@ function DefectEditor({ board, mark, onChange, onRemove }: EditorProps) {
         </>
       }
     >
-      <div class="fields">
-        <SettledLength label="From the near end" {...size('start', board.length)} />
-        <SettledLength label="Along the board" {...size('length', board.length - mark.start, 1)} />
-        <SettledLength label="From the left edge" {...size('offset', across)} />
-        <SettledLength label="Across the board" {...size('width', across - mark.offset, 1)} />
-      </div>
+      <SizeEntries
+        of={mark}
+        labels={{
+          start: 'From the near end',
+          length: 'Along the board',
+          offset: 'From the left edge',
+          width: 'Across the board',
+        }}
+        check={({ start, length, offset, width }) =>
+          badNumber('', 'Its far end', start + length, 'mm', { most: board.length }) ??
+          badNumber('', 'Its right edge', offset + width, 'mm', { most: across })
+        }
+        onChange={onChange}
+      />
       <Button onClick={onRemove}>Delete the {mark.kind}</Button>
     </Fold>
   );

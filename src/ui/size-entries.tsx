@@ -1,4 +1,4 @@
-import { SettledLength } from '../../ui/settled.tsx';
+import { SettledLength } from './settled.tsx';
 
 interface Props<T> {
   of: T;
@@ -23,6 +23,7 @@ export function SizeEntries<T extends object>({ of, labels, check, onChange }: P
             key={name}
             label={label}
             value={value}
+            limits={{ least: 0 }}
             check={(size) => check({ ...of, ...changed(size) })}
             onAccept={(size) => onChange(changed(size))}
           />,
