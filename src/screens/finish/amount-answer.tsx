@@ -24,10 +24,7 @@ export function AmountAnswer({ plan, read }: { plan: FinishPlan; read: ReadFinis
     ...coats.map(({ likely }, index): Fact => [`Coat ${index + 1}`, litres(likely)]),
   ];
   if (costPerM2)
-    rows.push([
-      `Cost of one square ${perFoot ? 'foot' : 'metre'}`,
-      money(costPerM2.value * (perFoot ? m2PerSquareFoot : 1)),
-    ]);
+    rows.push([`Cost of one square ${perFoot ? 'foot' : 'metre'}`, money(costPerM2 * (perFoot ? m2PerSquareFoot : 1))]);
   return (
     <>
       <div class="answer">
@@ -47,7 +44,6 @@ export function AmountAnswer({ plan, read }: { plan: FinishPlan; read: ReadFinis
       <div>
         <ShowWorking of={area.working} label="How the area is worked out" />
         {bought && <ShowWorking of={bought.working} label="Why these cans" />}
-        {costPerM2 && <ShowWorking of={costPerM2.working} label="What it costs on the wood" />}
       </div>
     </>
   );

@@ -2,7 +2,6 @@ import { isProblem, type Outcome, problem } from '../../core/answer/problem.ts';
 import type { Worked } from '../../core/answer/worked.ts';
 import { chooseContainers, type Purchase } from '../../core/finishing/choose-containers.ts';
 import { type CoatedArea, type FinishAmount, finishAmount, finishLoss } from '../../core/finishing/finish-amount.ts';
-import { costPerM2 } from '../../core/finishing/finish-cost.ts';
 import { anySpecies, type PartsArea, partsArea } from '../../core/finishing/part-area.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import { speciesName } from '../../ui/species-name.ts';
@@ -19,7 +18,8 @@ export interface FinishPlan {
   readonly amount: Worked<FinishAmount>;
   /** Undefined while no container is typed in, or none holds it. */
   readonly purchase: Worked<Purchase> | undefined;
-  readonly costPerM2: Worked | undefined;
+  /** Undefined while nothing is bought. */
+  readonly costPerM2: number | undefined;
 }
 
 /** How much the pieces take in all, and what to buy for it. Several pieces at once come out of the same cans. */
@@ -48,15 +48,14 @@ export function planFinish(pieces: readonly Piece[], read: ReadFinish): Outcome<
   const amount = finishAmount({ areas: coated, coverage, loss: finishLoss[read.method], source });
   if (isProblem(amount)) return amount;
   const toBuy = Math.max(0, amount.value.total.likely - read.onShelf);
-  const purchase = known(chooseContainers(toBuy, read.containers));
+  const bought = chooseContainers(toBuy, read.containers);
+  const purchase = isProblem(bought) ? undefined : bought;
   return {
     area,
     coated,
     coatedM2,
     amount,
     purchase,
-    costPerM2: purchase?.value.cost ? known(costPerM2(purchase.value.cost, coatedM2)) : undefined,
+    costPerM2: purchase?.value.cost && purchase.value.cost / coatedM2,
   };
 }
-
-const known = <T>(found: Outcome<T>): T | undefined => (isProblem(found) ? undefined : found);

@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { range } from '../../../src/core/answer/range.ts';
 import { type CoatedArea, finishAmount, finishLoss } from '../../../src/core/finishing/finish-amount.ts';
-import { costPerM2 } from '../../../src/core/finishing/finish-cost.ts';
 import { said, solved } from '../gluing/helpers.ts';
 
 const area = { areaM2: 3.2, coats: 2 };
@@ -65,14 +64,5 @@ describe('finishAmount', () => {
     const found = finishAmount({ ...use, ...wrong });
     expect(found).toMatchObject({ kind: 'problem', field });
     expect(said(found)).not.toMatch(/NaN|undefined/);
-  });
-});
-
-describe('costPerM2', () => {
-  it('is cost over area', () => {
-    expect(solved(costPerM2(48, 3.2)).value).toBeCloseTo(15, 12);
-  });
-  it('refuses no area', () => {
-    expect(costPerM2(48, 0)).toMatchObject({ kind: 'problem', field: 'areaM2' });
   });
 });
