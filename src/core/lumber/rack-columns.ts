@@ -32,3 +32,18 @@ export const rackColumns = {
 } as const satisfies Record<string, Column>;
 
 export type RackField = keyof typeof rackColumns;
+
+/**
+ * The first line of a rack list: its columns, each with its unit.
+ *
+ * @param unit of the lengths in the list
+ * @returns the names of the columns, in order
+ * @valid either unit
+ * @example rackHeader('mm').join('; ')
+ *   // => 'chalk mark; species; thickness (quarters); thickness (mm); width (mm); far width (mm); length (mm); moisture (%); state; note'
+ * @source this app's own columns
+ */
+export const rackHeader = (unit: 'in' | 'mm'): string[] =>
+  Object.values<Column>(rackColumns).map((column) =>
+    column.unit ? `${column.name} (${column.unit === 'length' ? unit : column.unit})` : column.name,
+  );

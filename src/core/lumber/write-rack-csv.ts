@@ -1,6 +1,6 @@
 import { writeCsv } from '../csv/write-csv.ts';
 import { mmPerInch } from '../length/length-unit-sizes.ts';
-import { type Column, type RackRow, rackColumns } from './rack-columns.ts';
+import { type RackRow, rackHeader } from './rack-columns.ts';
 
 /**
  * Writes a rack list as CSV, one board a line, lengths as decimal numbers in the unit that the header names.
@@ -21,11 +21,8 @@ import { type Column, type RackRow, rackColumns } from './rack-columns.ts';
 export function writeRackCsv(rows: readonly RackRow[], unit: 'in' | 'mm'): string {
   const length = (mm: number | undefined) =>
     mm === undefined ? '' : unit === 'mm' ? decimal(mm, 6) : decimal(mm / mmPerInch, 9);
-  const header = Object.values<Column>(rackColumns).map((column) =>
-    column.unit ? `${column.name} (${column.unit === 'length' ? unit : column.unit})` : column.name,
-  );
   return writeCsv([
-    header,
+    rackHeader(unit),
     ...rows.map(({ chalk, species, thickness, width, farWidth, length: long, moisture, state, note = '' }) => [
       chalk,
       species,

@@ -1,4 +1,5 @@
 import { shop } from '../../app/shop.ts';
+import { formatQuantity } from '../../core/answer/format-quantity.ts';
 import { isProblem } from '../../core/answer/problem.ts';
 import { mm } from '../../core/answer/quantity.ts';
 import { resultOf } from '../../core/answer/result-of.ts';
@@ -8,7 +9,6 @@ import { flatThickness } from '../../core/milling/flat-thickness.ts';
 import type { Board } from '../../store/records/board.ts';
 import { roughShape } from '../../store/records/board-shape.ts';
 import { surfacedThicknesses } from '../../tables/surfaced-thickness.ts';
-import { Amount } from '../../ui/amount.tsx';
 import { Card } from '../../ui/card.tsx';
 import { Facts } from '../../ui/facts.tsx';
 import { Reason } from '../../ui/reason.tsx';
@@ -25,28 +25,23 @@ export function BoardThickness({ board }: { board: Board }) {
   const rips = machines.jointer.owned ? Math.ceil(shape.width / machines.jointer.width) : 1;
   const blankLength = Math.min(shortBlank(), shape.length);
   const flat = { blankLength, rips, faceAllowance: allowances.face };
-  const standard = surfacedThickness(nominalQuarters(board.thickness), surfacedThicknesses);
-  const whole = flatThickness(shape, { ...flat, blankLength: shape.length, rips: 1 });
-  const asBlanks = (
-    <>
-      As blanks <Amount of={mm(blankLength)} /> long{rips > 1 && `, ripped in ${rips} for the jointer`}
-    </>
-  );
+  const blanks = `${formatQuantity(mm(blankLength), units.value)} long`;
   const ways = [
-    { name: 'By the standard table', label: 'By the standard table', found: standard },
-    { name: 'Flattened whole', label: 'Flattened whole', found: whole },
-    { name: asBlanks, label: 'As blanks', found: flatThickness(shape, flat) },
-  ].flatMap(({ found, ...way }) => (isProblem(found) ? [] : { ...way, found }));
+    ['By the standard table', surfacedThickness(nominalQuarters(board.thickness), surfacedThicknesses)],
+    ['Flattened whole', flatThickness(shape, { ...flat, blankLength: shape.length, rips: 1 })],
+    [`As blanks ${blanks}${rips > 1 ? `, ripped in ${rips} for the jointer` : ''}`, flatThickness(shape, flat)],
+  ] as const;
+  const sound = ways.flatMap(([way, found]) => (isProblem(found) ? [] : [[way, found] as const]));
   return (
     <Card title="Thickness to be had">
-      <Facts rows={ways.map(({ name, found }) => [name, resultOf(found)] as const)} />
-      {[standard, whole].map((found) => isProblem(found) && <Reason of={found} />)}
+      <Facts rows={sound.map(([way, found]) => [way, resultOf(found)])} />
+      {ways.slice(0, 2).map(([, found]) => isProblem(found) && <Reason of={found} />)}
       {(board.warp?.cup === undefined || board.warp.bow === undefined) && (
         <p class="soft small">Cup or bow is not measured: middling kiln-dried hardwood is assumed.</p>
       )}
       <div class="workings">
-        {ways.map(({ label, found }) => (
-          <ShowWorking of={found.working} label={label} />
+        {sound.map(([way, found]) => (
+          <ShowWorking of={found.working} label={way} />
         ))}
       </div>
     </Card>

@@ -3,6 +3,7 @@ import { undoable } from '../../../app/notices.ts';
 import { go } from '../../../app/routes.ts';
 import { isProblem, type Outcome } from '../../../core/answer/problem.ts';
 import { mostText, tooLarge } from '../../../core/lumber/parse-rack-csv.ts';
+import { rackHeader } from '../../../core/lumber/rack-columns.ts';
 import { writeRackCsv } from '../../../core/lumber/write-rack-csv.ts';
 import { boards as store } from '../../../store/boards.ts';
 import { remove } from '../../../store/remove.ts';
@@ -65,8 +66,8 @@ export function RackFiles() {
       </Card>
       <Card title="In">
         <p class="soft">
-          The first line: species, thickness (quarters) or thickness (in), width (in), length (in); if you like, chalk
-          mark, far width (in), moisture (%), state, note. Or mm for in.
+          The first line names the columns: {rackHeader(units.value.unit).join(', ')}; lengths in mm or in. Species,
+          width, length and one thickness are needed.
         </p>
         <label class="button">
           Choose a CSV file
