@@ -2,22 +2,12 @@ import { Component, type ComponentChildren } from 'preact';
 import { Button } from '../ui/button.tsx';
 import { Screen } from '../ui/screen.tsx';
 
-interface Props {
-  /** A change of this key (another screen) starts afresh. */
-  at: string;
-  children: ComponentChildren;
-}
-
 /** When a screen crashes, the maker can still take the data out and go on with the rest of the app. */
-export class CrashScreen extends Component<Props, { error: Error | undefined }> {
+export class CrashScreen extends Component<{ children: ComponentChildren }, { error: Error | undefined }> {
   override state: { error: Error | undefined } = { error: undefined };
 
   static override getDerivedStateFromError(error: Error) {
     return { error };
-  }
-
-  override componentDidUpdate(previous: Props) {
-    if (previous.at !== this.props.at && this.state.error) this.setState({ error: undefined });
   }
 
   override render() {

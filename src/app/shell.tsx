@@ -23,7 +23,6 @@ let others: Readonly<Record<string, ScreenComponent>> | undefined;
 export function Shell({ screens }: { screens: Screens }) {
   useSignals();
   const { screen, id } = route.value;
-  const at = `${screen}/${id}`;
   // With the other screens: what they tell is kept until it can be shown.
   const [Banners, setBanners] = useState<ComponentType>();
   useEffect(
@@ -39,8 +38,8 @@ export function Shell({ screens }: { screens: Screens }) {
   );
   return (
     <>
-      <CrashScreen at={at} key="crash">
-        <Loaded name={screen in screens.questions ? screen : ''} id={id} screens={screens} key={at} />
+      <CrashScreen key={`${screen}/${id}`}>
+        <Loaded name={screen in screens.questions ? screen : ''} id={id} screens={screens} />
       </CrashScreen>
       {Banners && <Banners />}
     </>

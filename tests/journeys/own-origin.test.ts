@@ -167,7 +167,7 @@ describe('no inline script runs', () => {
       buffer: Buffer.from(JSON.stringify(backup)),
     });
     await page.getByText('This file was changed after the app made it.').waitFor();
-    await page.getByText('1 damaged record is set aside').waitFor();
+    await page.getByText('1 damaged record set aside').waitFor();
     await page.getByRole('cell', { name: markup }).first().waitFor();
     for (const choice of await page.getByRole('radio', { name: 'The file’s' }).all()) await choice.check();
     await page.getByRole('button', { name: 'Merge it in' }).click();

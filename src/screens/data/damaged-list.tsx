@@ -1,5 +1,6 @@
 import type { Damaged } from '../../store/backup/read-backup.ts';
 import { Fold } from '../../ui/fold.tsx';
+import { howMany } from '../../ui/how-many.ts';
 import { kindName } from './record-name.ts';
 
 const mostShown = 50;
@@ -8,7 +9,7 @@ const mostShown = 50;
 export function DamagedList({ of: damaged }: { of: readonly Damaged[] }) {
   if (damaged.length === 0) return null;
   return (
-    <Fold label={`${damaged.length} damaged ${damaged.length === 1 ? 'record is' : 'records are'} set aside`}>
+    <Fold label={`${howMany(damaged.length, 'damaged record')} set aside`}>
       <ul class="rows">
         {damaged.slice(0, mostShown).map(({ kind, why }) => (
           <li>

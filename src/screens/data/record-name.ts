@@ -15,7 +15,7 @@ const kindNames: Readonly<Record<Kind, string>> = {
 };
 
 export const kindName = (kind: string): string =>
-  Object.hasOwn(kindNames, kind) ? kindNames[kind as Kind] : `Unknown kind “${kind.slice(0, 40)}”`;
+  Object.hasOwn(kindNames, kind) ? kindNames[kind as Kind] : `“${kind.slice(0, 40)}”`;
 
 /** What the maker calls a record: its kind, and what it goes by. */
 export function recordName(kind: string, record: StoredRecord | undefined): string {

@@ -48,5 +48,5 @@ test('names inherited from Object are not taken for properties', () => {
 test('a record goes by what the maker calls it', () => {
   expect(recordName('board', board)).toBe(`Board ${board.chalk}`);
   expect(recordName('piece', piece)).toBe(`Piece ${piece.name}`);
-  expect(recordName('constructor', undefined)).toBe('Unknown kind “constructor”');
+  expect(recordName('constructor', undefined)).toBe('“constructor”');
 });
