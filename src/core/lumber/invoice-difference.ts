@@ -1,4 +1,5 @@
 import { badNumber } from '../answer/bad-number.ts';
+import { nextStep } from '../answer/next-step.ts';
 import { oneStep } from '../answer/one-step.ts';
 import { phrase } from '../answer/phrase.ts';
 import type { Outcome } from '../answer/problem.ts';
@@ -52,17 +53,18 @@ export function invoiceDifference(invoice: Invoice, boards: readonly Board[]): O
     badNumber('invoiced', 'What the invoice says', invoiced, unit, { least: 0, most: 1e6 }) ??
     badNumber('price', 'The price', price, 'money', { least: 0, most: 1e6 });
   if (bad) return bad;
-  const volume = quantity(invoiced - tallied, unit);
+  const difference = quantity(invoiced - tallied, unit);
+  const volume = oneStep(
+    'difference',
+    phrase`invoice ${quantity(invoiced, unit)} − tally ${quantity(tallied, unit)}`,
+    difference,
+    ['label', unit === 'm3' ? 'geometry' : 'nhla'],
+  );
   const halfFeet = boards.reduce((sum, board) => sum + countedInches(board.thickness) / 2, 0);
   const bound = quantity(halfFeet * (unit === 'm3' ? m3PerBoardFoot : 1), unit);
   return {
-    volume: oneStep(
-      'difference',
-      phrase`invoice ${quantity(invoiced, unit)} − tally ${quantity(tallied, unit)}`,
-      volume,
-      ['label', unit === 'm3' ? 'geometry' : 'nhla'],
-    ),
-    money: oneStep('in money', phrase`${volume} × price ${money(price)}`, money(volume.value * price), ['label']),
+    volume,
+    money: nextStep(volume, 'in money', phrase`difference × price ${money(price)}`, money(difference.value * price)),
     roundingBound: oneStep(
       'what rounding can make',
       phrase`half a square foot × inches thick × ${count(boards.length)} boards`,

@@ -64,8 +64,7 @@ function Wood({ invoice, boards }: { invoice: Invoice; boards: readonly Board[] 
         />
       )}
       <div class="workings">
-        <ShowWorking of={volume.working} label="The difference" />
-        <ShowWorking of={found.money.working} label="In money" />
+        <ShowWorking of={found.money.working} label="The difference" />
         <ShowWorking of={roundingBound.working} label="Rounding" />
       </div>
     </section>

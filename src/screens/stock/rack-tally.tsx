@@ -23,8 +23,7 @@ export function RackTally({ sums, of }: Props) {
       </span>
       <div class="workings">
         <ShowWorking of={sums.boardFeet.working} label="By the rule" />
-        <ShowWorking of={sums.exactBoardFeet.working} label="Exact board feet" />
-        <ShowWorking of={sums.cubicMetres.working} label="Cubic metres" />
+        <ShowWorking of={sums.exactBoardFeet.working} label="Exactly" />
       </div>
     </section>
   );
