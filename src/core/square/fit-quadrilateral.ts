@@ -1,6 +1,6 @@
 import { type Matrix, solve } from './linear.ts';
 import { type Quadrilateral, readOff } from './quadrilateral.ts';
-import { measuredNames, type ReadingName, type Readings } from './readings.ts';
+import { measuredNames, type Readings } from './readings.ts';
 import type { ShapeFamily } from './shape-family.ts';
 
 /** The shape of a family that comes nearest to what was measured. */
@@ -16,18 +16,9 @@ const dot = (a: readonly number[], b: readonly number[]) => a.reduce((sum, value
 
 /** Length and width, mm, of the rectangle that these readings suggest: where a fit starts. */
 function nominalSize(readings: Readings): readonly [length: number, width: number] {
-  const mean = (...names: ReadingName[]) => {
-    const found = names.map((name) => readings[name]).filter((value) => value !== undefined);
-    return found.length === 0
-      ? undefined
-      : dot(
-          found,
-          found.map(() => 1),
-        ) / found.length;
-  };
-  const diagonal = mean('diagonalAC', 'diagonalBD');
-  const front = mean('front', 'back');
-  const side = mean('right', 'left');
+  const diagonal = readings.diagonalAC ?? readings.diagonalBD;
+  const front = readings.front ?? readings.back;
+  const side = readings.right ?? readings.left;
   const other = (known: number | undefined) => {
     if (diagonal === undefined) return known ?? 1;
     return known === undefined

@@ -8,6 +8,9 @@ export interface Slides {
   readonly D: number;
 }
 
+/** How much of a step along the back edge runs along the front edge. */
+export const backRun = ({ C, D }: Quadrilateral): number => (C.x - D.x) / Math.hypot(C.x - D.x, C.y - D.y);
+
 /**
  * With the front edge kept, how far C and D must slide along the back edge for the angles at B and A to
  * become 90 degrees.
@@ -18,8 +21,9 @@ export interface Slides {
  * @example slidesOf(corners([100, 0], [102, 50], [2, 50])) // => { C: -2, D: 2 }
  * @source plane geometry
  */
-export function slidesOf({ B, C, D }: Quadrilateral): Slides {
+export function slidesOf(shape: Quadrilateral): Slides {
+  const { B, C, D } = shape;
+  const run = backRun(shape);
   // + 0 turns a negative zero into a plain one.
-  const along = (C.x - D.x) / Math.hypot(C.x - D.x, C.y - D.y);
-  return { C: (B.x - C.x) / along + 0, D: D.x / along + 0 };
+  return { C: (B.x - C.x) / run + 0, D: D.x / run + 0 };
 }

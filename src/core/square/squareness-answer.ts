@@ -15,12 +15,7 @@ function sayMoves(found: Omit<Squareness, 'say'>): Phrase {
   const moves = cornersToMove(found);
   if (moves.length === 0)
     return phrase`Both ends are square, but the back edge runs off: ${mm(Math.abs(C.y - D.y))} further back at ${C.y > D.y ? 'C than at D' : 'D than at C'}.`;
-  return sentences(
-    moves.map((corner) => {
-      const by = found.slide[corner] ?? 0;
-      return phrase`Move ${sayMove(corner, by <= 0, Math.abs(by))}.`;
-    }),
-  );
+  return sentences(moves.map((corner) => phrase`Move ${sayMove(corner, found.slide[corner] ?? 0)}.`));
 }
 
 /** What the maker is told first: measure again, leave it, or what to move, which way and how far. */

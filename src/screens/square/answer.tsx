@@ -1,14 +1,15 @@
 import type { ComponentChildren } from 'preact';
 import type { ClampCorrection } from '../../core/square/correction-clamps.ts';
+import type { CutCorrection } from '../../core/square/correction-cut.ts';
 import { Length } from '../../ui/length.tsx';
 import { Say } from '../../ui/say.tsx';
-import type { Correction, EndCorrection } from './correction-of.ts';
+import type { Correction } from './correction-of.ts';
 
 /** The answer, large and once: what moves, by how much, which way. */
 export function Answer({ of, good, children }: { of: Correction; good: boolean; children?: ComponentChildren }) {
   return (
     <div class={good ? 'answer' : 'answer now'}>
-      {of.kind === 'cuts' && of.ends.map((end) => <Move of={end} />)}
+      {of.kind === 'cuts' && of.cuts.map(({ value }) => <Move of={value} />)}
       {of.kind === 'squeeze' && <Squeeze of={of.clamps.value} />}
       {of.kind === 'say' && (
         <p class="figure words">
@@ -20,7 +21,7 @@ export function Answer({ of, good, children }: { of: Correction; good: boolean; 
   );
 }
 
-function Move({ of: { end, move } }: { of: EndCorrection }) {
+function Move({ of: { hand, move } }: { of: CutCorrection }) {
   return (
     <p>
       <span class="figure">
@@ -30,7 +31,7 @@ function Move({ of: { end, move } }: { of: EndCorrection }) {
         {move.towards ? 'towards' : 'away from'} {move.other}
       </b>
       <br />
-      {end === 'right' ? 'Right' : 'Left'}-hand cut, {'AB'.includes(move.corner) ? 'front' : 'back'} end at{' '}
+      {hand === 'right' ? 'Right' : 'Left'}-hand cut, {'AB'.includes(move.corner) ? 'front' : 'back'} end at{' '}
       {move.corner}
     </p>
   );

@@ -32,20 +32,20 @@ export function Found({ of: { value, working }, correction }: { of: Worked<Squar
       <ShowWorking of={working} />
       {correction.kind === 'squeeze' && <ShowWorking of={correction.clamps.working} label="How far to squeeze" />}
       {correction.kind === 'cuts' &&
-        correction.ends.map(({ end, cut }) => (
+        correction.cuts.map(({ value: { hand, lost, sayShared }, working }) => (
           <>
-            <h3>The {end}-hand cut</h3>
-            {cut.value.sayShared && (
+            <h3>The {hand}-hand cut</h3>
+            {sayShared && (
               <p>
-                <Say phrase={cut.value.sayShared} />
+                <Say phrase={sayShared} />
               </p>
             )}
-            {cut.value.lost > 0 && (
+            {lost > 0 && (
               <p>
-                Moving one end takes <Length mm={cut.value.lost} /> off the longer edge.
+                Moving one end takes <Length mm={lost} /> off the longer edge.
               </p>
             )}
-            <ShowWorking of={cut.working} />
+            <ShowWorking of={working} />
           </>
         ))}
     </section>

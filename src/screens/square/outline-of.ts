@@ -35,7 +35,7 @@ export function lineValues(form: SquareForm, values: Readings, units: LengthUnit
 
 /** Where the drawing points: the corner that moves, or both ends of the diagonal that is squeezed. */
 export function arrowsOf(correction: Correction | undefined): readonly Arrow[] {
-  if (correction?.kind === 'cuts') return correction.ends.map(({ move }) => move);
+  if (correction?.kind === 'cuts') return correction.cuts.map(({ value }) => value.move);
   if (correction?.kind !== 'squeeze') return [];
   const [one, other] = correction.clamps.value.squeeze === 'diagonalAC' ? (['A', 'C'] as const) : (['B', 'D'] as const);
   return [

@@ -26,9 +26,9 @@ describe('a racked panel', () => {
     const correction = correctionOf(racked, 'line', 0.2);
     expect(correction).toMatchObject({
       kind: 'cuts',
-      ends: [
-        { end: 'right', move: { corner: 'C', other: 'D', towards: true, distance: expect.closeTo(5, 3) } },
-        { end: 'left', move: { corner: 'D', other: 'C', towards: false, distance: expect.closeTo(5, 3) } },
+      cuts: [
+        { value: { hand: 'right', move: { corner: 'C', other: 'D', towards: true, distance: expect.closeTo(5, 3) } } },
+        { value: { hand: 'left', move: { corner: 'D', other: 'C', towards: false, distance: expect.closeTo(5, 3) } } },
       ],
     });
     expect(arrowsOf(correction).map(({ corner, towards }) => [corner, towards])).toEqual([
@@ -39,7 +39,7 @@ describe('a racked panel', () => {
 
   test('sawn already: at the left the front end comes in, since no wood is left at the back', () => {
     expect(correctionOf(racked, 'sawn', 0.2)).toMatchObject({
-      ends: [{ move: { corner: 'C' } }, { move: { corner: 'A', other: 'B', towards: true } }],
+      cuts: [{ value: { move: { corner: 'C' } } }, { value: { move: { corner: 'A', other: 'B', towards: true } } }],
     });
   });
 
@@ -64,7 +64,7 @@ test('a panel with one end out moves only that one', () => {
     diagonalAC: Math.hypot(1004, 500),
     diagonalBD: Math.hypot(1000, 500),
   });
-  expect(correctionOf(one, 'line', 0.2)).toMatchObject({ ends: [{ end: 'right' }] });
+  expect(correctionOf(one, 'line', 0.2)).toMatchObject({ cuts: [{ value: { hand: 'right' } }] });
   // No clamp cures unequal sides, and it says so.
   expect(correctionOf(one, 'clamps', 0.2)).toMatchObject({ kind: 'say' });
 });
