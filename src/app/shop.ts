@@ -7,7 +7,7 @@ import { signal } from '../ui/signal.ts';
 import { units } from '../ui/units.ts';
 
 /** What the look hangs on, at hand before the database is open, so that a cold start neither waits for it nor flickers. */
-const lookKey = 'boardwright-look';
+const lookKey = 'look';
 
 /** The shop as it stands; the default one until it is read. Its units, theme and hand rule every screen. */
 export const shop = signal<Shop>(defaultShop(0));

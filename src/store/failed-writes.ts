@@ -14,7 +14,7 @@ export interface FailedWrite {
   readonly attempts: number;
 }
 
-const storageKey = 'boardwright-failed-writes';
+const storageKey = 'failed-writes';
 const shortestWait = 2_000;
 const longestWait = 60_000;
 
