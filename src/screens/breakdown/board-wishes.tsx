@@ -39,14 +39,12 @@ export function BoardWishes({ plainOf, price, ...props }: ListProps) {
                 {plain > 0 && <p class="small">From other boards: {howMany(plain, 'strip')}.</p>}
                 {price(wish, of)}
               </span>
-              <button
-                type="button"
-                class="button"
-                aria-label={`Delete: ${says}`}
+              <Button
+                label={`Delete: ${says}`}
                 onClick={() => onChange({ ...wishes, [wish]: (wishes[wish] ?? []).filter((other) => other !== of) })}
               >
                 Delete
-              </button>
+              </Button>
             </li>
           );
         })}

@@ -2,6 +2,7 @@ import { percent, wood } from '../../core/answer/quantity.ts';
 import { planTotals } from '../../core/breakdown/plan-totals.ts';
 import type { Plan } from '../../store/records/plan.ts';
 import { Amount } from '../../ui/amount.tsx';
+import { Button } from '../../ui/button.tsx';
 import { Card } from '../../ui/card.tsx';
 import { clockTime } from '../../ui/clock-time.ts';
 import { howMany } from '../../ui/how-many.ts';
@@ -39,22 +40,12 @@ export function KeptPlans({ kept, chosen, onChoose }: Props) {
               </div>
               {plan.id !== chosen.id && (
                 <>
-                  <button
-                    type="button"
-                    class="button"
-                    aria-label={`Take the plan of ${when}`}
-                    onClick={() => onChoose(plan)}
-                  >
+                  <Button label={`Take the plan of ${when}`} onClick={() => onChoose(plan)}>
                     Take it
-                  </button>
-                  <button
-                    type="button"
-                    class="button"
-                    aria-label={`Delete the plan of ${when}`}
-                    onClick={() => void removePlan(plan)}
-                  >
+                  </Button>
+                  <Button label={`Delete the plan of ${when}`} onClick={() => removePlan(plan)}>
                     Delete
-                  </button>
+                  </Button>
                 </>
               )}
             </li>
