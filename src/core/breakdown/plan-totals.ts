@@ -1,10 +1,8 @@
-import { oneStep } from '../answer/one-step.ts';
-import { phrase } from '../answer/phrase.ts';
-import { m2, percent } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
 import { clearOf, clearStretches } from './clear-stretches.ts';
 import { consumed, consumedWood } from './consumed.ts';
 import type { Blank, BreakdownPlan, BreakdownProblem, RoughBoard } from './problem-types.ts';
+import { yieldOf } from './yield-of.ts';
 
 /** Where the wood goes, m2. Everything together is the area of the boards that are started. */
 export interface WoodUse {
@@ -108,15 +106,3 @@ function blankLosses(asked: BreakdownProblem, { board: id, start, length, strips
 
 const unclearArea = (board: RoughBoard): number =>
   (board.width * board.length - sum(clearStretches(board), ({ length, width }) => length * width)) / perSquareMetre;
-
-/** How the wood of a plan is counted. */
-export const byFace = phrase`By area of the face, without what goes back to the rack.`;
-
-const yieldOf = (finished: number, used: number): Worked =>
-  oneStep(
-    'yield',
-    phrase`finished ${m2(finished)} ÷ consumed ${m2(used)}`,
-    percent(used > 0 ? (100 * finished) / used : 0),
-    ['geometry'],
-    byFace,
-  );

@@ -1,8 +1,6 @@
-import { oneStep } from '../answer/one-step.ts';
-import { phrase } from '../answer/phrase.ts';
 import type { Outcome } from '../answer/problem.ts';
-import { m2, percent } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
+import { yieldOf } from '../breakdown/yield-of.ts';
 import { checkMillingInput } from './check-milling-input.ts';
 import type { MillingInput, MillingPart } from './milling-input.ts';
 import type { MillingStep } from './milling-step.ts';
@@ -98,12 +96,5 @@ export function runOutcome(
 }
 
 /** The finished faces of units against the wood started, mm2. */
-const share = (units: readonly { readonly part: MillingPart }[], started: number): Worked => {
-  const finished = units.reduce((sum, { part }) => sum + part.length * part.width, 0);
-  return oneStep(
-    'yield',
-    phrase`${m2(finished / 1e6)} of finished faces / ${m2(started / 1e6)} crosscut from boards`,
-    percent(started === 0 ? 0 : (100 * finished) / started),
-    ['geometry'],
-  );
-};
+const share = (units: readonly { readonly part: MillingPart }[], started: number): Worked =>
+  yieldOf(units.reduce((sum, { part }) => sum + part.length * part.width, 0) / 1e6, started / 1e6);

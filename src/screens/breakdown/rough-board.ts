@@ -7,9 +7,9 @@ import { clearStretchesOf, roughShape } from '../../store/records/board-shape.ts
 
 /** What a board must be good for: the shortest, longest and narrowest blank that the parts need, mm. */
 export interface Need {
-  readonly shortest: number;
+  readonly leastLength: number;
   readonly longest: number;
-  readonly narrowest: number;
+  readonly leastWidth: number;
   readonly favour: 'area' | 'length';
 }
 
@@ -18,9 +18,9 @@ export function needOf(shop: Shop, parts: readonly Part[], wishes: Wishes): Need
   const widths = parts.map(({ panel, width }) => (panel ? shop.minStrip : width + shop.edgeAllowance));
   return {
     // Without parts there is nothing to plan; any size will do.
-    shortest: Math.min(...lengths, 12_200),
+    leastLength: Math.min(...lengths, 12_200),
     longest: Math.max(...lengths, 1),
-    narrowest: Math.min(...widths, 1500),
+    leastWidth: Math.min(...widths, 1500),
     favour: wishes.longLeftovers ? 'length' : 'area',
   };
 }
@@ -37,8 +37,7 @@ export function roughBoard(board: Board, need: Need): RoughBoard {
 function clearOf(board: Board, need: Need): readonly ClearStretch[] | undefined {
   const { width, farWidth = width, length } = board;
   if (board.defects?.length) {
-    const wish = { leastLength: need.shortest, leastWidth: need.narrowest, favour: need.favour };
-    const found = clearStretchesOf(board, wish);
+    const found = clearStretchesOf(board, need);
     return isProblem(found) ? undefined : found;
   }
   if (farWidth === width) return undefined;
