@@ -2,6 +2,7 @@ import { type Phrase, phrase } from '../answer/phrase.ts';
 import { mm } from '../answer/quantity.ts';
 import { clearOf } from './clear-stretches.ts';
 import type { Blank, BreakdownPlan, BreakdownProblem, CutBlank, CutStrip, RoughBoard, Strip } from './problem-types.ts';
+import { rippedWidth } from './ripped-width.ts';
 
 /** A crosscut that is still to be made, mm. */
 export interface Crosscut {
@@ -97,13 +98,12 @@ export function boardCuts(asked: BreakdownProblem, plan: BreakdownPlan, board: R
   }
   const blanks = placed.map(({ blank, at, before }) => {
     const width = clearOf(board, blank)?.width ?? 0;
-    const used = blank.strips.reduce((sum, strip) => sum + strip.width + ripKerf, -ripKerf);
     return {
       blank,
       at,
       letter: letterOf(plan, at),
       strips: blank.strips.map((strip, place) => ({ at: place, strip })).sort((a, b) => b.strip.width - a.strip.width),
-      rips: rips(blank.strips.slice(before), width - used, ripKerf),
+      rips: rips(blank.strips.slice(before), width - rippedWidth(blank.strips, ripKerf), ripKerf),
     };
   });
   return { crosscuts, blanks, leftover: length - free };

@@ -1,6 +1,7 @@
 import { Draft } from './draft.ts';
 import type { Blank, BreakdownPlan } from './problem-types.ts';
 import { type Rack, type Run, servingBoards, type Unit } from './rack.ts';
+import { rippedWidth } from './ripped-width.ts';
 import { slack } from './sizes.ts';
 import { widestStrip } from './strip-limits.ts';
 
@@ -28,7 +29,7 @@ function takeUp(draft: Draft, blank: Blank, unitAt: ReadonlyMap<string, number>)
     const made = rack.units[at];
     return made && suits(rack, run, blank.length, made, width) ? [{ at, width }] : [];
   });
-  const taken = strips.reduce((sum, { width }) => sum + width + ripKerf, -ripKerf);
+  const taken = rippedWidth(strips, ripKerf);
   const fits = taken <= run.width + slack && blank.length + crosscutKerf <= (room[runAt] as number) + slack;
   if (strips.length === 0 || !fits) return;
   const blankAt = draft.open(runAt, blank.length);

@@ -4,6 +4,7 @@ import type { Problem } from '../answer/problem.ts';
 import { checkBlanks } from '../breakdown/check-blanks.ts';
 import { checkList, checkPart } from '../breakdown/check-problem.ts';
 import type { CutBlank } from '../breakdown/problem-types.ts';
+import { rippedWidth } from '../breakdown/ripped-width.ts';
 import { lengths } from '../breakdown/sizes.ts';
 import { boardProblem } from './flat-thickness.ts';
 import { limitedMachines } from './machine-limits.ts';
@@ -44,7 +45,7 @@ function checkShop({ shop, limits }: MillingInput): Problem | undefined {
 /** Whether the strips of a blank fit its board, and are large enough for their parts. */
 function checkStrips({ board: id, length, strips }: CutBlank, { boards, parts, shop }: MillingInput) {
   const { width = 0 } = boards.find((board) => board.id === id) ?? {};
-  const taken = strips.reduce((sum, strip) => sum + strip.width + shop.ripKerf, -shop.ripKerf);
+  const taken = rippedWidth(strips, shop.ripKerf);
   return firstBad([
     ['strips', 'The strips with their kerfs', taken, 'mm', { above: 0, most: width + slack }],
     ...strips.flatMap((strip, place): NumberCheck[] => {

@@ -1,3 +1,4 @@
+import { rippedWidth } from '../breakdown/ripped-width.ts';
 import type { MillingInput } from './milling-input.ts';
 import { isFlatEnough, reachedIn } from './reached-in.ts';
 import type { BlankWork, StripWork, Workpiece } from './workpiece.ts';
@@ -26,14 +27,13 @@ export function ripsFirst({ board, length, strips }: BlankWork, input: MillingIn
   // What becomes different parts goes different ways from the start.
   if (strips.some(({ part }) => part.thickness !== most || part.panel !== first?.part.panel)) return true;
   if (isFlatEnough(board, board.width, length, practice)) return false;
-  const used = strips.reduce((sum, { width }) => sum + width + shop.ripKerf, 0);
   return (
     board.width > flatteningWidth(input) ||
     // Thick wood bends when it is ripped: that comes before it is made flat.
     (strips.length > 1 && most >= practice.thickMm.value) ||
     reachedIn(board, board.width, length, input) < most ||
     // A rest this wide goes back to the rack; it need not be flattened first.
-    board.width - used >= 50
+    board.width - rippedWidth(strips, shop.ripKerf) - shop.ripKerf >= 50
   );
 }
 

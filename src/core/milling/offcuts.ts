@@ -1,3 +1,4 @@
+import { rippedWidth } from '../breakdown/ripped-width.ts';
 import { layBlanks } from './lay-blanks.ts';
 import type { MillingInput } from './milling-input.ts';
 
@@ -31,7 +32,7 @@ export function offcuts(input: MillingInput): Offcut[] {
     const end = Math.max(...cut.map(({ start, length }) => start + length));
     const beside = planned.map(({ length, strips }) => ({
       length,
-      width: board.width - strips.reduce((sum, { width }) => sum + width + ripKerf, 0),
+      width: board.width - rippedWidth(strips, ripKerf) - ripKerf,
     }));
     return [...beside, { length: board.length - end - crosscutKerf, width: board.width }]
       .filter(({ length, width }) => length >= least.length && width >= least.width)

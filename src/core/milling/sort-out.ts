@@ -1,5 +1,6 @@
 import { type Phrase, phrase } from '../answer/phrase.ts';
 import { mm } from '../answer/quantity.ts';
+import { rippedWidth } from '../breakdown/ripped-width.ts';
 import type { MillingInput } from './milling-input.ts';
 import { straightWidth } from './straight-width.ts';
 import type { Ways } from './ways.ts';
@@ -36,7 +37,7 @@ export function setbackOf(piece: Workpiece, ways: Ways, input: MillingInput): Se
 /** A blank whose crooked edge leaves less straight width than its strips take, or null. */
 export function crookSetback({ id, label, board, length, strips }: BlankWork, input: MillingInput): Setback | null {
   const straight = straightWidth(board.width, board.length, board.crook ?? 0, length);
-  const taken = strips.reduce((sum, strip) => sum + strip.width, 0) + input.shop.ripKerf * (strips.length - 1);
+  const taken = rippedWidth(strips, input.shop.ripKerf);
   if (taken <= straight + 0.01) return null;
   return {
     id,
