@@ -3,6 +3,7 @@ import { firstWithin } from '../answer/first-within.ts';
 import { phrase } from '../answer/phrase.ts';
 import { type Outcome, type Problem, problem } from '../answer/problem.ts';
 import { mm } from '../answer/quantity.ts';
+import { sumOf } from '../answer/sum-of.ts';
 import { boardProblem } from '../milling/flat-thickness.ts';
 import { checkBlanks } from './check-blanks.ts';
 import { checkClear } from './check-clear.ts';
@@ -101,7 +102,7 @@ function checkPossible({ shop, boards }: BreakdownProblem, { id, species, ...par
 }
 
 function tooMany({ parts }: BreakdownProblem): Problem | undefined {
-  const units = parts.reduce((sum, part) => sum + part.quantity, 0);
+  const units = sumOf(parts, (part) => part.quantity);
   return units > mostUnits
     ? problem('parts', `${units} pieces; ${mostUnits} is the most for one plan. Plan them in groups.`)
     : undefined;

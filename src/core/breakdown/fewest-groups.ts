@@ -1,3 +1,5 @@
+import { sumOf } from '../answer/sum-of.ts';
+
 /** Ways to fill the groups that are looked at before the row stays as it is; a dozen strips take far fewer. */
 const mostTries = 20_000;
 
@@ -26,7 +28,7 @@ export function fewestGroups(widths: readonly number[], limit: number): number[]
   return filled(widths, least[0] ?? limit);
 }
 
-const total = (widths: readonly number[]): number => widths.reduce((sum, width) => sum + width, 0);
+const total = (widths: readonly number[]): number => sumOf(widths, (width) => width);
 
 /** Sums of the same widths in another order may differ by a rounding. */
 const within = (width: number, limit: number): boolean => width <= limit * (1 + 1e-12);

@@ -1,3 +1,4 @@
+import { sumOf } from '../answer/sum-of.ts';
 import type { Worked } from '../answer/worked.ts';
 import { clearOf, clearStretches } from './clear-stretches.ts';
 import { consumed, consumedWood } from './consumed.ts';
@@ -49,9 +50,9 @@ export interface PlanTotals {
 export function planTotals(asked: BreakdownProblem, plan: BreakdownPlan): PlanTotals {
   const started = asked.boards.filter((board) => plan.blanks.some((blank) => blank.board === board.id));
   const losses = plan.blanks.map((blank) => blankLosses(asked, blank));
-  const lost = (to: keyof (typeof losses)[number]) => sum(losses, (loss) => loss[to]);
-  const wanted = sum(asked.parts, ({ quantity, length, width }) => quantity * length * width);
-  const lacking = sum(plan.short, ({ part, missingWidth }) => lengthOf(asked, part) * missingWidth);
+  const lost = (to: keyof (typeof losses)[number]) => sumOf(losses, (loss) => loss[to]);
+  const wanted = sumOf(asked.parts, ({ quantity, length, width }) => quantity * length * width);
+  const lacking = sumOf(plan.short, ({ part, missingWidth }) => lengthOf(asked, part) * missingWidth);
   const parts = (wanted - lacking) / perSquareMetre;
   const used = consumed(asked, plan);
   const wood = {
@@ -59,25 +60,22 @@ export function planTotals(asked: BreakdownProblem, plan: BreakdownPlan): PlanTo
     kerf: lost('kerf'),
     edges: lost('edges'),
     ends: lost('ends'),
-    defects: sum(started, unclearArea),
+    defects: sumOf(started, unclearArea),
     // Panels are glued up a little wider than they must be.
     offcuts: lost('offcut') + lost('jointed') - parts,
   };
-  const gone = sum(Object.values(wood), (area) => area);
-  const leftovers = sum(started, ({ width, length }) => width * length) / perSquareMetre - gone;
+  const gone = sumOf(Object.values(wood), (area) => area);
+  const leftovers = sumOf(started, ({ width, length }) => width * length) / perSquareMetre - gone;
   return {
     consumed: used,
     volume: consumedWood(asked, plan),
     yield: yieldOf(parts, used),
     wood: { ...wood, leftovers },
-    strips: sum(plan.blanks, ({ strips }) => strips.length),
+    strips: sumOf(plan.blanks, ({ strips }) => strips.length),
     boards: started.length,
     short: plan.short.length,
   };
 }
-
-const sum = <T>(items: readonly T[], value: (item: T) => number): number =>
-  items.reduce((total, item) => total + value(item), 0);
 
 const perSquareMetre = 1e6;
 
@@ -91,18 +89,18 @@ function blankLosses(asked: BreakdownProblem, { board: id, start, length, strips
   const width = board?.width ?? 0;
   const clear = board && clearOf(board, { start });
   const between = ripKerf * Math.max(0, strips.length - 1);
-  const beside = Math.max(0, (clear?.width ?? width) - sum(strips, (strip) => strip.width) - between);
+  const beside = Math.max(0, (clear?.width ?? width) - sumOf(strips, (strip) => strip.width) - between);
   const lastRip = Math.min(ripKerf, beside);
   const crosscut = Math.min(crosscutKerf, (board?.length ?? 0) - start - length);
   const finished = strips.map((strip) => ({ length: lengthOf(asked, strip.part, length), width: strip.width }));
   return {
     kerf: (width * crosscut + (between + lastRip) * length) / perSquareMetre,
-    edges: sum(finished, (strip) => edgeAllowance * strip.length) / perSquareMetre,
-    ends: sum(finished, (strip) => strip.width * (length - strip.length)) / perSquareMetre,
-    jointed: sum(finished, (strip) => (strip.width - edgeAllowance) * strip.length) / perSquareMetre,
+    edges: sumOf(finished, (strip) => edgeAllowance * strip.length) / perSquareMetre,
+    ends: sumOf(finished, (strip) => strip.width * (length - strip.length)) / perSquareMetre,
+    jointed: sumOf(finished, (strip) => (strip.width - edgeAllowance) * strip.length) / perSquareMetre,
     offcut: ((beside - lastRip) * length) / perSquareMetre,
   };
 }
 
 const unclearArea = (board: RoughBoard): number =>
-  (board.width * board.length - sum(clearStretches(board), ({ length, width }) => length * width)) / perSquareMetre;
+  (board.width * board.length - sumOf(clearStretches(board), ({ length, width }) => length * width)) / perSquareMetre;

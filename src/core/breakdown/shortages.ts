@@ -1,5 +1,6 @@
 import { type Phrase, phrase } from '../answer/phrase.ts';
 import { boardFeet, mm } from '../answer/quantity.ts';
+import { sumOf } from '../answer/sum-of.ts';
 import { m3PerBoardFoot } from '../answer/us-units.ts';
 import { fewestRips } from './fewest-rips.ts';
 import type { BreakdownPlan, BreakdownProblem, Part } from './problem-types.ts';
@@ -50,7 +51,7 @@ export function shortages(asked: BreakdownProblem, plan: BreakdownPlan): Shortag
   return asked.parts.flatMap((part, partAt) => {
     const short = plan.short.filter((entry) => entry.part === part.id);
     if (short.length === 0) return [];
-    const missingWidth = short.reduce((total, entry) => total + entry.missingWidth, 0);
+    const missingWidth = sumOf(short, (entry) => entry.missingWidth);
     const allowed = runs.filter(({ boardAt }) => maySupply(partAt, boardAt));
     const reason = whyShort(asked, allowed, part, missingWidth);
     const buy = purchase(asked, part, short.length, missingWidth);

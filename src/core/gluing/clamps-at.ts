@@ -1,3 +1,4 @@
+import { sumOf } from '../answer/sum-of.ts';
 import type { StageTimes } from './day-plan.ts';
 
 /** What the count of clamps looks at. */
@@ -27,4 +28,4 @@ export const holdingAt = <T extends Holding>(times: readonly T[], at: number): T
  * @source counting
  */
 export const clampsAt = (times: readonly Holding[], at: number): number =>
-  holdingAt(times, at).reduce((sum, { clamps }) => sum + clamps, 0);
+  sumOf(holdingAt(times, at), ({ clamps }) => clamps);

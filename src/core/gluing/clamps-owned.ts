@@ -2,6 +2,7 @@ import { firstBad } from '../answer/bad-number.ts';
 import { type Phrase, phrase } from '../answer/phrase.ts';
 import type { Outcome } from '../answer/problem.ts';
 import { count, mm, newtons } from '../answer/quantity.ts';
+import { sumOf } from '../answer/sum-of.ts';
 import type { ClampCount } from './clamp-count.ts';
 
 /** Clamps of one kind on the rack. */
@@ -71,7 +72,7 @@ export function compareClamps(
   const missing = Math.max(0, forSpread - taken);
   const missingForce = Math.max(0, needed.force - force);
 
-  const tooShort = owned.reduce((sum, { reach, count }) => sum + (reach < across ? count : 0), 0);
+  const tooShort = sumOf(owned, ({ reach, count }) => (reach < across ? count : 0));
   const helps: Phrase[] = [];
   if (missing > 0) helps.push(phrase`Wider cauls: ${count(missing)} clamps are missing.`);
   if (missingForce > 0)

@@ -1,5 +1,6 @@
 import { firstBad, type NumberCheck } from '../answer/bad-number.ts';
 import type { Outcome } from '../answer/problem.ts';
+import { sumOf } from '../answer/sum-of.ts';
 import type { Needing } from './can-begin-now.ts';
 import type { Seam } from './seam.ts';
 
@@ -22,7 +23,7 @@ export interface GlueStage extends Needing {
   readonly outerBoard: number;
 }
 
-const total = (widths: readonly number[]) => widths.reduce((sum, width) => sum + width, 0);
+const total = (widths: readonly number[]) => sumOf(widths, (width) => width);
 
 function badPanel({ length, thickness, groups, name }: Panel) {
   return firstBad([

@@ -1,5 +1,6 @@
 import { firstBad, type NumberCheck } from '../answer/bad-number.ts';
 import { type Problem, problem } from '../answer/problem.ts';
+import { sumOf } from '../answer/sum-of.ts';
 
 /** A glued joint, flat and rectangular: an edge joint is the panel's length by its thickness. */
 export interface Seam {
@@ -16,7 +17,7 @@ const limits = { above: 0, most: 12000 };
 export const seamArea = ({ length, width }: Seam): number => (length * width) / 1e6;
 
 /** Area of all seams together, m2. */
-export const seamsArea = (seams: readonly Seam[]): number => seams.reduce((sum, seam) => sum + seamArea(seam), 0);
+export const seamsArea = (seams: readonly Seam[]): number => sumOf(seams, (seam) => seamArea(seam));
 
 /**
  * Why these seams can't be glued: there are none, or one lacks a size.

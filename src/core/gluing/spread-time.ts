@@ -3,6 +3,7 @@ import { phrase } from '../answer/phrase.ts';
 import type { Outcome } from '../answer/problem.ts';
 import { count, m2, seconds } from '../answer/quantity.ts';
 import type { Range } from '../answer/range.ts';
+import { sumOf } from '../answer/sum-of.ts';
 import type { Worked } from '../answer/worked.ts';
 import type { AdhesiveTimes } from './adhesive.ts';
 import type { Pace } from './pace.ts';
@@ -37,7 +38,7 @@ type WorkingTimes = Pick<AdhesiveTimes, 'open' | 'closed'>;
 const seamTakes = (seam: Seam, { pace, hands = 1 }: SpreadWork) => (seamArea(seam) * pace.spread + pace.close) / hands;
 
 const needs = (work: SpreadWork) => ({
-  openSeconds: work.seams.reduce((sum, seam) => sum + seamTakes(seam, work), 0),
+  openSeconds: sumOf(work.seams, (seam) => seamTakes(seam, work)),
   closedSeconds: (work.clamps * work.pace.clamp) / (work.hands ?? 1),
 });
 

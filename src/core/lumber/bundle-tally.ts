@@ -2,6 +2,7 @@ import { nextStep } from '../answer/next-step.ts';
 import { phrase } from '../answer/phrase.ts';
 import { type Outcome, problem, within } from '../answer/problem.ts';
 import { boardFeet, count } from '../answer/quantity.ts';
+import { sumOf } from '../answer/sum-of.ts';
 import type { Worked, WorkingStep } from '../answer/worked.ts';
 import type { Board } from './board.ts';
 import { tallyWidth } from './board-width.ts';
@@ -48,7 +49,7 @@ export function bundleTally(boards: readonly Board[]): Outcome<Worked> {
         gives: count((inches * feet) / 12),
       }),
     );
-  const exact = steps.reduce((sum, { gives }) => sum + gives.value, 0);
+  const exact = sumOf(steps, ({ gives }) => gives.value);
   const surface = count(roundHalf(exact, 'up').whole);
   const measured: Worked = {
     value: surface.value,

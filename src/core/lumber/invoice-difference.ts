@@ -4,6 +4,7 @@ import { oneStep } from '../answer/one-step.ts';
 import { phrase } from '../answer/phrase.ts';
 import type { Outcome } from '../answer/problem.ts';
 import { count, money, quantity } from '../answer/quantity.ts';
+import { sumOf } from '../answer/sum-of.ts';
 import { m3PerBoardFoot } from '../answer/us-units.ts';
 import type { Worked } from '../answer/worked.ts';
 import type { Board } from './board.ts';
@@ -60,7 +61,7 @@ export function invoiceDifference(invoice: Invoice, boards: readonly Board[]): O
     difference,
     ['label', unit === 'm3' ? 'geometry' : 'nhla'],
   );
-  const halfFeet = boards.reduce((sum, board) => sum + countedInches(board.thickness) / 2, 0);
+  const halfFeet = sumOf(boards, (board) => countedInches(board.thickness) / 2);
   const bound = quantity(halfFeet * (unit === 'm3' ? m3PerBoardFoot : 1), unit);
   return {
     volume,

@@ -1,5 +1,6 @@
 import { phrase } from '../answer/phrase.ts';
 import { count, m3, mm } from '../answer/quantity.ts';
+import { sumOf } from '../answer/sum-of.ts';
 import type { Worked, WorkingStep } from '../answer/worked.ts';
 import type { PartSizes } from './check-part.ts';
 import { asBoardFeet } from './exact-volume.ts';
@@ -22,7 +23,7 @@ export function partsVolume(parts: readonly PartSizes[]): { readonly cubicMetres
       gives: m3(quantity * length * width * thickness * 1e-9),
     }),
   );
-  const total = each.reduce((sum, { gives }) => sum + gives.value, 0);
+  const total = sumOf(each, ({ gives }) => gives.value);
   const cubicMetres: Worked = {
     value: total,
     working: {

@@ -2,6 +2,7 @@ import { oneStep } from '../answer/one-step.ts';
 import { phrase } from '../answer/phrase.ts';
 import { count, boardFeet as inBoardFeet, m3, type Quantity } from '../answer/quantity.ts';
 import type { SourceId } from '../answer/source-id.ts';
+import { sumOf } from '../answer/sum-of.ts';
 import type { Worked } from '../answer/worked.ts';
 import type { Board } from './board.ts';
 import { asBoardFeet, cubicMetresOf } from './exact-volume.ts';
@@ -65,12 +66,9 @@ export function tally<B extends Board>(boards: readonly B[]): Tally<B> {
     unit: (value: number) => Quantity,
     source: SourceId,
   ) =>
-    oneStep(
-      finds,
-      phrase`${count(tallied.length)} boards added up`,
-      unit(tallied.reduce((total, board) => total + board[figure], 0)),
-      [source],
-    );
+    oneStep(finds, phrase`${count(tallied.length)} boards added up`, unit(sumOf(tallied, (board) => board[figure])), [
+      source,
+    ]);
   const cubicMetres = sum('volume', 'cubicMetres', m3, 'geometry');
   return {
     boards: tallied,

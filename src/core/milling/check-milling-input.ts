@@ -1,6 +1,7 @@
 import { firstBad, type NumberCheck } from '../answer/bad-number.ts';
 import { firstWithin } from '../answer/first-within.ts';
 import type { Problem } from '../answer/problem.ts';
+import { sumOf } from '../answer/sum-of.ts';
 import { checkBlanks } from '../breakdown/check-blanks.ts';
 import { checkList, checkPart } from '../breakdown/check-problem.ts';
 import type { CutBlank } from '../breakdown/problem-types.ts';
@@ -18,7 +19,7 @@ export const checkMillingInput = (input: MillingInput): Problem | undefined =>
   checkShop(input) ??
   checkList(input.boards, 'board', (board) => boardProblem(board)) ??
   checkList(input.parts, 'part', ({ folds = [], ...part }) => {
-    const folded = folds.reduce((sum, { length }) => sum + length, 0);
+    const folded = sumOf(folds, ({ length }) => length);
     return (
       checkPart(part) ??
       firstBad([['folds', 'All sections of a panel that folds', folded, 'mm', { most: part.length + slack }]])

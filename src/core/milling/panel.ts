@@ -1,3 +1,4 @@
+import { sumOf } from '../answer/sum-of.ts';
 import { fewestGroups } from '../breakdown/fewest-groups.ts';
 import type { MillingPart, MillingShop } from './milling-input.ts';
 import type { Size, StepPiece } from './milling-step.ts';
@@ -24,7 +25,7 @@ export interface Panel extends FinishedPiece {
 /** Strips side by side: as wide as all of them, as long as the shortest. */
 const asGlued = (strips: readonly StripPiece[]): Size => ({
   thickness: Math.max(...strips.map(({ size }) => size.thickness)),
-  width: strips.reduce((sum, { size }) => sum + size.width, 0),
+  width: sumOf(strips, ({ size }) => size.width),
   length: Math.min(...strips.map(({ size }) => size.length)),
 });
 

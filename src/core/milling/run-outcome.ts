@@ -1,4 +1,5 @@
 import type { Outcome } from '../answer/problem.ts';
+import { sumOf } from '../answer/sum-of.ts';
 import type { Worked } from '../answer/worked.ts';
 import { yieldOf } from '../breakdown/yield-of.ts';
 import { checkMillingInput } from './check-milling-input.ts';
@@ -97,4 +98,4 @@ export function runOutcome(
 
 /** The finished faces of units against the wood started, mm2. */
 const share = (units: readonly { readonly part: MillingPart }[], started: number): Worked =>
-  yieldOf(units.reduce((sum, { part }) => sum + part.length * part.width, 0) / 1e6, started / 1e6);
+  yieldOf(sumOf(units, ({ part }) => part.length * part.width) / 1e6, started / 1e6);

@@ -2,6 +2,7 @@ import { oneStep } from '../../core/answer/one-step.ts';
 import { phrase } from '../../core/answer/phrase.ts';
 import { isProblem } from '../../core/answer/problem.ts';
 import { count, money } from '../../core/answer/quantity.ts';
+import { sumOf } from '../../core/answer/sum-of.ts';
 import type { Worked } from '../../core/answer/worked.ts';
 import type { BreakdownPlan, BreakdownProblem } from '../../core/breakdown/problem-types.ts';
 import type { Board } from '../../store/records/board.ts';
@@ -35,12 +36,12 @@ export function planCost(
       unpriced++;
       continue;
     }
-    const taken = blanks.reduce((sum, { length }) => sum + length + asked.shop.crosscutKerf, 0);
+    const taken = sumOf(blanks, ({ length }) => length + asked.shop.crosscutKerf);
     priced.push(whole * Math.min(1, taken / rough.length));
   }
   if (priced.length === 0) return undefined;
   const by = phrase`of ${count(priced.length)} boards, each cost with freight × the share of its length used`;
-  const value = priced.reduce((sum, cost) => sum + cost, 0);
+  const value = sumOf(priced, (cost) => cost);
   return { cost: oneStep('cost of the wood', by, money(value), ['label', 'common-practice']), unpriced };
 }
 

@@ -1,6 +1,7 @@
 import { useAll } from '../../app/live.ts';
 import { routeTo } from '../../app/routes.ts';
 import { m2, money, percent } from '../../core/answer/quantity.ts';
+import { sumOf } from '../../core/answer/sum-of.ts';
 import { planTotals, type WoodUse } from '../../core/breakdown/plan-totals.ts';
 import type { BreakdownProblem } from '../../core/breakdown/problem-types.ts';
 import { deliveries } from '../../store/deliveries.ts';
@@ -32,7 +33,7 @@ interface Props {
 /** Where the wood of a plan goes, and what it cost. */
 export function WoodView({ asked, plan, rack }: Props) {
   const totals = planTotals(asked, plan);
-  const started = Object.values(totals.wood).reduce((sum, area) => sum + area, 0);
+  const started = sumOf(Object.values(totals.wood), (area) => area);
   return (
     <>
       <div class="answer">

@@ -1,4 +1,5 @@
 import { isProblem, type Outcome, problem } from '../../core/answer/problem.ts';
+import { sumOf } from '../../core/answer/sum-of.ts';
 import type { Worked } from '../../core/answer/worked.ts';
 import { chooseContainers, type Purchase } from '../../core/finishing/choose-containers.ts';
 import { type CoatedArea, type FinishAmount, finishAmount, finishLoss } from '../../core/finishing/finish-amount.ts';
@@ -43,7 +44,7 @@ export function planFinish(pieces: readonly Piece[], read: ReadFinish): Outcome<
     if (read.insideCoats > 0) add(`${what} inside`, treated.inside, read.insideCoats);
   }
   if (coated.length === 0) return problem('parts', 'All that gets finish is inside. Give the insides a coat.');
-  const coatedM2 = coated.reduce((sum, { areaM2 }) => sum + areaM2, 0);
+  const coatedM2 = sumOf(coated, ({ areaM2 }) => areaM2);
   const { coverage, source } = finish;
   const amount = finishAmount({ areas: coated, coverage, loss: finishLoss[read.method], source });
   if (isProblem(amount)) return amount;

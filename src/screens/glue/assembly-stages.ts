@@ -1,3 +1,4 @@
+import { sumOf } from '../../core/answer/sum-of.ts';
 import type { Seam } from '../../core/gluing/seam.ts';
 import type { Joint, Part, Piece, Stage } from '../../store/records/piece.ts';
 import type { PieceStage } from './stages-of-piece.ts';
@@ -13,7 +14,7 @@ function seamsOf(piece: Piece, joint: Joint): Seam[] {
   const parts = partsOf(piece, joint.parts);
   const [first, ...others] = parts;
   if (!first || others.length === 0) return [];
-  const everywhere = first.quantity * others.reduce((sum, { quantity }) => sum + quantity, 0);
+  const everywhere = first.quantity * sumOf(others, ({ quantity }) => quantity);
   // Corners that are listed one by one share the places at which these parts meet.
   const among = (ids: readonly string[]) => [...ids].sort().join();
   const alike = piece.joints.filter((one) => one.kind === joint.kind && among(one.parts) === among(joint.parts));

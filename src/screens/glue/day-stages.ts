@@ -1,4 +1,5 @@
 import { isProblem } from '../../core/answer/problem.ts';
+import { sumOf } from '../../core/answer/sum-of.ts';
 import type { AdhesivePhase } from '../../core/gluing/adhesive.ts';
 import type { PlannedStage, Window } from '../../core/gluing/day-plan.ts';
 import type { Glueup } from '../../store/records/glueup.ts';
@@ -29,8 +30,7 @@ export interface DayStages {
   readonly short: readonly { readonly name: string; readonly clamps: number }[];
 }
 
-export const clampsOwned = ({ clamps }: Pick<Shop, 'clamps'>): number =>
-  clamps.reduce((sum, { count }) => sum + count, 0);
+export const clampsOwned = ({ clamps }: Pick<Shop, 'clamps'>): number => sumOf(clamps, ({ count }) => count);
 
 /** Glue-ups of all unfinished pieces as the day's plan takes them: what runs, with what is left of it, and what is to come. */
 export function dayStages({ pieces, plans, glueups, shop, celsius, now }: Records): DayStages {
