@@ -22,9 +22,6 @@ export function placeInYear(
   });
 }
 
-/** Days since 1 January where the maker is. */
-export function dayOfYear(at: Date): number {
-  const midnight = new Date(at.getFullYear(), at.getMonth(), at.getDate());
-  // Rounded since a change of clocks makes a day an hour longer or shorter.
-  return Math.round((midnight.getTime() - new Date(at.getFullYear(), 0, 1).getTime()) / 86_400_000);
-}
+/** Whole days since 1 January where the maker is; while clocks are changed a day begins an hour late or early. */
+export const dayOfYear = (at: Date): number =>
+  Math.floor((at.getTime() - new Date(at.getFullYear(), 0, 1).getTime()) / 86_400_000);

@@ -1,7 +1,8 @@
+import type { Problem } from '../../core/answer/problem.ts';
 import { parseLength } from '../../core/length/parse-length.ts';
 import type { FarEnd, Measured } from '../../core/square/measured.ts';
 import { type LineName, lineNames, type ReadingName } from '../../core/square/readings.ts';
-import { type ReadTexts, readTexts, type Texts } from './read-texts.ts';
+import { formReader } from '../../ui/form-reader.ts';
 
 export type Way = 'readings' | 'diagonals' | 'stick';
 /** What stands before the maker: it decides what the correction says. */
@@ -17,7 +18,7 @@ export interface SquareForm {
   readonly tool: string;
   /** For the stick: the diagonal that is longer. */
   readonly longer: 'diagonalAC' | 'diagonalBD';
-  readonly texts: Texts<ReadingName>;
+  readonly texts: Readonly<Partial<Record<ReadingName, string>>>;
 }
 
 export const emptyForm: SquareForm = {
@@ -48,7 +49,9 @@ export function entryOfLine(line: LineName, form: Pick<SquareForm, 'way' | 'situ
   return entries.find((entry) => entry === line) ?? entries.find((entry) => entry === (instead[line] ?? 'difference'));
 }
 
-export interface ReadForm extends ReadTexts<ReadingName> {
+export interface ReadForm {
+  readonly values: Readonly<Partial<Record<ReadingName, number>>>;
+  readonly problems: Map<string, Problem>;
   /** What was measured, once all that this way needs is there; readings are taken as soon as there is one. */
   readonly measured: Measured | undefined;
 }
@@ -57,7 +60,12 @@ export interface ReadForm extends ReadTexts<ReadingName> {
 export function readSquareForm(form: SquareForm, unit: 'in' | 'mm'): ReadForm {
   const { way, situation, longer, farEnd } = form;
   const entries = entriesOf(form);
-  const { values, problems } = readTexts(entries, form.texts, (text) => parseLength(text, unit));
+  const { problems, typed } = formReader();
+  const values: Partial<Record<ReadingName, number>> = {};
+  for (const entry of entries) {
+    const value = typed(entry, form.texts[entry] ?? '', (text) => parseLength(text, unit));
+    if (value !== undefined) values[entry] = value;
+  }
   const needed = way === 'readings' ? 1 : entries.length;
   if (situation === 'layout' || problems.size > 0 || Object.keys(values).length < needed)
     return { values, problems, measured: undefined };
