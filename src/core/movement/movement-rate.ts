@@ -54,18 +54,18 @@ export function movementRate(figures: MovementFigures, cut: Cut, from: number, t
     },
     sources: estimated || cut === 'rift' ? ([source, 'assumption'] as const) : [source],
   });
-  const coefficient = coefficients && acrossFace(cut, coefficients.radial, coefficients.tangential);
+  const coefficient = acrossFace(cut, coefficients);
   if (coefficients && coefficient !== undefined && inRange(from) && inRange(to))
     return rate(coefficient, 'tabulated', coefficients.source, 'coefficient');
-  const tabulated = shrinkage && acrossFace(cut, shrinkage.radial, shrinkage.tangential);
+  const tabulated = acrossFace(cut, shrinkage);
   if (shrinkage && tabulated !== undefined) return rate(tabulated, 'as given', shrinkage.source, 'shrinkage');
   if (coefficients && coefficient !== undefined) {
     const turned = shrinkageFromCoefficient(coefficient);
     return rate(turned, 'from the coefficient of dimensional change', coefficients.source, 'shrinkage');
   }
-  const guess = shrinkage?.volumetric === undefined ? undefined : shrinkageFromVolumetric(shrinkage.volumetric);
+  const { volumetric } = shrinkage ?? {};
   const guessed =
-    guess && acrossFace(cut, shrinkage?.radial ?? guess.radial, shrinkage?.tangential ?? guess.tangential);
+    volumetric === undefined ? undefined : acrossFace(cut, { ...shrinkageFromVolumetric(volumetric), ...shrinkage });
   return shrinkage && guessed !== undefined
     ? rate(guessed, 'a guess from the volume', shrinkage.source, 'shrinkage', true)
     : problem('species', `This wood has no ${directions[cut]} figure. Add its shrinkage from a data sheet.`);
