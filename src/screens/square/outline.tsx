@@ -1,9 +1,16 @@
-import { useId } from 'preact/hooks';
 import type { ExaggeratedOutline } from '../../core/square/exaggerated-outline.ts';
 import type { Quadrilateral } from '../../core/square/quadrilateral.ts';
 import { type CornerName, cornerNames, type LineName, lineNames } from '../../core/square/readings.ts';
 import { Drawing } from '../../ui/drawing/drawing.tsx';
-import { drawingWidth, type PlacedOutline, placeArrow, placeLine, placeOutline } from './place-outline.ts';
+import {
+  arrowLength,
+  drawingWidth,
+  type PlacedOutline,
+  placeArrow,
+  placeLine,
+  placeOutline,
+  turned,
+} from './place-outline.ts';
 
 /** A corner that has to move along the line to another. */
 export interface Arrow {
@@ -27,7 +34,6 @@ interface Props {
 
 /** The piece to scale, its error exaggerated, over the square that it should be. */
 export function Outline({ outline, say, values, arrows, lit, onLine }: Props) {
-  const id = useId();
   const placed = placeOutline(outline);
   return (
     <figure class="square-outline">
@@ -39,11 +45,6 @@ export function Outline({ outline, say, values, arrows, lit, onLine }: Props) {
       >
         {(hatch) => (
           <>
-            <defs>
-              <marker id={id} viewBox="0 0 10 10" refX="9" refY="5" markerWidth="5" markerHeight="5" orient="auto">
-                <path d="M0 0 10 5 0 10z" class="head" />
-              </marker>
-            </defs>
             <path d={closed(placed.corners)} class="wood" stroke="none" />
             <path d={closed(placed.corners)} fill={hatch.longGrain} />
             {outline.factor > 1 && <path d={closed(placed.square)} class="thin" stroke-dasharray="5 4" />}
@@ -55,7 +56,14 @@ export function Outline({ outline, say, values, arrows, lit, onLine }: Props) {
             ))}
             {arrows.map(({ corner, other, towards }) => {
               const { from, to } = placeArrow(corner, other, towards, placed);
-              return <path d={`M${from.x} ${from.y}L${to.x} ${to.y}`} class="arrow" marker-end={`url(#${id})`} />;
+              const turn = turned(from, to);
+              return (
+                <path
+                  d={`M${-arrowLength} 0H0M-12-8 0 0-12 8`}
+                  class="arrow"
+                  transform={`translate(${to.x} ${to.y})rotate(${turn})`}
+                />
+              );
             })}
           </>
         )}

@@ -6,6 +6,7 @@ import { type CornerName, cornerNames, type LineName } from '../../core/square/r
 export const drawingWidth = 328;
 const edge = 40;
 const tallest = 170;
+export const arrowLength = 38;
 
 /** Where each line runs, and how far off it its value is written. */
 const lines: Readonly<Record<LineName, readonly [from: CornerName, to: CornerName, dx: number, dy: number]>> = {
@@ -49,17 +50,19 @@ export interface PlacedLine extends Point {
   readonly turn: number;
 }
 
+/** Which way it is from one point to another, degrees. */
+export const turned = (from: Point, to: Point): number => (Math.atan2(to.y - from.y, to.x - from.x) * 180) / Math.PI;
+
 export function placeLine(line: LineName, { corners }: PlacedOutline): PlacedLine {
   const [one, other, dx, dy] = lines[line];
   const [from, to] = [corners[one], corners[other]];
-  const run = { x: to.x - from.x, y: to.y - from.y };
   const part = line.startsWith('diagonal') ? 0.3 : 0.5;
   return {
     from,
     to,
-    x: from.x + part * run.x + dx,
-    y: from.y + part * run.y + dy,
-    turn: (Math.atan2(run.y, run.x) * 180) / Math.PI,
+    x: from.x + part * (to.x - from.x) + dx,
+    y: from.y + part * (to.y - from.y) + dy,
+    turn: turned(from, to),
   };
 }
 
@@ -77,6 +80,6 @@ export function placeArrow(
   const diagonal = 'AC'.includes(corner) === 'AC'.includes(other);
   const begin = diagonal ? along(6) : { x: 0, y: start.y < height / 2 ? -13 : 13 };
   const near = { x: start.x + begin.x, y: start.y + begin.y };
-  const far = { x: near.x + along(38).x, y: near.y + along(38).y };
+  const far = { x: near.x + along(arrowLength).x, y: near.y + along(arrowLength).y };
   return towards ? { from: near, to: far } : { from: far, to: near };
 }
