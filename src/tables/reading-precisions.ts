@@ -15,11 +15,19 @@ const tape: ReadingPrecision = {
   source: 'common-practice',
 };
 
-/** Half of the finest graduation for tape and rule; about a knife line's width for a stick. */
+/** About a knife line's width. */
+export const stickPrecision: ReadingPrecision = {
+  id: 'stick',
+  label: 'Stick cut to one diagonal',
+  precision: 0.25,
+  source: 'common-practice',
+};
+
+/** Half of the finest graduation for tape and rule. */
 export const readingPrecisions: readonly ReadingPrecision[] = [
   tape,
   { id: 'rule', label: 'Steel rule marked in half millimetres', precision: 0.25, source: 'common-practice' },
-  { id: 'stick', label: 'Stick cut to one diagonal', precision: 0.25, source: 'common-practice' },
+  stickPrecision,
 ];
 
 /** Taken when nothing is said. */

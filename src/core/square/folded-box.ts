@@ -3,7 +3,7 @@ import { phrase } from '../answer/phrase.ts';
 import type { Outcome } from '../answer/problem.ts';
 import { count, mm } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
-import { badLength } from './check-readings.ts';
+import { longest } from './check-readings.ts';
 
 export type BoxSizes = 'outside' | 'inside';
 
@@ -39,15 +39,13 @@ export function foldedBox(
 ): Outcome<Worked<FoldedBox>> {
   const both = 2 * thickness;
   const outside = given === 'outside';
+  // Two ends must leave room between them.
+  const sizes = { above: outside ? both : 0, most: longest };
   const bad =
     badNumber('thickness', 'The thickness', thickness, 'mm', { above: 0, most: 300 }) ??
     badNumber('loss', 'The loss at a cut', loss, 'mm', { least: 0, most: 100 }) ??
-    badLength('length', 'The length', length) ??
-    badLength('width', 'The width', width) ??
-    (outside
-      ? (badNumber('length', 'The outside length', length, 'mm', { above: both }) ??
-        badNumber('width', 'The outside width', width, 'mm', { above: both }))
-      : undefined);
+    badNumber('length', 'The length', length, 'mm', sizes) ??
+    badNumber('width', 'The width', width, 'mm', sizes);
   if (bad) return bad;
   const [long, short] = outside ? [0, -both] : [both, 0];
   const parts = (by: number): FoldedBox['longPoints'] => [length + by, width + by, length + by, width + by];

@@ -1,8 +1,7 @@
-import { readingPrecisions } from '../../tables/reading-precisions.ts';
+import { stickPrecision } from '../../tables/reading-precisions.ts';
 import type { Way } from './square-form.ts';
 
 /** How far off a reading can be, mm: the shop's own tape, or a stick where that reads closer. */
 export function precisionOf(way: Way, tape: number): number {
-  const stick = readingPrecisions.find(({ id }) => id === 'stick');
-  return way === 'stick' && stick ? Math.min(tape, stick.precision) : tape;
+  return way === 'stick' ? Math.min(tape, stickPrecision.precision) : tape;
 }
