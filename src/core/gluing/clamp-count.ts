@@ -51,7 +51,7 @@ export function clampCount({ seams, kPa, clampForce, outerBoard, caul = 0 }: Cla
       ['kPa', 'The pressure', kPa, 'kilopascals', { above: 0, most: 5000 }],
       ['clampForce', 'The force of a clamp', clampForce, 'newtons', { above: 0, most: 50000 }],
       ['caul', 'The caul', caul, 'mm', { least: 0, most: 1000 }],
-      ['outerBoard', 'The outer board', outerBoard ?? 1, 'mm', { above: 0, most: 2000 }],
+      ['outerBoard', 'The outer board', outerBoard === undefined ? 1 : outerBoard, 'mm', { above: 0, most: 2000 }],
     ]);
   if (bad) return bad;
 
