@@ -16,6 +16,8 @@ export interface Phone {
   readonly host: Served;
   /** What the page logged as errors; a journey ends by expecting none. */
   readonly errors: string[];
+  /** Every address that a page, a worker or the service worker of this browser has asked, the first page on. */
+  readonly asked: readonly string[];
   /** Closes the browser and starts it again on the same profile. */
   restart(): Promise<Phone>;
   /** Ends the browser as an empty battery would, in the middle of whatever it does, and starts it again. */
@@ -39,6 +41,8 @@ async function start(profile: string, host: Served, options: Options): Promise<P
   page.on('console', (message) => {
     if (message.type() === 'error') errors.push(message.text());
   });
+  const asked: string[] = [];
+  context.on('request', (request) => asked.push(request.url()));
   await page.goto(host.address);
   await page.getByRole('heading', { level: 1 }).waitFor();
   return {
@@ -46,6 +50,7 @@ async function start(profile: string, host: Served, options: Options): Promise<P
     context,
     host,
     errors,
+    asked,
     restart: async () => {
       // No hand lets go of the last key and ends the browser within a twentieth of a second.
       await page.evaluate(() => new Promise((done) => setTimeout(done, 50))).catch(() => {});
