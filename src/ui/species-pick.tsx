@@ -18,6 +18,9 @@ interface Props {
 /** Chosen to add a wood; no wood's id. */
 const another = '+';
 
+/** All woods of the table. Their names are plain English: the language's own rules of order would only cost time. */
+const byName = table.map(({ id }) => id).sort((a, b) => (speciesName(a) < speciesName(b) ? -1 : 1));
+
 /** The wood that was chosen, if one was. */
 export const chosenWood = (id: string): Outcome<string> => id || problem('species', 'Choose the wood.');
 
@@ -28,10 +31,7 @@ export function SpeciesPick({ label, value, first, onInput, problem }: Props) {
   // A piece from another phone may be of a wood that this one doesn't know.
   const top = [...new Set(value === '' ? first : [...first, value])];
   const own = ownWoods.value.map(({ name }) => name).filter((name) => !top.includes(name));
-  const rest = table
-    .filter((one) => !top.includes(one.id))
-    .map((one) => one.id)
-    .sort((a, b) => speciesName(a).localeCompare(speciesName(b)));
+  const rest = byName.filter((one) => !top.includes(one));
   const option = (one: string) => (
     <option value={one} selected={!adding && one === value}>
       {speciesName(one)}

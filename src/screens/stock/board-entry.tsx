@@ -32,7 +32,7 @@ export function BoardEntryFields({ entry, boards, children }: Props) {
   if (!typed) return null;
   const { form, field, change } = typed;
   const last = boards.at(-1);
-  const fixed = boards.find(({ id }) => id === fixing);
+  const fixed = fixing === '' ? undefined : boards.find(({ id }) => id === fixing);
   return (
     <>
       {fixed && <FixBoard board={fixed} isTaken={isTaken} onDone={() => setFixing('')} />}

@@ -15,7 +15,7 @@ const spare = 8;
 /** A list of any length, of rows of one height: only what is in sight (and a little more) is on the page. */
 export function LongList<T>({ items, label, children }: Props<T>) {
   const list = useRef<HTMLUListElement>(null);
-  const [{ from, to }, setAt] = useState({ from: 0, to: 30 });
+  const [{ from, to }, setAt] = useState({ from: 0, to: 2 * spare });
   useEffect(() => {
     const look = () => {
       if (!list.current) return;

@@ -27,8 +27,11 @@ function Boards({ all }: { all: readonly Board[] }) {
   lastFilter = filter;
   const shown = useMemo(() => filterRack(all, filter), [all, filter]);
   const [sums, setSums] = useState<Sums>();
-  // Once the boards are drawn: adding up thousands doesn't hold them up.
-  useEffect(() => setSums(tally(shown)), [shown]);
+  // Once the boards are drawn, as a task of its own: adding up thousands doesn't hold them up.
+  useEffect(() => {
+    const waiting = setTimeout(() => setSums(tally(shown)));
+    return () => clearTimeout(waiting);
+  }, [shown]);
   const entry = useBoardEntry(all);
   // The same element again is passed over: a key pressed in the entries doesn't draw the list anew.
   const list = useMemo(() => <BoardList boards={sortRack(shown, filter.sort)} />, [shown, filter.sort]);

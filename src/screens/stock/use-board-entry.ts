@@ -11,14 +11,21 @@ import { formAfter, plainMark, readBoardForm } from './board-form.ts';
 export function useBoardEntry(logged: readonly Board[], deliveryId = '') {
   const { marks, isTaken, woods, carried } = useMemo(() => {
     // The delivery's own come last: marks, wood and sizes go on from them.
-    const inTurn = [...logged, ...logged.filter((board) => deliveryId !== '' && board.deliveryId === deliveryId)];
+    const own = deliveryId === '' ? [] : logged.filter((board) => board.deliveryId === deliveryId);
+    const inTurn = own.length > 0 ? [...logged, ...own] : logged;
     const marks = inTurn.map(({ chalk }) => chalk);
-    const taken = new Set(marks.map(plainMark));
+    const carried = formAfter(inTurn, (mm) => formatLength(mm, units.value));
+    let taken: Set<string> | undefined;
     return {
       marks,
-      isTaken: (mark: string) => taken.has(plainMark(mark)),
+      isTaken(mark: string) {
+        // The mark that is proposed is free: thousands are gone through once another is typed.
+        if (mark === carried.chalk) return false;
+        taken ??= new Set(marks.map(plainMark));
+        return taken.has(plainMark(mark));
+      },
       woods: [...new Set(inTurn.map(({ species }) => species).reverse())],
-      carried: formAfter(inTurn, (mm) => formatLength(mm, units.value)),
+      carried,
     };
   }, [logged, deliveryId, units.value]);
   const [said, setSaid] = useState('');
