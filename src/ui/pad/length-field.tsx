@@ -54,9 +54,11 @@ export function LengthField({ done, ...field }: Props) {
           value={field.value}
           onInput={field.onInput}
           onKeyboard={() => {
-            setKeyboard(true);
+            // A keyboard comes up only for an entry that gets the focus, and within the tap.
+            open.inputMode = 'text';
             open.blur();
-            requestAnimationFrame(() => open.focus());
+            open.focus();
+            setKeyboard(true);
           }}
           onAway={() => open.blur()}
           onNext={next}
