@@ -3,8 +3,9 @@ import { badNumber, type Limits } from '../core/answer/bad-number.ts';
 import { parseNumber } from '../core/answer/parse-number.ts';
 import { isProblem, type Outcome, type Problem } from '../core/answer/problem.ts';
 import type { Unit } from '../core/answer/quantity.ts';
-import { formatLength } from '../core/length/format-length.ts';
+import { lengthText } from '../core/length/format-length.ts';
 import { parseLength } from '../core/length/parse-length.ts';
+import { shownLength } from '../core/length/shown-length.ts';
 import { NumberField, TextField } from './fields.tsx';
 import { LengthField } from './pad/length-field.tsx';
 import { units } from './units.ts';
@@ -76,7 +77,7 @@ function settled<V extends Value>(
 }
 
 const readLength = (text: string) => parseLength(text, units.value.unit);
-const writeLength = (mm: number) => formatLength(mm, units.value);
+const writeLength = (mm: number) => lengthText(shownLength(mm, units.value));
 const writeNumber = (value: number) => String(Math.round(value * 1e6) / 1e6);
 
 const orNothing = (write: (value: number) => string) => (value: number | undefined) =>
