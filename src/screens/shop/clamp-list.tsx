@@ -1,28 +1,26 @@
 import { offerUndo } from '../../app/notices.ts';
-import type { Clamps } from '../../store/records/shop.ts';
+import { shop } from '../../app/shop.ts';
+import { type Clamps, defaultShop, type Shop } from '../../store/records/shop.ts';
+import { editShop } from '../../store/shop.ts';
 import { clampKinds } from '../../tables/clamps.ts';
 import { Button } from '../../ui/button.tsx';
 import { Pick } from '../../ui/fields.tsx';
 import { SettledLength, SettledNumber } from '../../ui/settled.tsx';
 
-interface Props {
-  clamps: readonly Clamps[];
-  onChange(clamps: readonly Clamps[]): void;
-}
-
 const kinds = clampKinds.map(({ id, name }) => ({ value: id, label: name }));
 
+const edit = (change: (clamps: Shop['clamps']) => Shop['clamps']) =>
+  editShop((now) => ({ ...now, clamps: change(now.clamps) }));
+
 /** The drawer of clamps, by kind and opening. */
-export function ClampList({ clamps, onChange }: Props) {
-  const takeOff = (at: number) => {
-    onChange(clamps.toSpliced(at, 1));
-    offerUndo('Clamps deleted.', () => onChange(clamps));
-  };
+export function ClampList() {
+  const { clamps, units } = shop.value;
   return (
     <>
       <h2>Clamps</h2>
       {clamps.map((clamp, at) => {
-        const replace = (part: Partial<Clamps>) => onChange(clamps.with(at, { ...clamp, ...part }));
+        const replace = (part: Partial<Clamps>) =>
+          edit((now) => now.map((one, place) => (place === at ? { ...one, ...part } : one)));
         return (
           <div class="card">
             <Pick label="Kind" value={clamp.kind} options={kinds} onInput={(kind) => replace({ kind })} />
@@ -41,12 +39,19 @@ export function ClampList({ clamps, onChange }: Props) {
                 onAccept={(count) => replace({ count })}
               />
             </div>
-            <Button onClick={() => takeOff(at)}>Delete</Button>
+            <Button
+              onClick={() => {
+                edit((now) => now.toSpliced(at, 1));
+                offerUndo('Clamps deleted.', () => edit((now) => now.toSpliced(at, 0, clamp)));
+              }}
+            >
+              Delete
+            </Button>
           </div>
         );
       })}
       <Button
-        onClick={() => onChange([...clamps, { kind: clamps.at(-1)?.kind ?? 'bar-light', opening: 600, count: 2 }])}
+        onClick={() => edit((now) => [...now, ...(now.length > 0 ? now : defaultShop(0, units.unit).clamps).slice(-1)])}
       >
         Add clamps
       </Button>

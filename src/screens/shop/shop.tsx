@@ -5,7 +5,7 @@ import { withOptional } from '../../store/records/with-optional.ts';
 import { editShop } from '../../store/shop.ts';
 import { Choice, optionsOf, Tick } from '../../ui/fields.tsx';
 import { Screen } from '../../ui/screen.tsx';
-import { SettledLength, SettledNumber } from '../../ui/settled.tsx';
+import { SettledLength } from '../../ui/settled.tsx';
 import { questions } from '../questions.ts';
 import { ClampList } from './clamp-list.tsx';
 
@@ -64,7 +64,7 @@ const Saw = ({ machine, label }: { machine: 'tableSaw' | 'guidedSaw' | 'mitreSaw
 
 /** The shop's machines and their limits: what every plan and every step keeps to. */
 export default function ShopScreen() {
-  const { machines, units, strips, clamps, tapePrecision, theme, hand } = shop.value;
+  const { machines, units, strips, tapePrecision, theme, hand } = shop.value;
   return (
     <Screen question={questions.shop} kicker="Shop">
       <p class="soft">Kept as you type. Plans and milling steps stay within these limits.</p>
@@ -133,16 +133,15 @@ export default function ShopScreen() {
         />
       </div>
 
-      <ClampList clamps={clamps} onChange={(clamps) => editShop((now) => ({ ...now, clamps }))} />
+      <ClampList />
 
       <a class="button" href="#/wood">
         Woods of your own
       </a>
 
       <h2>Measuring</h2>
-      <SettledNumber
+      <SettledLength
         label="How closely your tape reads"
-        hint="mm"
         value={tapePrecision}
         limits={{ least: 0.05, most: 5 }}
         onAccept={(precision) => editShop((now) => ({ ...now, tapePrecision: precision }))}

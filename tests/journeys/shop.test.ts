@@ -1,0 +1,46 @@
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import { openPhone, type Phone } from './phone.ts';
+
+let phone: Phone;
+beforeEach(async () => {
+  phone = await openPhone();
+  await phone.page.goto(`${phone.host.address}#/shop`);
+});
+afterEach(async () => {
+  await phone.close();
+});
+
+const boxes = (label: string) => phone.page.getByRole('textbox', { name: new RegExp(`^${label}`) });
+const press = (name: string) => phone.page.getByRole('button', { name, exact: true }).first().click();
+
+/** Every entry of this name, from the top. */
+const typed = (label: string) => boxes(label).evaluateAll((all) => all.map((one) => (one as HTMLInputElement).value));
+
+test('clamps that are deleted come back beside what was changed since', async () => {
+  expect(await typed('Opening')).toEqual(['48']);
+  await press('Add clamps');
+  await expect.poll(() => typed('Opening')).toEqual(['48', '48']);
+  await boxes('Opening').last().fill('24');
+  await press('Delete');
+  await expect.poll(() => typed('Opening')).toEqual(['24']);
+  await boxes('How many').last().fill('9');
+  await press('Undo');
+  await expect.poll(() => typed('Opening')).toEqual(['48', '24']);
+  expect((await typed('How many')).at(-1)).toBe('9');
+  expect(phone.errors).toEqual([]);
+});
+
+test('the tape reads in the maker’s own units, and so is what is wrong with it', async () => {
+  const tape = boxes('How closely');
+  // Half a millimetre: 1/51 in.
+  expect(await tape.inputValue()).toBe('1/64');
+  await tape.fill('1/32');
+  await tape.blur();
+  await phone.page.reload();
+  await expect.poll(() => tape.inputValue()).toBe('1/32');
+  await tape.fill('1');
+  await phone.page.getByRole('alert').getByText('can’t be more than').waitFor();
+  await phone.page.getByLabel('Millimetres').check();
+  await expect.poll(() => tape.inputValue()).toBe('0.8');
+  expect(phone.errors).toEqual([]);
+});
