@@ -250,6 +250,21 @@ test('one-handed: from the drawing round the panel on the pad alone', async () =
   expect(phone.errors).toEqual([]);
 });
 
+test('readings that were typed in inches don’t turn into millimetres', async () => {
+  await open();
+  await fill(racked);
+  await answer().getByText('towards D').waitFor();
+  await inMillimetres();
+  await open();
+  await answer().getByText('Measure what you can reach').waitFor();
+  expect(await box('Front edge').inputValue()).toBe('');
+  await open('shop');
+  await phone.page.getByLabel('Inches').check();
+  await open();
+  await answer().getByText('towards D').waitFor();
+  expect(phone.errors).toEqual([]);
+});
+
 test('laying out from nothing: the diagonal and triangles in whole numbers', async () => {
   await inMillimetres();
   await open();

@@ -8,8 +8,8 @@ import { cornerTriangles, measuredNames, type ReadingName, type Readings, spoken
 const slips = [
   { by: 10, looks: 'ten times too short' },
   { by: 1 / 10, looks: 'ten times too long' },
-  { by: 25.4, looks: 'like inches' },
-  { by: 1 / 25.4, looks: 'turned into mm twice' },
+  { by: 25.4, looks: 'like inches read as mm' },
+  { by: 1 / 25.4, looks: 'like mm read as inches' },
 ] as const;
 
 const opposite: readonly (readonly [ReadingName, ReadingName])[] = [

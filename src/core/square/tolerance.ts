@@ -1,11 +1,11 @@
 import { badNumber } from '../answer/bad-number.ts';
 import { phrase } from '../answer/phrase.ts';
 import type { Outcome } from '../answer/problem.ts';
-import { mm } from '../answer/quantity.ts';
+import { factor, mm } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
 
 /**
- * - `within`: near enough, whatever the readings hide
+ * - `within`: read as no further out than allowed, by readings that would show what is not
  * - `outside`: out by more than allowed
  * - `unseen`: these readings are too coarse to tell
  */
@@ -41,8 +41,8 @@ export function tolerance(
   const bad =
     badNumber('slide', 'The slide', slide, 'mm', {}) ??
     badNumber('end', 'The end', end, 'mm', { above: 0 }) ??
-    badNumber('perMetre', 'The tolerance', perMetre, 'mm', { above: 0, most: 100 }) ??
-    badNumber('toolPerMetre', 'The tool’s error', toolPerMetre, 'mm', { least: -200, most: 200 });
+    badNumber('perMetre', 'The tolerance', perMetre, 'factor', { above: 0, most: 100 }) ??
+    badNumber('toolPerMetre', 'The tool’s error', toolPerMetre, 'factor', { least: -200, most: 200 });
   if (bad) return bad;
   const allowed = (perMetre * end) / 1000;
   const hidden = detectable + (Math.abs(toolPerMetre) * end) / 1000;
@@ -54,7 +54,7 @@ export function tolerance(
       steps: [
         {
           finds: 'slide allowed',
-          by: phrase`${mm(perMetre)} a metre x ${mm(end)}`,
+          by: phrase`${factor(perMetre)} thousandths of ${mm(end)}`,
           gives: mm(allowed),
         },
         ...(Number.isFinite(hidden)

@@ -1,7 +1,7 @@
 import { badNumber } from '../answer/bad-number.ts';
 import { phrase } from '../answer/phrase.ts';
 import type { Outcome } from '../answer/problem.ts';
-import { degrees, mm } from '../answer/quantity.ts';
+import { degrees, factor, mm } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
 import { badLength } from './check-readings.ts';
 
@@ -43,9 +43,9 @@ export function trySquareTest(gap: number, length: number): Outcome<Worked<TrySq
           gives: mm(gap / 2),
         },
         {
-          finds: 'error on a metre',
-          by: phrase`${mm(gap / 2)} / ${mm(length)} x ${mm(1000)}`,
-          gives: mm(slope * 1000),
+          finds: 'thousandths of a length',
+          by: phrase`${mm(gap / 2)} / ${mm(length)} x ${factor(1000)}`,
+          gives: factor(slope * 1000),
         },
         {
           finds: 'angle inside',

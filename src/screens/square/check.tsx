@@ -34,11 +34,12 @@ import { perMetreOf } from './tool-error.ts';
 /** Is it square, which way is it out, and how far to move it: from a tape, or a stick and a ruler. */
 export default function Check({ id }: { id: string }) {
   const piece = useOne(pieces, id);
-  const draft = useDraft<SquareForm>(`square-form-3-${id}`, emptyForm);
+  const { unit } = units.value;
+  // A bare number means another length in other units: each keeps its own texts.
+  const draft = useDraft<SquareForm>(`square-form-3-${id}-${unit}`, emptyForm);
   const [focused, setFocused] = useState<ReadingName>();
   const [typing, setTyping] = useState(false);
   const form = draft.value ?? emptyForm;
-  const { unit } = units.value;
   const precision = precisionOf(form.way, shop.value.tapePrecision);
   const springBack = springBackOf(shop.value.square);
   const checked = useMemo(

@@ -25,6 +25,8 @@ it('refuses impossible input', () => {
   expect(tolerance(1, 0, 0.75, 1)).toMatchObject({ field: 'end' });
   expect(tolerance(1, 800, 0, 1)).toMatchObject({ field: 'perMetre' });
   expect(tolerance(1, 800, 1, 1, 900)).toMatchObject({ field: 'toolPerMetre' });
+  // A slope is the same number in any unit: a maker who types thousandths isn't told of inches.
+  expect(tolerance(1, 800, 200, 1)).toMatchObject({ message: { quantities: { 0: { value: 100, unit: 'factor' } } } });
 });
 
 it('rests on rows that are marked as common practice, from fine work to rough', () => {
