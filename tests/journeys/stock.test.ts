@@ -218,10 +218,10 @@ test('a tapered board, the tally of a bundle, one meter reading for a whole deli
   await page.locator('.board-row', { hasText: 'T2' }).click();
   await section('Cost').getByRole('textbox', { name: 'What it cost' }).waitFor();
   expect(await page.getByRole('link', { name: 'Its delivery' }).count()).toBe(0);
-  await section('Sizes').getByRole('textbox', { name: 'Note' }).fill('pitch pocket');
+  await section('Mark and sizes').getByRole('textbox', { name: 'Note' }).fill('pitch pocket');
   await page.getByRole('button', { name: 'Undo' }).click();
   await section('Cost').getByText('With its share of the freight').waitFor();
-  expect(await section('Sizes').getByRole('textbox', { name: 'Note' }).inputValue()).toBe('pitch pocket');
+  expect(await section('Mark and sizes').getByRole('textbox', { name: 'Note' }).inputValue()).toBe('pitch pocket');
   await page.getByRole('link', { name: 'Its delivery' }).click();
   await page.locator('.board-row', { hasText: 'T1' }).waitFor();
   expect(phone.errors).toEqual([]);

@@ -28,14 +28,14 @@ export const LogButton = ({ entry }: { entry: BoardEntryState }) => (
 /** The next board: width, length, next. What stays the same from one to the next is carried over. */
 export function BoardEntryFields({ entry, boards, children }: Props) {
   const [fixing, setFixing] = useState('');
-  const { typed, isTaken, woods, said, log } = entry;
+  const { typed, woods, said, log } = entry;
   if (!typed) return null;
   const { form, field, change } = typed;
   const last = boards.at(-1);
   const fixed = fixing === '' ? undefined : boards.find(({ id }) => id === fixing);
   return (
     <>
-      {fixed && <FixBoard board={fixed} isTaken={isTaken} onDone={() => setFixing('')} />}
+      {fixed && <FixBoard board={fixed} onDone={() => setFixing('')} />}
       <section class="card" aria-label="Next board" ref={typed.entries}>
         <div class="split">
           <h2>Next board</h2>

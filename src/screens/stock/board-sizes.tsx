@@ -10,6 +10,7 @@ import { SettledLength, SettledText } from '../../ui/settled.tsx';
 import { SizeEntries } from '../../ui/size-entries.tsx';
 import { SpeciesPick } from '../../ui/species-pick.tsx';
 import { thicknessName, thicknessOptions } from './board-form.ts';
+import { ChalkMarkEntry } from './chalk-mark-entry.tsx';
 
 interface Props {
   board: Board;
@@ -18,13 +19,14 @@ interface Props {
   children?: ComponentChildren;
 }
 
-/** A board's sizes and wood, kept as they are typed. */
-export function BoardSizes({ board, title = 'Sizes', children }: Props) {
+/** A board's mark, sizes and wood, kept as they are typed. */
+export function BoardSizes({ board, title = 'Mark and sizes', children }: Props) {
   const set = (change: Partial<Board>) => boards.edit(board.id, (now) => ({ ...now, ...change }));
   const { farWidth, thickness } = board;
   const named = thicknessName(thickness);
   return (
     <Card title={title}>
+      <ChalkMarkEntry board={board} />
       <SizeEntries
         of={board}
         labels={{ width: 'Width', farWidth: 'At the far end', length: 'Length' }}

@@ -41,7 +41,7 @@ export function useBoardEntry(logged: readonly Board[], deliveryId = '') {
       setSaid(`${all.length === 1 ? `${all[0]} is` : `${all[0]} to ${all.at(-1)} are`} logged.`);
       typed.focus('.sizes input');
     });
-  return { typed, isTaken, woods, said, log };
+  return { typed, woods, said, log };
 }
 
 export type BoardEntryState = ReturnType<typeof useBoardEntry>;
