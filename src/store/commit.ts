@@ -57,7 +57,8 @@ async function apply(
 
   if ('remove' in change) {
     if (!before) return undefined;
-    const tombstone: Tombstone = { kind: change.kind, id, revision: before.revision + 1, removed: at };
+    const { revision, demo } = before;
+    const tombstone: Tombstone = { kind: change.kind, id, revision: revision + 1, removed: at, ...(demo && { demo }) };
     await tombstones.put(tombstone);
     await records.delete(id);
     return undefined;

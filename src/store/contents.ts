@@ -7,6 +7,8 @@ export interface Tombstone {
   /** One more than the record's last revision. */
   readonly revision: number;
   readonly removed: number;
+  /** It belonged to the demo shop. */
+  readonly demo?: boolean;
 }
 
 /** Everything that the maker has entered, of any schema version: what a backup holds and a migration converts. */

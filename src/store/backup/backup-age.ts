@@ -22,9 +22,9 @@ export async function backupAge(now = Date.now()): Promise<BackupAge> {
   const madeAt = said !== undefined && said <= now ? said : undefined;
   const since = madeAt ?? -1;
   const { contents } = await storedContents();
-  const edited = Object.values(contents.kinds).flat();
+  const own = <T extends { readonly demo?: boolean }>(all: readonly T[]) => all.filter(({ demo }) => !demo);
   const changed =
-    edited.filter(({ updated, demo }) => !demo && updated > since).length +
-    contents.removed.filter(({ removed }) => removed > since).length;
+    own(Object.values(contents.kinds).flat()).filter(({ updated }) => updated > since).length +
+    own(contents.removed).filter(({ removed }) => removed > since).length;
   return { madeAt, changed };
 }

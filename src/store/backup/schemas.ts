@@ -271,4 +271,4 @@ export const schemas: { readonly [K in Kind]: Schema<Kinds[K]> } = {
   ),
 };
 
-export const tombstoneSchema = object({ kind: oneOf(kinds), id, revision, removed: instant });
+export const tombstoneSchema = object({ kind: oneOf(kinds), id, revision, removed: instant }, { demo: yesNo });

@@ -3,7 +3,7 @@ import type { Change } from '../commit.ts';
 import { storedEntries, withHanging } from '../hanging.ts';
 import { type Kind, kinds } from '../records/kinds.ts';
 import type { StoredRecord } from '../records/record.ts';
-import { defaultShop, shopId } from '../records/shop.ts';
+import { shopId } from '../records/shop.ts';
 import { readShop } from '../shop.ts';
 import { write, writeFrom } from '../write.ts';
 import { demoBoards } from './demo-boards.ts';
@@ -26,10 +26,10 @@ export async function loadDemo(now = Date.now()): Promise<void> {
       freight,
       invoiceBoardFeet,
     });
-  const ownShop = (await readShop()).revision > 0;
+  const shop = await readShop();
   await write(
     [
-      ...(ownShop ? [] : [put('shop', shopId, defaultShop(now))]),
+      ...(shop.revision > 0 ? [] : [put('shop', shopId, shop)]),
       delivery('cherry', 9.8, 35, 52),
       delivery('maple', 5.6, 0, 27),
       ...demoBoards(now).map(({ id, fields }) => put('board', id, fields)),

@@ -1,4 +1,5 @@
 import { beforeEach, expect, test } from 'vitest';
+import { backupAge } from '../../../src/store/backup/backup-age.ts';
 import { exportBackup } from '../../../src/store/backup/export-backup.ts';
 import { readBackup } from '../../../src/store/backup/read-backup.ts';
 import { storedContents } from '../../../src/store/backup/stored-contents.ts';
@@ -47,6 +48,18 @@ test('going in and out leaves the maker’s own records as they were', async () 
   expect(await isDemoLoaded()).toBe(false);
   expect((await storedContents()).contents.kinds).toEqual(before);
   expect(await boards.all()).toEqual([own]);
+});
+
+test('the demo speaks the units that the phone speaks', async () => {
+  const { units } = await readShop();
+  await loadDemo();
+  expect((await readShop()).units).toEqual(units);
+});
+
+test('going in and out is no work that a backup would have to hold', async () => {
+  await loadDemo();
+  await unloadDemo();
+  expect((await backupAge()).changed).toBe(0);
 });
 
 test('what the maker has set in the demo shop stays when the demo goes', async () => {
