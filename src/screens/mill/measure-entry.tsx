@@ -14,6 +14,7 @@ import { Length } from '../../ui/length.tsx';
 import { LengthField } from '../../ui/pad/length-field.tsx';
 import { Say } from '../../ui/say.tsx';
 import { units } from '../../ui/units.ts';
+import { without } from '../../ui/without.ts';
 import { PassesLeft } from './passes-left.tsx';
 import { inputOfRun } from './steps-of-run.ts';
 
@@ -69,7 +70,7 @@ export function MeasureEntry({ run, step, steps, readings }: Props) {
   };
   const drop = (reading: Measured) =>
     undoable(
-      setReadings(run.id, (now) => now.filter((one) => JSON.stringify(one) !== JSON.stringify(reading))),
+      setReadings(run.id, (now) => without(now, reading)),
       'Reading deleted.',
       () => setReadings(run.id, (now) => [...now, reading]),
     );

@@ -2,8 +2,8 @@ import { offerUndo } from '../../app/notices.ts';
 import { boards as store } from '../../store/boards.ts';
 import type { Board, MoistureReading } from '../../store/records/board.ts';
 import { degreesSign, readTemperature } from '../../ui/temperature.ts';
+import { without } from '../../ui/without.ts';
 import { ReadingForm, readPercent } from './reading-form.tsx';
-import { without } from './reading-list.tsx';
 
 const reads = {
   percent: readPercent,

@@ -4,6 +4,7 @@ import { Button } from '../../ui/button.tsx';
 import { day } from '../../ui/day.ts';
 import { Fold } from '../../ui/fold.tsx';
 import { howMany } from '../../ui/how-many.ts';
+import { without } from '../../ui/without.ts';
 
 interface Reading {
   readonly at: number;
@@ -13,12 +14,6 @@ interface Props<R extends Reading> {
   readings: readonly R[] | undefined;
   edit(change: (now: readonly R[] | undefined) => readonly R[]): void;
   children(reading: R): ComponentChildren;
-}
-
-/** The readings without one of them. */
-export function without<R extends Reading>(readings: readonly R[] = [], gone: R): readonly R[] {
-  const text = JSON.stringify(gone);
-  return readings.filter((one) => JSON.stringify(one) !== text);
 }
 
 /** Readings as they were noted, newest first; each can go, and come back. */

@@ -10,10 +10,11 @@ import { Amount } from '../../ui/amount.tsx';
 import { Answer } from '../../ui/answer.tsx';
 import { Reason } from '../../ui/reason.tsx';
 import { degreesSign, readTemperature } from '../../ui/temperature.ts';
+import { without } from '../../ui/without.ts';
 import { MoistureChart } from './moisture-chart.tsx';
 import { targetById } from './moisture-targets.ts';
 import { ReadingForm, readPercent } from './reading-form.tsx';
-import { ReadingList, without } from './reading-list.tsx';
+import { ReadingList } from './reading-list.tsx';
 import { StockPart } from './stock-part.tsx';
 
 const reads = {
