@@ -168,6 +168,13 @@ describe('from the plan to milled parts', () => {
   test('what is measured: more than before is refused, over the target says how many passes', async () => {
     await jumpTo(/Thickness to/);
     expect(await stepTitle()).toMatch(/^Thickness to/);
+    await page().getByText('Measured something?').click();
+    await entry(/^Measured/).fill('4');
+    await button('Delete last').click();
+    // Mistyped and deleted, the entry is still there for the next figure.
+    expect(await entry(/^Measured/).inputValue()).toBe('');
+    await page().waitForTimeout(100);
+    expect(await entry(/^Measured/).isVisible()).toBe(true);
     await measure('40');
     await page()
       .getByText(/before this step\. Measure again/)

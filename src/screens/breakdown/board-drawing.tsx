@@ -93,7 +93,7 @@ export function BoardDrawing({ sheet, mark, ripKerf, longest }: Props) {
 function inRows<L extends { readonly x: number; readonly text: string }>(labels: readonly L[]) {
   const ends: number[] = [];
   return labels.map((label) => {
-    const free = ends.findIndex((end) => label.x - label.text.length * 6.6 - 4 >= end);
+    const free = ends.findIndex((end) => label.x - label.text.length * 7.6 - 4 >= end);
     const row = free < 0 ? ends.length : free;
     ends[row] = label.x;
     return { ...label, row };

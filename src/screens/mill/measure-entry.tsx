@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import { useDraft } from '../../app/draft.ts';
 import { undoable } from '../../app/notices.ts';
 import { isProblem, type Problem } from '../../core/answer/problem.ts';
@@ -35,10 +35,13 @@ const setReadings = (id: string, edit: (now: readonly Measured[]) => readonly Me
 export function MeasureEntry({ run, step, steps, readings }: Props) {
   const draft = useDraft(`measured-1-${run.id}-${step.id}`, empty);
   const [refused, setRefused] = useState<Problem>();
+  const begun = useRef(false);
   const form = draft.value;
   const dimension = step.target?.dimension;
   const piece = step.pieces.find(({ id }) => id === form?.piece) ?? step.pieces[0];
   if (!form || !dimension || !piece) return null;
+  // What is begun stays in sight, though its last figure is deleted to be typed again.
+  begun.current ||= form.text !== '';
   const typed = parseLength(form.text, units.value.unit);
   const set = (part: Partial<typeof empty>) => {
     setRefused(undefined);
@@ -63,6 +66,7 @@ export function MeasureEntry({ run, step, steps, readings }: Props) {
     if (wrong || isProblem(typed)) return;
     try {
       await setReadings(run.id, (now) => [...now, readingOf(typed, accepted)]);
+      begun.current = false;
       draft.clear({ ...empty, piece: piece.id });
     } catch {
       // Not stored: the shell keeps the change and shows it, and the entry stays as it was typed.
@@ -78,7 +82,7 @@ export function MeasureEntry({ run, step, steps, readings }: Props) {
   const target = piece.target ?? step.target?.value;
   return (
     <section class="measured" aria-label="Measured">
-      <details class="working" open={form.text !== ''}>
+      <details class="working" open={begun.current}>
         <summary>Measured something?</summary>
         <div class="fields">
           {step.pieces.length > 1 && (
