@@ -48,10 +48,10 @@ export function Received({ read, onDone }: Props) {
         {Object.values(contents.kinds).flat().length} records.
       </p>
       {altered && <p class="trouble">This file was changed after the app made it. Look closely.</p>}
-      {only !== undefined && woods.length > 0 && (
+      {mode === 'merge' && woods.length > 0 && (
         <p>
-          With the figures of {woods.map(({ name }) => name).join(', ')}. A wood that you have by the same name stays as
-          it is here.
+          With the figures of {woods.map(({ name }) => name).join(', ')}.
+          {only !== undefined && ' A wood that you have by the same name stays as it is here.'}
         </p>
       )}
       <DamagedList of={damaged} />

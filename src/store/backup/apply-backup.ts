@@ -5,6 +5,7 @@ import { readContents } from '../read-contents.ts';
 import { kinds } from '../records/kinds.ts';
 import { refill } from '../refill.ts';
 import { transact } from '../transact.ts';
+import { joinShops } from './join-shops.ts';
 import { type Choices, type MergeEntry, mergeContents } from './merge.ts';
 import type { ApplyMode } from './preview-backup.ts';
 import type { Damaged } from './read-backup.ts';
@@ -38,8 +39,8 @@ export async function applyBackup(
     await setAside(damaged, now);
     const entries = await transact([...kinds, 'removed'], 'readwrite', async (transaction) => {
       const mine = await readContents(transaction);
-      const theirs = part ? partInto(mine, contents, now) : contents;
-      const { merged, entries } = mergeContents(mine, theirs, choices, now);
+      const [here, there] = part ? [mine, partInto(mine, contents, now)] : joinShops(mine, contents);
+      const { merged, entries } = mergeContents(here, there, choices, now);
       const after = mode === 'replace' ? contents : merged;
       await Promise.all([
         refill(transaction.objectStore('removed'), after.removed),

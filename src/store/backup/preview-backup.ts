@@ -1,4 +1,5 @@
 import type { Contents } from '../contents.ts';
+import { joinShops } from './join-shops.ts';
 import { type MergeEntry, mergeContents } from './merge.ts';
 import { storedContents } from './stored-contents.ts';
 import { partInto } from './woods-of-part.ts';
@@ -15,8 +16,8 @@ export async function previewBackup(
   now = Date.now(),
 ): Promise<Readonly<Record<ApplyMode, Preview>>> {
   const { contents: mine } = await storedContents();
-  const theirs = part ? partInto(mine, contents, now) : contents;
-  return { merge: mergeContents(mine, theirs).entries, replace: replacing(mine, theirs) };
+  const sides = part ? ([mine, partInto(mine, contents, now)] as const) : joinShops(mine, contents);
+  return { merge: mergeContents(...sides).entries, replace: replacing(mine, contents) };
 }
 
 /** When everything is replaced, the file's side always stays, and what it doesn't hold goes; removals count for nothing. */

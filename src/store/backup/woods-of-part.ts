@@ -1,8 +1,7 @@
 import type { Contents } from '../contents.ts';
 import { defaultShop, type OwnWood, type Shop, shopId } from '../records/shop.ts';
 import { freshShop } from '../shop.ts';
-
-const shopOf = ({ kinds }: Pick<Contents, 'kinds'>) => kinds.shop?.[0] as Shop | undefined;
+import { shopOf } from './join-shops.ts';
 
 /** The woods of the shop's own that these contents hold figures of. */
 export const ownWoodsIn = (contents: Pick<Contents, 'kinds'>): readonly OwnWood[] => shopOf(contents)?.woods ?? [];

@@ -2,6 +2,7 @@ import { beforeAll, expect, test } from 'vitest';
 import { applyBackup } from '../../../src/store/backup/apply-backup.ts';
 import { backupText } from '../../../src/store/backup/backup-text.ts';
 import { canonicalJson } from '../../../src/store/backup/canonical-json.ts';
+import { joinShops } from '../../../src/store/backup/join-shops.ts';
 import { damage } from '../../../src/store/backup/json-schema.ts';
 import { mergeContents } from '../../../src/store/backup/merge.ts';
 import { readBackup } from '../../../src/store/backup/read-backup.ts';
@@ -59,7 +60,7 @@ test(`${files} broken and hostile backups do no harm`, { timeout: 300_000 }, asy
     const mode = seed % 2 === 0 ? 'merge' : 'replace';
     const result = await applyBackup(contents, mode, { damaged });
     const after = (await storedContents()).contents;
-    const expected = mode === 'merge' ? mergeContents(before, contents).merged : contents;
+    const expected = mode === 'merge' ? mergeContents(...joinShops(before, contents)).merged : contents;
     expect(result, `file ${seed}`).toMatchObject({ kind: 'applied' });
     expect(comparable(after), `file ${seed}`).toBe(comparable(expected));
     takenIn += 1;
