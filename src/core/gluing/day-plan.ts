@@ -36,6 +36,8 @@ export interface Window {
 
 export interface DayPlanInput {
   readonly stages: readonly PlannedStage[];
+  /** In the clamps or at rest already, with what is left of that: nothing holds it up any more. */
+  readonly running?: readonly StageTimes[];
   /** ms since the epoch */
   readonly start: number;
   readonly clampsOwned: number;
@@ -43,12 +45,12 @@ export interface DayPlanInput {
   readonly windows?: readonly Window[];
 }
 
-function badInput({ stages, start, clampsOwned }: DayPlanInput): Problem | undefined {
+function badInput({ stages, running = [], start, clampsOwned }: DayPlanInput): Problem | undefined {
   const longest = { least: 0, most: 60 * 86400 };
   const clampsOf = { least: 0, most: clampsOwned, whole: true };
-  const ids = stages.map(({ id }) => id);
+  const ids = [...running, ...stages].map(({ id }) => id);
   for (const [at, { id, name, needs }] of stages.entries()) {
-    if (ids.indexOf(id) < at) return problem(`stages.${at}.id`, `Two stages have the id of ${name}.`);
+    if (ids.indexOf(id) < running.length + at) return problem(`stages.${at}.id`, `Two stages have the id of ${name}.`);
     if (!needs.every((needed) => ids.includes(needed)))
       return problem(`stages.${at}.needs`, `${name} waits for a stage that isn’t there. Add it, or don’t wait.`);
   }
@@ -72,8 +74,8 @@ function badInput({ stages, start, clampsOwned }: DayPlanInput): Problem | undef
  * Stages are taken in order, each at the first moment when what it needs is ready, the hands are free and enough
  * clamps are off. A later stage may slip in before an earlier one that still waits.
  *
- * @param input stages with seconds, start in ms since the epoch, clamps owned
- * @returns when each stage begins, is clamped, is unclamped and is ready, in order of beginning
+ * @param input stages with seconds, those that run with their instants, start in ms since the epoch, clamps owned
+ * @returns when each stage begins, is clamped, is unclamped and is ready, in order of beginning; what runs comes first
  * @valid one maker; clamps of one kind. The order in which stages are taken is kept simple, not proved the shortest
  * @errors two stages with one id; one that needs one that isn't there; stages that wait for each other, named; a
  *   negative wait; a stage that asks for more clamps than there are; no stretch in the shop long enough
@@ -96,7 +98,7 @@ export function dayPlan(input: DayPlanInput): Outcome<readonly StageTimes[]> {
   const bad = badInput(input);
   if (bad) return bad;
 
-  const planned: StageTimes[] = [];
+  const planned = [...(input.running ?? [])];
   let waiting = input.stages;
   while (waiting.length > 0) {
     const isWaiting = new Set(waiting.map(({ id }) => id));
@@ -126,7 +128,11 @@ function earliest(
   { start, clampsOwned, windows = [{ from: start, until: Number.POSITIVE_INFINITY }] }: DayPlanInput,
 ): StageTimes | undefined {
   const handsFree = planned.at(-1)?.clampedAt ?? start;
-  const ready = Math.max(handsFree, ...planned.filter((one) => needs.includes(one.id)).map((one) => one.readyAt));
+  const ready = Math.max(
+    start,
+    handsFree,
+    ...planned.filter((one) => needs.includes(one.id)).map((one) => one.readyAt),
+  );
   const clampedAfter = handSeconds * 1000;
   const takes = clampedAfter + clampSeconds * 1000;
   const inShop = (from: number) => windows.some((one) => one.from <= from && from + clampedAfter <= one.until);

@@ -7,6 +7,7 @@ import { isProblem } from '../../core/answer/problem.ts';
 import { busiest } from '../../core/gluing/busiest.ts';
 import { dayPlan } from '../../core/gluing/day-plan.ts';
 import { glueups } from '../../store/glueups.ts';
+import { millings } from '../../store/millings.ts';
 import { pieces } from '../../store/pieces.ts';
 import { plans } from '../../store/plans.ts';
 import { airNow } from '../../store/records/air-now.ts';
@@ -24,30 +25,33 @@ interface Hours {
 
 const minute = 60_000;
 
-async function readAll() {
-  const [allPieces, allPlans, allGlueups] = await Promise.all([pieces.all(), plans.all(), glueups.all()]);
-  return { pieces: allPieces, plans: allPlans, glueups: allGlueups };
-}
+const readAll = async () => ({
+  pieces: await pieces.all(),
+  plans: await plans.all(),
+  millings: await millings.all(),
+  glueups: await glueups.all(),
+});
 
 /** Every glue-up still to come, along the clock: one pair of hands, the clamps there are, and every wait kept. */
 export function DayPlanScreen() {
-  const read = useLive(['piece', 'plan', 'glueup'], readAll);
+  const read = useLive(['piece', 'plan', 'milling', 'glueup'], readAll);
   const hours = useDraft<Hours>('glue-shop-hours-1', { from: 8, until: 18 });
   // The plan moves with the clock, but not at every second.
   const now = Math.floor(useNow() / minute) * minute;
   if (!read || !hours.value) return null;
   const { from, until } = hours.value;
   const owned = clampsOwned(shop.value);
-  const { stages, running, short } = dayStages({
+  const { stages, running, short, refused } = dayStages({
     ...read,
     shop: shop.value,
     celsius: airNow(shop.value, now)?.celsius,
     now,
   });
-  const day = { stages, start: now, windows: shopHours(now, from, until) };
+  const day = { stages, running, start: now, windows: shopHours(now, from, until) };
   const plan = dayPlan({ ...day, clampsOwned: owned });
   // Without a limit on clamps: what would be spoken for twice.
   const rushed = dayPlan({ ...day, clampsOwned: 1000 });
+  const trouble = refused ?? (isProblem(plan) ? plan : undefined);
   const worst = isProblem(rushed) ? undefined : busiest(rushed);
   const hour = (label: string, value: number, least: number, most: number, accept: (value: number) => void) => (
     <SettledNumber
@@ -69,17 +73,19 @@ export function DayPlanScreen() {
         </a>
       }
     >
-      {stages.length === 0 ? (
+      {trouble && (
+        <p class="answer now">
+          <Say phrase={trouble.message} />
+        </p>
+      )}
+      {!isProblem(plan) && plan.length > 0 && (
+        <Timeline times={plan} running={new Set(running.map(({ id }) => id))} now={now} />
+      )}
+      {stages.length + running.length === 0 && !trouble && (
         <p class="answer">
           <span class="figure words">Nothing to glue</span>
           <span>Glue-ups of your pieces come here in their order.</span>
         </p>
-      ) : isProblem(plan) ? (
-        <p class="answer now">
-          <Say phrase={plan.message} />
-        </p>
-      ) : (
-        <Timeline times={plan} running={running} now={now} />
       )}
       <ClampTrouble short={short} worst={worst} owned={owned} now={now} />
       <h2>In the shop</h2>

@@ -60,6 +60,29 @@ describe('dayPlan', () => {
     const short = dayPlan({ stages, start: 0, clampsOwned: 4, windows: [{ from: 0, until: 5 * minute }] });
     expect(short).toMatchObject({ kind: 'problem', field: 'windows' });
   });
+  it('leaves what runs as it is, whatever the hours and the clamps, and counts the clamps that it holds', () => {
+    const held = {
+      id: 'held',
+      name: 'held',
+      from: 0,
+      clampedAt: 0,
+      unclampAt: 50 * minute,
+      readyAt: 90 * minute,
+      clamps: 6,
+    };
+    const windows = [{ from: 20 * minute, until: 1000 * minute }];
+    const plan = solved(
+      dayPlan({ stages: [stage('a', ['held']), stage('b')], running: [held], start: 0, clampsOwned: 4, windows }),
+    );
+    expect(plan[0]).toBe(held);
+    expect(begins(plan.slice(1))).toEqual([
+      ['b', 50],
+      ['a', 120],
+    ]);
+    expect(dayPlan({ stages: [stage('held')], running: [held], start: 0, clampsOwned: 4 })).toMatchObject({
+      field: 'stages.0.id',
+    });
+  });
   it('keeps every wait, one pair of hands and the clamps there are, for any stages', () => {
     const any = fc.array(
       fc.record({
