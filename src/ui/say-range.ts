@@ -15,8 +15,8 @@ export function sayRange({ least, most }: Range, unit: Unit): string {
     formatQuantity(quantity(unit === 'seconds' ? roughDuration(value) : value, unit), units.value);
   const [from, to] = [say(least), say(most)];
   if (from === to) return to;
-  const [number = '', name] = from.split(' ');
+  const [number = '', name, ...more] = from.split(' ');
   const [toNumber, ...toName] = to.split(' ');
-  if (toName.join(' ') === name) return `${number} to ${to}`;
+  if (toName.join(' ') === name && more.length === 0) return `${number} to ${to}`;
   return `${unit === 'seconds' ? from : formatSignificant((Number(toNumber) * least) / most)} to ${to}`;
 }

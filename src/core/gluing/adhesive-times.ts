@@ -103,7 +103,7 @@ export function adhesiveTimes(
     const shifted = scaled(given, per10 ** ((celsius - from) / 10));
     steps.push({
       finds: phaseNames[phase].toLowerCase(),
-      by: phrase`${seconds(likely(given))} at ${degreesCelsius(from)} (${typed ? 'label' : 'table'}), times ${factor(per10)} for each 10 degrees warmer, at ${now}.`,
+      by: phrase`${seconds(likely(given))} at ${degreesCelsius(from)} (${typed ? 'label' : 'table'}), times ${factor(per10)} for each 10 °C (18 °F) warmer, at ${now}.`,
       gives: seconds(roughDuration(likely(shifted))),
     });
     return shifted;

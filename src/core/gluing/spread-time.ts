@@ -88,12 +88,12 @@ export function spreadTime(work: SpreadWork, times: WorkingTimes): Outcome<Worke
       steps: [
         {
           finds: 'time to spread and close',
-          by: phrase`${m2(seamsArea(seams))} at ${seconds(pace.spread)} each, ${count(seams.length)} seams at ${seconds(pace.close)}, ${count(hands)} at work.`,
+          by: phrase`${m2(seamsArea(seams))} at ${seconds(pace.spread)} for ${m2(1)}, ${count(seams.length)} seams at ${seconds(pace.close)}, ${count(hands)} at work.`,
           gives: seconds(needed.openSeconds),
         },
         {
           finds: 'time to clamp',
-          by: phrase`${count(clamps)} clamps at ${seconds(pace.clamp)}.`,
+          by: phrase`${count(clamps)} clamps at ${seconds(pace.clamp)}, ${count(hands)} at work.`,
           gives: seconds(needed.closedSeconds),
         },
       ],

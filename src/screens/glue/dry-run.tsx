@@ -15,6 +15,7 @@ import type { GluePlan } from './plan-glue-up.ts';
 interface Props {
   plan: GluePlan;
   seams: number;
+  hands: number;
   areaM2: number;
 }
 
@@ -45,7 +46,7 @@ interface RunningProps extends Props {
   onOver(): void;
 }
 
-function Running({ plan: { setting }, seams, areaM2, laps, onLaps, onOver }: RunningProps) {
+function Running({ plan: { setting }, seams, hands, areaM2, laps, onLaps, onOver }: RunningProps) {
   const now = useNow();
   const lap = nextLap(laps);
 
@@ -56,7 +57,7 @@ function Running({ plan: { setting }, seams, areaM2, laps, onLaps, onOver }: Run
     let before: Shop['pace'];
     const learn = (shop: Shop) => {
       before = shop.pace;
-      return { ...shop, pace: withDryRun(before, taken, done) };
+      return { ...shop, pace: withDryRun(before, taken, done, hands) };
     };
     await undoable(changeShop(learn), 'Your pace is learnt from this run.', () =>
       changeShop((shop) => withOptional(shop, 'pace', before)),

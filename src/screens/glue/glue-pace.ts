@@ -28,16 +28,21 @@ export const hasLearnt = ({ pace = {} }: Pick<Shop, 'pace'>): boolean =>
   lapOrder.some((lap) => pace[nameOf(lap)] !== undefined);
 
 /**
- * What the shop keeps once one more dry run is timed: m2, seams and clamps done. A lap of no time or without end, or in
- * which nothing was done, tells nothing and is left out.
+ * What the shop keeps once one more dry run is timed: m2, seams and clamps done by so many hands; what is kept is the time
+ * of one. A lap of no time or without end, or in which nothing was done, tells nothing and is left out.
  */
-export function withDryRun(pace: Learnt | undefined, laps: Laps, done: Readonly<Record<Lap, number>>): Learnt {
+export function withDryRun(
+  pace: Learnt | undefined,
+  laps: Laps,
+  done: Readonly<Record<Lap, number>>,
+  hands = 1,
+): Learnt {
   const added = lapOrder.flatMap((lap, at) => {
     const seconds = ((laps[at + 1] ?? 0) - (laps[at] ?? 0)) / 1000;
     const count = lap === 'spread' ? Math.round(done.spread * cm2PerM2) : done[lap];
     if (seconds <= 0 || seconds > longestSeconds || count === 0) return [];
     const before = pace?.[nameOf(lap)] ?? { seconds: 0, count: 0 };
-    return [[nameOf(lap), { seconds: before.seconds + seconds, count: before.count + count }]];
+    return [[nameOf(lap), { seconds: before.seconds + seconds * hands, count: before.count + count }]];
   });
   return { ...pace, ...Object.fromEntries(added) };
 }

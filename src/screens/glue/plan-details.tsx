@@ -27,7 +27,7 @@ export function PlanDetails(props: FormProps) {
           <p class="soft small">{hasLearnt(shop.value) ? 'At the pace of your dry runs.' : 'At an unhurried pace.'}</p>
           <ShowWorking label="How the time is worked out" of={work.spread.working} />
           <ShowWorking label="How the glue’s times are worked out" of={work.times.working} />
-          <DryRunCard plan={plan} seams={read.seams.length} areaM2={work.amount.value.areaM2} />
+          <DryRunCard plan={plan} seams={read.seams.length} hands={read.hands} areaM2={work.amount.value.areaM2} />
         </>
       )}
     </>

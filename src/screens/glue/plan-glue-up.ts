@@ -64,20 +64,21 @@ function clampPlan({ seams, meets, species, adhesive, across, outerBoard, caul }
 }
 
 function glueWork(
-  { seams, hands, celsius, adhesive: { gramsPerM2, kgPerM3, source }, tool }: Asked,
+  { seams, hands, celsius, adhesive, tool }: Asked,
   clamps: number,
   times: Worked<AdhesiveTimes>,
   shop: Pick<Shop, 'pace'>,
 ): Outcome<GlueWork> {
+  const { gramsPerM2, kgPerM3, source } = adhesive;
   const amount = glueAmount({ seams, gramsPerM2, kgPerM3, loss: glueLoss[tool], source });
   if (isProblem(amount)) return amount;
   const work = { seams, clamps, hands, pace: paceOf(shop) };
   const spread = spreadTime(work, times.value);
   if (isProblem(spread)) return spread;
-  // Kinds that may not be used at this temperature are left out.
+  // Kinds that may not be used at this temperature are left out, and the one at hand, whose label may give it less.
   const today = adhesives.flatMap((kind) => {
     const its = adhesiveTimes(kind, celsius);
-    return isProblem(its) ? [] : [{ kind, times: its.value }];
+    return isProblem(its) || kind === adhesive ? [] : [{ kind, times: its.value }];
   });
   return { times, amount, spread, slower: slowerKinds(work, today).map(({ kind }) => kind) };
 }

@@ -49,18 +49,22 @@ export function readGlueForm(form: GlueForm): ReadGlue {
     const typed = reader.number(`${entry}.count`, row.count);
     const count = reader.read(
       `${entry}.count`,
-      badNumber('', 'The number of seams', typed, 'count', { least: 1, most: 60, whole: true }) ?? typed,
+      badNumber('', 'The number of seams', typed, 'count', { least: 1, most: 500, whole: true }) ?? typed,
     );
     return good && count ? Array.from({ length: count }, () => good) : [];
   });
+
+  // Only a panel is asked for these: what was typed for one before doesn't count for other joints.
+  const ofPanel = (entry: 'across' | 'outerBoard' | 'caul') =>
+    form.meets === 'edge' ? reader.typed(entry, form[entry], length) : undefined;
 
   return {
     seams,
     meets: form.meets,
     species: form.species,
-    across: reader.typed('across', form.across, length),
-    outerBoard: reader.typed('outerBoard', form.outerBoard, length),
-    caul: reader.typed('caul', form.caul, length) ?? 0,
+    across: ofPanel('across'),
+    outerBoard: ofPanel('outerBoard'),
+    caul: ofPanel('caul') ?? 0,
     tool: form.tool,
     adhesive: adhesiveOf(form.adhesive),
     celsius: reader.number('celsius', form.celsius, parseDegrees),

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { range } from '../../../src/core/answer/range.ts';
+import { sayPhrase } from '../../../src/core/answer/say-phrase.ts';
 import { usualPace } from '../../../src/core/gluing/pace.ts';
 import { slowerKinds, spreadTime } from '../../../src/core/gluing/spread-time.ts';
 import { solved } from './helpers.ts';
@@ -26,6 +27,15 @@ describe('spreadTime', () => {
   });
   it('halves with a helper', () => {
     expect(solved(spreadTime({ ...work, hands: 2 }, times)).value.openSeconds).toBe(130);
+  });
+  it('says in any units how it came about', () => {
+    const { steps } = solved(spreadTime({ ...work, hands: 2 }, times)).working;
+    const said = (unit: 'mm' | 'in') => steps.map(({ by }) => sayPhrase(by, { unit, nearest: 16 }));
+    expect(said('mm')).toEqual([
+      '0.1 m² at 30 min for 1 m², 4 seams at 20 s, 2 at work.',
+      '8 clamps at 15 s, 2 at work.',
+    ]);
+    expect(said('in')[0]).toMatch(/^1.08 ft² at 30 min for 10.8 ft²/);
   });
   it.each([
     [{ seams: [] }, 'seams'],

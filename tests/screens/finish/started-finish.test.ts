@@ -67,6 +67,7 @@ test('a range says its unit once', () => {
   expect(sayRange({ least: 0.35, most: 1.2 }, 'litres')).toBe('0.35 to 1.2 L');
   expect(sayRange({ least: 1800, most: 7200 }, 'seconds')).toBe('30 min to 2 h');
   expect(sayRange({ least: 9000, most: 12600 }, 'seconds')).toBe('2 h 30 min to 3 h 30 min');
+  expect(sayRange({ least: 4800, most: 7200 }, 'seconds')).toBe('1 h 20 min to 2 h');
   expect(sayRange({ least: 86400, most: 86400 }, 'seconds')).toBe('24 h');
   expect(sayRange({ least: 1, most: 2 }, 'count')).toBe('1 to 2');
 });

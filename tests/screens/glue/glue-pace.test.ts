@@ -12,6 +12,12 @@ test('laps of the stopwatch, one after the other', () => {
   });
 });
 
+test('two at work do in a second what takes one of them two', () => {
+  const laps = [0, 90_000, 130_000, 190_000];
+  const pace = withDryRun(undefined, laps, { spread: 0.1, close: 2, clamp: 6 }, 2);
+  expect(paceOf({ pace })).toEqual({ spread: 1800, close: 40, clamp: 20 });
+});
+
 test('no clamps set, a clock set back, a stopwatch forgotten overnight: such laps tell nothing', () => {
   const done = { spread: 0.1, close: 2, clamp: 0 };
   const spread = { 'glue-spread': { seconds: 90, count: 1000 } };

@@ -53,6 +53,19 @@ describe('before the glue', () => {
     expect(labelled.spread.value.fit).toBe('fits');
   });
 
+  test('a kind whose label gives less than the table is no way out of its own trouble', () => {
+    const slow = good(planned(typed({ adhesive: 'epoxy-slow', label: { open: '1' } })).plan.work);
+    expect(slow.spread.value.fit).toBe('late');
+    expect(slow.slower.map(({ id }) => id)).not.toContain('epoxy-slow');
+  });
+
+  test('sizes of a panel count for a panel alone', () => {
+    const forPanel = { across: '900', outerBoard: '50', caul: 'x' };
+    const { read } = planned(typed({ ...forPanel, meets: 'other' }));
+    expect(read).toMatchObject({ across: undefined, outerBoard: undefined, caul: 0 });
+    expect(read.problems.size).toBe(0);
+  });
+
   test('mitres are not pressed along their seams, and a wood that is not picked asks for none', () => {
     expect(planned(typed({ meets: 'mitre-case' })).plan.clamps).toBeUndefined();
     expect(planned(typed({ species: '' })).plan.clamps).toBeUndefined();

@@ -21,6 +21,11 @@ describe('a glue-up as it is typed', () => {
     expect([...half.missing.keys()]).toEqual(['seams.1.width']);
   });
 
+  test('a list as long as the piece’s own is no mistake', () => {
+    const { seams, problems } = readGlueForm(typed({ seams: [{ count: '100', length: '45', width: '19' }] }));
+    expect([seams.length, problems.size]).toEqual([100, 0]);
+  });
+
   test('inches and degrees Fahrenheit go together', () => {
     units.value = { unit: 'in', nearest: 16 };
     const { seams, celsius } = readGlueForm(
