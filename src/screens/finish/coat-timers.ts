@@ -1,7 +1,10 @@
 import type { FinishWait } from '../../core/finishing/finish-step.ts';
+import type { StepTicks } from '../../core/steps/progress.ts';
+import type { Change } from '../../store/commit.ts';
 import type { Finish } from '../../store/records/finish.ts';
 import type { Fields } from '../../store/records/record.ts';
 import type { Timer } from '../../store/records/timer.ts';
+import { withOptional } from '../../store/records/with-optional.ts';
 import { coatNumber, type KeptStep, stepsOf } from './finish-steps.ts';
 
 /** The timers of waits that begin now; `name` says for what they run. */
@@ -32,7 +35,8 @@ export function endsCoat(finish: Finish, step: KeptStep, pieceIds: readonly stri
 }
 
 /**
- * The timers that are over once pieces of a step are ticked: those that have ended, and after a coat its pot life.
+ * The timers that are over once pieces of a step are ticked: those that have ended, and after a coat its pot life
+ * and what it should have waited for.
  * Waits of the step's own kind are left alone: while the second door is wiped on, the first still wants wiping off.
  */
 export function overBy(
@@ -45,11 +49,39 @@ export function overBy(
   const coated = endsCoat(finish, step, pieceIds);
   return timers.filter(({ doneAt, endsAt, phase }) => {
     if (doneAt !== undefined) return false;
-    if (coated && phase.startsWith(potLife)) return true;
+    if (coated && (phase.startsWith(potLife) || phase === `Before coat ${coatNumber(step)}`)) return true;
     return endsAt <= now && !step.waits.some((wait) => wait.name === phase);
   });
 }
 
-/** The timers that a tick at this moment began: they go with it. */
-export const begunBy = (timers: readonly Timer[], tickedAt: number | undefined): readonly Timer[] =>
-  timers.filter(({ startedAt, doneAt }) => startedAt === tickedAt && doneAt === undefined);
+/**
+ * What becomes of the waits that a tick began or ended once it is taken back. Pieces that were ticked together wait under their
+ * names in one: it goes on for the others.
+ */
+export function waitsTakenBack(
+  timers: readonly Timer[],
+  { waits, pieces }: KeptStep,
+  before: StepTicks | undefined,
+  after: StepTicks | undefined,
+): Change[] {
+  const running = timers.filter(({ doneAt }) => doneAt === undefined);
+  const remove = ({ id }: Timer): Change => ({ kind: 'timer', remove: id });
+  const ended = timers.filter(({ doneAt }) => doneAt !== undefined && doneAt === before?.at);
+  const again = ended.map((timer): Change => ({ kind: 'timer', put: withOptional(timer, 'doneAt', undefined) }));
+  if (pieces.length === 0)
+    return [...again, ...running.filter(({ startedAt }) => startedAt === before?.at).map(remove)];
+  const lost = pieces.find(({ id }) => before?.pieces.includes(id) && !after?.pieces.includes(id))?.label;
+  const namesOf = ({ name }: Timer) => (name === lost ? [name] : name.split(', '));
+  const taken = waits.flatMap(({ name: phase }): Change[] => {
+    // Of a coat in sections each has its waits, called alike: the latest by then is this step's.
+    const timer = running
+      .filter((one) => one.phase === phase && one.startedAt <= (before?.at ?? 0) && namesOf(one).includes(lost ?? ''))
+      .sort((a, b) => b.startedAt - a.startedAt)[0];
+    if (!timer) return [];
+    const name = namesOf(timer)
+      .filter((one) => one !== lost)
+      .join(', ');
+    return [name === '' ? remove(timer) : { kind: 'timer', put: { ...timer, name } as Timer }];
+  });
+  return [...again, ...taken];
+}

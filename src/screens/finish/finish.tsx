@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import { useLive } from '../../app/live.ts';
+import { go } from '../../app/routes.ts';
 import { finishes } from '../../store/finishes.ts';
 import { pieces } from '../../store/pieces.ts';
 import './finish.css';
@@ -22,6 +23,18 @@ export default function FinishScreen({ id }: { id: string }) {
   const owner = piece ?? allPieces.find((one) => one.id === finish?.pieceId);
   if (finish && !(again && owner))
     return <RunScreen key={finish.id} finish={finish} pieces={allPieces} onAgain={() => setAgain(true)} />;
-  if (owner) return <PlanScreen key={owner.id} piece={owner} all={allPieces} onStarted={() => setAgain(false)} />;
+  if (owner)
+    return (
+      <PlanScreen
+        key={owner.id}
+        piece={owner}
+        all={allPieces}
+        onStarted={() => {
+          setAgain(false);
+          // The address may name the finish before.
+          go('finish', owner.id);
+        }}
+      />
+    );
   return <PieceList screen="finish" kicker="Finish" />;
 }

@@ -4,7 +4,7 @@ import type { Timer } from '../../store/records/timer.ts';
 import { withTicks } from '../../store/records/with-ticks.ts';
 import { writeFrom } from '../../store/write.ts';
 import type { Did, TicksEdit } from '../../ui/steps/step-flow.tsx';
-import { begunBy, overBy, timersOf } from './coat-timers.ts';
+import { overBy, timersOf, waitsTakenBack } from './coat-timers.ts';
 import type { KeptStep } from './finish-steps.ts';
 
 /**
@@ -29,7 +29,7 @@ export async function storeTick(
       const changes: Change[] = [{ kind: 'finish', put: withTicks(finish, ticks, now) }];
       const put = (timer: Timer) => changes.push({ kind: 'timer', put: timer });
       if (did === 'back') {
-        for (const { id } of begunBy(running, finish.ticks[step.id]?.at)) changes.push({ kind: 'timer', remove: id });
+        changes.push(...waitsTakenBack(running, step, finish.ticks[step.id], ticks[step.id]));
       } else if (did !== 'skip') {
         const names = step.pieces.filter(({ id }) => did.done.includes(id)).map(({ label }) => label);
         const name = names.join(', ') || pieceName;

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { coatSchedule } from '../../../src/core/finishing/coat-schedule.ts';
 import { skip, takeBack, tickAll } from '../../../src/core/steps/progress.ts';
-import { begunBy, overBy, potLifePhase, timersOf } from '../../../src/screens/finish/coat-timers.ts';
+import { overBy, potLifePhase, timersOf } from '../../../src/screens/finish/coat-timers.ts';
 import { findFinish } from '../../../src/screens/finish/find-finish.ts';
 import { keptSteps, stepsOf } from '../../../src/screens/finish/finish-steps.ts';
 import { latestOf } from '../../../src/screens/finish/latest-of.ts';
@@ -88,13 +88,16 @@ test('ticking a coat starts its waits; wiping off is over with the rags, the wai
   // The table: wiped off by 15 min, the next coat by 24 h; a wait that has no end is never late.
   expect(timers.map((timer) => latestOf(timer, stepsOf(finish)))).toEqual([1000 + 900_000, 1000 + 24 * hour]);
   expect(latestOf({ phase: 'Full cure', startedAt: 0 }, stepsOf(finish))).toBeUndefined();
-  expect(begunBy(timers, 1000)).toEqual(timers);
-  expect(begunBy(timers, 1001)).toEqual([]);
   const over = (id: string, now: number) => overBy(timers, finish, step(finish, id), ['box'], now).map((t) => t.phase);
   expect(over('rags-1', 1000 + 200_000)).toEqual([]);
   expect(over('rags-1', 1000 + 400_000)).toEqual(['Wipe off']);
   expect(over('coat-1', 1000 + 400_000)).toEqual([]);
   expect(over('coat-2', 1000 + 7 * hour)).toEqual(['Before coat 2']);
+  // Coated again before its time, it waits for that no longer.
+  expect(over('coat-2', 1000 + hour)).toEqual([]);
+  expect(
+    overBy(timers, finish, step(finish, 'coat-2'), ['chest', 'box'], 1000 + 60_000).map(({ phase }) => phase),
+  ).toEqual(['Before coat 2']);
 });
 
 test('a batch’s pot life is over once its coat is on every piece and section', () => {
