@@ -1,4 +1,4 @@
-import { useEffect } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { signal } from '../ui/signal.ts';
 
 /** The wall clock in milliseconds, as of the last tick. */
@@ -12,8 +12,9 @@ const tick = () => {
 
 /** Keeps `now` ticking once a second while a screen shows running time. */
 export function useNow(): number {
+  // At once: what began since the last tick would lie ahead of the clock.
+  useState(tick);
   useEffect(() => {
-    tick();
     if (watchers++ === 0) {
       ticking = setInterval(tick, 1000);
       document.addEventListener('visibilitychange', tick);

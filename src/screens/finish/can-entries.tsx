@@ -1,3 +1,4 @@
+import { useState } from 'preact/hooks';
 import { quantity } from '../../core/answer/quantity.ts';
 import type { Range } from '../../core/answer/range.ts';
 import { Amount } from '../../ui/amount.tsx';
@@ -11,12 +12,14 @@ import { kindOf } from './read-finish-form.ts';
 /** What the can says of its times: it wins over what is usual. */
 export function CanEntries({ form, read, field }: FormProps) {
   const kind = kindOf(form);
-  const typed = form.wait + form.wipeOff + form.use + form.cure + form.solids + form.film;
+  const { wait, wipeOff, use, cure, solids, film } = form;
+  // As it was found: it doesn't fold away under the thumb that empties its last entry.
+  const [open] = useState(wait + wipeOff + use + cure + solids + film !== '');
   const entry = (name: Entry, label: string, unit: string, usual: Range) => (
     <TextField label={label} hint={`${unit}; usual ${sayRange(usual, 'seconds')}`} {...field(name)} />
   );
   return (
-    <details class="card" open={typed !== ''}>
+    <details class="card" open={open}>
       <summary>What else the can says</summary>
       <div class="fields">
         {entry('wait', 'Between coats', 'hours', kind.waitSeconds)}

@@ -31,7 +31,7 @@ export function MixBatches({ finishId, name, step, mix, coatLitres, timers }: Pr
     void askToNotify();
     const wait = { name: phases[next] ?? '', leastSeconds: potLifeSeconds ?? 0 };
     // A write that fails is kept and shown by the shell.
-    void kept.addMany(timersOf(finishId, [wait], name, Date.now())).catch(() => {});
+    return kept.addMany(timersOf(finishId, [wait], name, Date.now())).catch(() => {});
   };
   return (
     <Card title={`Mix ${batches} ${batches === 1 ? 'batch' : 'batches'}`}>

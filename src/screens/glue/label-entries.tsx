@@ -1,3 +1,4 @@
+import { useState } from 'preact/hooks';
 import { adhesivePhases, phaseNames } from '../../core/gluing/adhesive.ts';
 import { NumberField, TextField } from '../../ui/fields.tsx';
 import { degreesSign, fromCelsius } from '../../ui/temperature.ts';
@@ -13,8 +14,10 @@ export function LabelEntries({ form: { label }, change, trouble, read: { adhesiv
     onInput: (text: string) => change({ label: { ...label, [name]: text } }),
   });
   const typed = Object.values(label).filter((text) => text.trim() !== '').length;
+  // As it was found: it doesn't fold away under the thumb that empties its last entry.
+  const [open] = useState(typed > 0);
   return (
-    <details class="card" open={typed > 0 || undefined}>
+    <details class="card" open={open}>
       <summary>What the label says{typed > 0 && ` (${typed} typed in)`}</summary>
       <p class="soft small">One number, or two with a dash. The table is common practice.</p>
       <div class="fields">

@@ -34,12 +34,10 @@ export function useEntries<K extends string>(
     return Object.fromEntries(names.map((name) => [name, text(value(name))])) as Record<K, string>;
   };
   // A bare number means another length in other units: each keeps its own text.
-  const draft = useDraft(
-    Field === LengthField ? `${key}-${units.value.unit}` : key,
-    textsOf((name) => entries[name][1]),
-  );
-  const texts = draft.value;
-  if (!texts) return undefined;
+  const draft = useDraft<Partial<Record<K, string>>>(Field === LengthField ? `${key}-${units.value.unit}` : key, {});
+  if (!draft.value) return undefined;
+  // What was never typed follows the record that it comes from.
+  const texts: Record<K, string> = { ...textsOf((name) => entries[name][1]), ...draft.value };
   return {
     /** What the core finds, or the first entry that can't be read; nothing while one that is needed is empty. */
     ask<T, N extends K = K>(
@@ -72,7 +70,7 @@ export function useEntries<K extends string>(
                 hint={entries[name][2]}
                 value={texts[name]}
                 problem={trouble?.field === name ? trouble : undefined}
-                onInput={(text) => draft.set({ ...texts, [name]: text })}
+                onInput={(text) => draft.set({ ...draft.value, [name]: text } as typeof texts)}
               />
             ))}
           </div>
