@@ -1,4 +1,4 @@
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { afterEach, beforeEach, expect, test } from 'vitest';
 import { type Frame, frames, showIn } from '../views/frames.ts';
 import { walkViews } from '../views/walk-views.ts';
 import { openPhone, type Phone } from './phone.ts';
@@ -6,10 +6,11 @@ import { openPhone, type Phone } from './phone.ts';
 // Every view on every phone: narrow, wide, with text twice as large. Nothing runs off the sheet, nothing is too small to hit.
 
 let phone: Phone;
-beforeAll(async () => {
+// Each on a phone of its own: a second try starts from nothing too.
+beforeEach(async () => {
   phone = await openPhone();
 });
-afterAll(() => phone.close());
+afterEach(() => phone.close());
 
 /** What a maker would curse, one line each: what runs off the side, and what a thumb would miss (below 44 px high). */
 const faults = ({ insets }: Pick<Frame, 'insets'> = {}): Promise<string[]> =>
@@ -32,6 +33,16 @@ const faults = ({ insets }: Pick<Frame, 'insets'> = {}): Promise<string[]> =>
     return found;
   }, insets ?? {});
 
+/** What is still wrong once the view has come to rest: on a busy machine the browser is late with the size of its glass. */
+async function faultsAtRest(frame: Frame): Promise<string[]> {
+  let found = await faults(frame);
+  for (let more = 0; found.length > 0 && more < 10; more++) {
+    await phone.page.waitForTimeout(100);
+    found = await faults(frame);
+  }
+  return found;
+}
+
 test('the check finds what is too wide, too small or broken', async () => {
   await phone.page.evaluate(() => {
     const one = document.createElement('button');
@@ -45,7 +56,6 @@ test('the check finds what is too wide, too small or broken', async () => {
     '<button> Straightening is cut off',
     '<button> Straightening is 20 px high',
   ]);
-  await phone.page.evaluate(() => document.querySelector('main > button:last-child')?.remove());
 });
 
 test('every view fits every phone', async () => {
@@ -53,7 +63,7 @@ test('every view fits every phone', async () => {
   await walkViews(phone.page, async (view) => {
     for (const frame of frames) {
       await showIn(phone.page, frame);
-      for (const fault of await faults(frame)) found.push(`${view}, ${frame.name}: ${fault}`);
+      for (const fault of await faultsAtRest(frame)) found.push(`${view}, ${frame.name}: ${fault}`);
     }
     await showIn(phone.page, { name: 'as it was', width: 360, height: 740 });
   });

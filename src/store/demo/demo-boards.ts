@@ -26,6 +26,18 @@ const softMaple: readonly Row[] = [
 /** Marked as having a face that is good enough to show. */
 const goodFaces = ['C1', 'C5', 'C7', 'M2'];
 
+const dayLong = 86_400_000;
+
+/** How many days ago the boards were read, the first time as they came, and how much wetter they were then. */
+const driedSince = [
+  [24, 1.7],
+  [11, 0.4],
+  [1, 0],
+] as const;
+
+/** When the boards came. */
+export const demoDelivered = (now: number) => now - driedSince[0][0] * dayLong;
+
 export function demoBoards(now: number): { id: string; fields: Fields<Board> }[] {
   return [
     ...of(cherry, 'cherry-black', 'demo-delivery-cherry', now),
@@ -44,7 +56,11 @@ function of(rows: readonly Row[], species: string, deliveryId: string, now: numb
       length,
       state: 'rack' as const,
       warp: { cup, bow },
-      readings: [{ at: now, percent, celsius: 18 }],
+      readings: driedSince.map(([days, more]) => ({
+        at: now - days * dayLong,
+        percent: Math.round((percent + more) * 10) / 10,
+        celsius: 18,
+      })),
       deliveryId,
       ...(goodFaces.includes(chalk) && { goodFace: true }),
     },

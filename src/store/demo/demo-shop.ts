@@ -6,7 +6,7 @@ import type { StoredRecord } from '../records/record.ts';
 import { shopId } from '../records/shop.ts';
 import { readShop } from '../shop.ts';
 import { write, writeFrom } from '../write.ts';
-import { demoBoards } from './demo-boards.ts';
+import { demoBoards, demoDelivered } from './demo-boards.ts';
 import { demoPieces } from './demo-pieces.ts';
 
 /** Whether anything of the demo shop is there. */
@@ -21,7 +21,7 @@ export async function loadDemo(now = Date.now()): Promise<void> {
   const delivery = (wood: string, amount: number, freight: number, invoiceBoardFeet: number) =>
     put('delivery', `demo-delivery-${wood}`, {
       supplier: 'Yard at the mill pond',
-      date: new Date(now).toISOString().slice(0, 10),
+      date: new Date(demoDelivered(now)).toISOString().slice(0, 10),
       price: { per: 'boardFoot', amount },
       freight,
       invoiceBoardFeet,
