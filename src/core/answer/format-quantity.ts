@@ -29,7 +29,10 @@ const both = (write: Writer) => [write, write] as const;
 /** How each unit is written beside millimetres, and beside inches; what is not here is a bare number. */
 const writers: Partial<Record<Unit, readonly [metric: Writer, us: Writer]>> = {
   mm2: [inUnit('mm²'), inUnit('in²', us.mm2PerSquareInch)],
-  m2: [inUnit('m²'), inUnit('ft²', us.m2PerSquareFoot)],
+  m2: [
+    upTo(0.009995, inUnit('cm²', 1e-4), inUnit('m²')),
+    upTo(us.m2PerSquareFoot * 0.9995, inUnit('in²', us.mm2PerSquareInch * 1e-6), inUnit('ft²', us.m2PerSquareFoot)),
+  ],
   m3: both(inUnit('m³')),
   woodM3: [inUnit('m³'), (value) => inBoardFeet(value / us.m3PerBoardFoot)],
   boardFeet: both(inBoardFeet),

@@ -25,8 +25,8 @@ function Move({ of: { hand, move } }: { of: CutCorrection }) {
   return (
     <p>
       <span class="figure">
-        <Length mm={move.distance} />
-      </span>{' '}
+        <Length mm={move.distance} />{' '}
+      </span>
       <b>
         {move.towards ? 'towards' : 'away from'} {move.other}
       </b>
@@ -41,8 +41,8 @@ function Squeeze({ of: { squeeze, shorten, square, pullTo } }: { of: ClampCorrec
   return (
     <p>
       <span class="figure">
-        <Length mm={shorten} />
-      </span>{' '}
+        <Length mm={shorten} />{' '}
+      </span>
       <b>off {squeeze === 'diagonalAC' ? 'A to C' : 'B to D'}</b>
       <br />
       Squeeze until it reads <Length mm={square} />, then <Length mm={square - pullTo} /> more. Let it spring back and
