@@ -41,6 +41,8 @@ export interface RoughBoard {
   readonly cup: number;
   /** Depth of the curve over the full length. */
   readonly bow: number;
+  /** How far one corner lifts while the other three rest on a flat surface. */
+  readonly twist?: number;
   /** Where the board is clear; the whole board when absent. Stretches follow each other along the board. */
   readonly clear?: readonly ClearStretch[];
   /** Whether one of its faces is good enough to show. */

@@ -10,27 +10,31 @@ export function flatteningLimit(shop: Shop): number {
 /**
  * The widest rough strip that a blank of a board can give for a part.
  *
- * A circular arc's depth falls with the square of its chord, so the strip may be as wide as the
- * thickness left over after the bow, the faces and the part allows, and no wider than the machines take.
+ * A circular arc's depth falls with the square of its chord and a wind with the width, so the strip may be as wide as
+ * the thickness left over after the bow, the faces and the part allows, and no wider than the machines take.
  *
  * @param shop machine widths and allowances, mm
- * @param board rough thickness, width, length, cup and bow, mm
+ * @param board rough thickness, width, length, cup, bow and twist, mm
  * @param part its thickness, mm, and whether it is a panel
  * @param blankLength mm
  * @returns width in mm, 0 when no strip reaches the thickness
- * @valid cup and bow that are arcs shallow against their chord
+ * @valid even, shallow curves, as `warpCost`
  * @example widestStrip(
  *   { ...smallProblem.shop, faceAllowance: 1.5 },
  *   { thickness: 27, width: 200, length: 2400, cup: 4, bow: 0 },
  *   { thickness: 23, panel: true },
  *   1000,
  * ) // => 100
- * @source geometry (sagitta of a shallow arc)
+ * @source geometry (sagitta of a shallow arc; a wind as in `warpCost`)
  */
 export function widestStrip(shop: Shop, board: RoughBoard, part: Part, blankLength: number): number {
   const machines = part.panel ? Math.min(shop.maxStrip, flatteningLimit(shop)) : flatteningLimit(shop);
   const spare = reachableThickness(board, 0, blankLength, shop.faceAllowance) - part.thickness;
   if (spare < 0) return 0;
-  if (board.cup === 0) return Math.min(machines, board.width);
-  return Math.min(machines, board.width, board.width * Math.sqrt(spare / board.cup));
+  const { cup, twist = 0, width, length } = board;
+  // By the share u of the board's width: cup u² + wind u is what may be lost.
+  const wind = (twist / 2) * (blankLength / length);
+  const share =
+    wind > 0 ? (2 * spare) / (wind + Math.sqrt(wind ** 2 + 4 * cup * spare)) : cup > 0 ? Math.sqrt(spare / cup) : 1;
+  return Math.min(machines, width, width * share);
 }

@@ -9,8 +9,6 @@ export interface MillingBoard extends Omit<RoughBoard, 'species' | 'clear'> {
   readonly mark?: string;
   /** Depth of the curve of the edge over the full length. */
   readonly crook?: number;
-  /** How far one corner lifts off a flat surface while the other three rest on it. */
-  readonly twist?: number;
   /** Bought planed on both faces. */
   readonly surfaced?: boolean;
 }

@@ -29,9 +29,20 @@ export function needOf(shop: Shop, parts: readonly Part[], wishes: Wishes): Need
 export function roughBoard(board: Board, need: Need): RoughBoard {
   const clear = clearOf(board, need);
   const width = clear ? Math.max(board.width, board.farWidth ?? 0) : narrowestWidth(board);
-  const { thickness, length, cup, bow } = roughShape({ ...board, width, farWidth: width });
+  const { thickness, length, cup, bow, twist } = roughShape({ ...board, width, farWidth: width });
   const { id, species, goodFace } = board;
-  return { id, species, thickness, width, length, cup, bow, ...(clear && { clear }), ...(goodFace && { goodFace }) };
+  return {
+    id,
+    species,
+    thickness,
+    width,
+    length,
+    cup,
+    bow,
+    ...(twist > 0 && { twist }),
+    ...(clear && { clear }),
+    ...(goodFace && { goodFace }),
+  };
 }
 
 function clearOf(board: Board, need: Need): readonly ClearStretch[] | undefined {
