@@ -37,6 +37,24 @@ describe('what has changed since a plan was made', () => {
   });
 });
 
+describe('a board that is put right after the plan was made', () => {
+  const used = plan.blanks[0]?.board ?? '';
+  const changed = (change: Partial<Board>) => rack.map((one) => (one.id === used ? { ...one, ...change } : one));
+  const says = [`Board ${used.toUpperCase()} has changed.`];
+
+  test('its size, its warp, a knot marked on it', () => {
+    expect(changes(chest, changed({ width: 180 }))).toEqual(says);
+    expect(changes(chest, changed({ warp: { cup: 3, bow: 0 } }))).toEqual(says);
+    const knot = { start: 400, length: 60, offset: 0, width: 200, kind: 'knot' };
+    expect(changes(chest, changed({ defects: [knot] }))).toEqual(says);
+  });
+
+  test('no longer, once it is cut; nor what no cut hangs on', () => {
+    expect(changes(chest, changed({ width: 180 }), [used])).toEqual([]);
+    expect(changes(chest, changed({ note: 'pitch pocket', chalk: 'X', readings: [] }))).toEqual([]);
+  });
+});
+
 describe('what if', () => {
   test('one figure is another, and the question itself stays as it was', () => {
     const before = structuredClone(asked);
