@@ -53,12 +53,15 @@ export async function tickCut({ id, pieceId }: Plan, boardId: string, cut: boole
   }).catch(shownByShell);
 }
 
+const inRack = ({ pieceId: _, ...board }: Board): Board => ({ ...board, state: 'rack' });
+
 /** Keeps boards of the rack for this piece, so that no other plan takes them. */
 export function setAside(free: readonly Board[], piece: Piece): Promise<void> {
   const ids = free.map(({ id }) => id);
   return undoable(
     boards.changeMany(ids, (board) => ({ ...board, state: 'setAside', pieceId: piece.id })),
     `${howMany(free.length, 'board')} set aside.`,
-    () => boards.changeMany(ids, ({ pieceId: _, ...now }) => ({ ...now, state: 'rack' })),
+    // One that is cut by then stays so.
+    () => boards.changeMany(ids, (now) => (now.state === 'setAside' ? inRack(now) : now)),
   );
 }

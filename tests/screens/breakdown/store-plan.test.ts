@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
+import { notice } from '../../../src/app/notices.ts';
 import { problemFromRecords } from '../../../src/screens/breakdown/problem-from-records.ts';
-import { choosePlan, keepPlan, tickCut } from '../../../src/screens/breakdown/store-plan.ts';
+import { choosePlan, keepPlan, setAside, tickCut } from '../../../src/screens/breakdown/store-plan.ts';
 import { boards } from '../../../src/store/boards.ts';
 import { retryFailedWrites } from '../../../src/store/failed-writes.ts';
 import { plans } from '../../../src/store/plans.ts';
@@ -34,4 +35,18 @@ test('a board is cut in the plan and in the rack, or in neither', async () => {
   expect(await stands()).toEqual([[], 'rack']);
   await retryFailedWrites();
   expect(await stands()).toEqual([['a'], 'cut']);
+});
+
+test('boards set aside go back to the rack, but for one that is cut by then', async () => {
+  await putMany('board', rack);
+  const [plan] = (await plans.where('pieceId', chest.id)) as [Plan];
+  await setAside(rack, chest);
+  const undo = notice.value?.action;
+  await tickCut(plan, 'a', true);
+  await undo?.run();
+  const stored = await boards.all();
+  expect(stored.map(({ id, state, pieceId }) => [id, state, pieceId])).toEqual([
+    ['a', 'cut', chest.id],
+    ['b', 'rack', undefined],
+  ]);
 });
