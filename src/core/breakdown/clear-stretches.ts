@@ -1,5 +1,8 @@
 import type { Blank, ClearStretch, RoughBoard } from './problem-types.ts';
 
+/** What must be known of a board. */
+type Clear = Pick<RoughBoard, 'length' | 'width' | 'clear'>;
+
 /**
  * Where blanks may lie on a board, in order along it: its clear stretches, or the whole board.
  *
@@ -9,7 +12,7 @@ import type { Blank, ClearStretch, RoughBoard } from './problem-types.ts';
  * @example clearStretches(smallProblem.boards[0]) // => [{ start: 0, length: 2450, offset: 0, width: 210 }]
  * @source geometry
  */
-export function clearStretches(board: RoughBoard): readonly ClearStretch[] {
+export function clearStretches(board: Clear): readonly ClearStretch[] {
   const clear = board.clear ?? [{ start: 0, length: board.length, offset: 0, width: board.width }];
   return [...clear].sort((a, b) => a.start - b.start);
 }
@@ -24,7 +27,7 @@ export function clearStretches(board: RoughBoard): readonly ClearStretch[] {
  * @example clearOf(smallProblem.boards[0], { start: 100 }) // => { start: 0, width: 210 }
  * @source geometry
  */
-export const clearOf = (board: RoughBoard, blank: Pick<Blank, 'start'>): ClearStretch | undefined =>
+export const clearOf = (board: Clear, blank: Pick<Blank, 'start'>): ClearStretch | undefined =>
   clearStretches(board).find(({ start, length }) => blank.start < start + length);
 
 /**

@@ -4,7 +4,7 @@ import type { MachineLimits } from './machine-limits.ts';
 import type { MillingPractice } from './milling-practice.ts';
 
 /** A board as it lies in the stack: the breakdown's board, and what the jointer needs to know besides. Lengths in mm. */
-export interface MillingBoard extends Omit<RoughBoard, 'species' | 'clear'> {
+export interface MillingBoard extends Omit<RoughBoard, 'species'> {
   /** What is chalked on its end; the id when there is none. */
   readonly mark?: string;
   /** Depth of the curve of the edge over the full length. */

@@ -31,7 +31,7 @@ export function millingInput(plan: Plan, piece: Piece, boards: readonly Board[],
   const stored = new Map(boards.map((board) => [board.id, board]));
   return {
     blanks: plan.blanks,
-    boards: solved.boards.map(({ species: _, clear: __, ...board }): MillingBoard => {
+    boards: solved.boards.map(({ species: _, ...board }): MillingBoard => {
       const found = stored.get(board.id);
       // Cup and bow stay as they were planned with: measured or assumed.
       return { ...found?.warp, ...board, ...(found && { mark: found.chalk }) };

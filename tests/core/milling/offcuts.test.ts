@@ -19,13 +19,23 @@ describe('what goes back into the rack', () => {
     // by hand: 2400 - 1000 - 3; 200 - 2 x (60 + 3)
     expect(offcuts(rails(200, 0))).toEqual([
       { board: 'B1', length: 1000, width: 74 },
-      { board: 'B1', length: 1397, width: 200 },
+      { board: 'B1', length: 1397, width: 200, start: 1003 },
     ]);
   });
 
   it('no splinter beside the strips, and the end only once', () => {
     // by hand: 170 - 126 is under 50; 2400 - 2003 - 3
-    expect(offcuts(rails(170, 0, 1003))).toEqual([{ board: 'B1', length: 394, width: 170 }]);
+    expect(offcuts(rails(170, 0, 1003))).toEqual([{ board: 'B1', length: 394, width: 170, start: 2006 }]);
+  });
+
+  it('beside the strips no more than what is clear there', () => {
+    const input = rails(200, 0);
+    const clear = [{ start: 0, length: 1200, offset: 8, width: 185 }];
+    const boards = input.boards.map((one) => ({ ...one, clear }));
+    // by hand: 185 - 2 x (60 + 3) is 59, of 1000 mm; with 8 mm less it would be under 50
+    expect(offcuts({ ...input, boards })[0]).toEqual({ board: 'B1', length: 1000, width: 59 });
+    const narrow = boards.map((one) => ({ ...one, clear: [{ ...clear[0], width: 175 }] as typeof clear }));
+    expect(offcuts({ ...input, boards: narrow })).toHaveLength(1);
   });
 
   it('no board that the plan leaves alone', () => {
