@@ -1,6 +1,5 @@
 import { useState } from 'preact/hooks';
 import { useForm } from '../../app/form.ts';
-import { formatLength } from '../../core/length/format-length.ts';
 import { pieces } from '../../store/pieces.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import { Button } from '../../ui/button.tsx';
@@ -17,8 +16,11 @@ import { withPart } from './piece-edits.ts';
 export function PartEntry({ piece, common }: { piece: Piece; common: readonly string[] }) {
   const [added, setAdded] = useState('');
   const last = piece.parts.at(-1);
-  const carried = nextForm(last, common[0] ?? '', last && formatLength(last.thickness, units.value));
-  const typed = useForm(`part-form-2-${piece.id}`, carried, (form) => readPartForm(form, units.value.unit));
+  const carried = nextForm(last, common[0] ?? '', units.value);
+  // A bare number means another length in other units: each keeps its own texts.
+  const typed = useForm(`part-form-2-${piece.id}-${units.value.unit}`, carried, (form) =>
+    readPartForm(form, units.value, last),
+  );
   if (!typed) return null;
   const { form, field, change } = typed;
   const add = () =>

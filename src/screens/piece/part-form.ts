@@ -2,6 +2,8 @@ import { type FormRead, readTexts } from '../../app/form.ts';
 import { checked } from '../../core/answer/checked.ts';
 import { parseNumber } from '../../core/answer/parse-number.ts';
 import type { Outcome } from '../../core/answer/problem.ts';
+import { formatLength } from '../../core/length/format-length.ts';
+import type { LengthUnits } from '../../core/length/length-units.ts';
 import { parseLength } from '../../core/length/parse-length.ts';
 import { badPartSize, type PartSize, partName } from '../../core/lumber/check-part.ts';
 import type { Cut, Part } from '../../store/records/piece.ts';
@@ -20,7 +22,7 @@ export interface PartForm {
 }
 
 /** An empty form for the next part: kind, wood, cut and thickness are those of the last. */
-export function nextForm(last: Part | undefined, species: string, thickness = ''): PartForm {
+export function nextForm(last: Omit<Part, 'id'> | undefined, species: string, units: LengthUnits): PartForm {
   return {
     kind: last && !last.panel ? 'solid' : 'panel',
     species: last?.species ?? species,
@@ -29,16 +31,18 @@ export function nextForm(last: Part | undefined, species: string, thickness = ''
     quantity: '1',
     length: '',
     width: '',
-    thickness,
+    thickness: last ? formatLength(last.thickness, units) : '',
   };
 }
 
 const size = (field: PartSize, parse: (text: string) => Outcome<number>) => (text: string) =>
   checked(parse(text), (value) => badPartSize(field, value));
 
-/** What the form says: the part, or what is wrong at which entry. */
-export function readPartForm(form: PartForm, unit: 'in' | 'mm'): FormRead<Omit<Part, 'id'>> {
-  const length = (text: string) => parseLength(text, unit);
+/** What the form says: the part, or what is wrong at which entry. A thickness that stands as carried over is the last part's own. */
+export function readPartForm(form: PartForm, units: LengthUnits, last?: Omit<Part, 'id'>): FormRead<Omit<Part, 'id'>> {
+  const length = (text: string) => parseLength(text, units.unit);
+  const thickness = (text: string) =>
+    last && text === formatLength(last.thickness, units) ? last.thickness : length(text);
   const { value, problems } = readTexts(
     {
       species: chosenWood,
@@ -46,7 +50,7 @@ export function readPartForm(form: PartForm, unit: 'in' | 'mm'): FormRead<Omit<P
       quantity: size('quantity', parseNumber),
       length: size('length', length),
       width: size('width', length),
-      thickness: size('thickness', length),
+      thickness: size('thickness', thickness),
     },
     form,
   );

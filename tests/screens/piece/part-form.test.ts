@@ -1,21 +1,25 @@
 import { describe, expect, test } from 'vitest';
+import type { LengthUnits } from '../../../src/core/length/length-units.ts';
 import { nextForm, readPartForm } from '../../../src/screens/piece/part-form.ts';
 
+const inches = { unit: 'in', nearest: 16 } as const;
+const millimetres = { unit: 'mm', nearest: 16 } as const;
+
 const typed = {
-  ...nextForm(undefined, 'cherry-black'),
+  ...nextForm(undefined, 'cherry-black', inches),
   name: ' top ',
   quantity: '2',
   length: '3\' 2 1/2"',
   width: '17,5',
   thickness: '19 mm',
 };
-const fields = (change: Partial<typeof typed>, unit: 'in' | 'mm' = 'in') => [
-  ...readPartForm({ ...typed, ...change }, unit).problems.keys(),
+const fields = (change: Partial<typeof typed>, units: LengthUnits = inches) => [
+  ...readPartForm({ ...typed, ...change }, units).problems.keys(),
 ];
 
 describe('reading a part', () => {
   test('lengths in any writing become millimetres, a comma is a point', () => {
-    expect(readPartForm(typed, 'in').value).toEqual({
+    expect(readPartForm(typed, inches).value).toEqual({
       name: 'top',
       species: 'cherry-black',
       panel: true,
@@ -39,21 +43,22 @@ describe('reading a part', () => {
     ['half a piece', { quantity: '1.5' }, ['quantity']],
     ['not a number', { length: 'NaN', width: 'Infinity' }, ['length', 'width']],
   ])('%s is named at its field', (_, change, expected) => {
-    const { value } = readPartForm({ ...typed, ...change }, 'in');
+    const { value } = readPartForm({ ...typed, ...change }, inches);
     expect(value).toBeUndefined();
     expect(fields(change)).toEqual(expected);
   });
 
   test('a bare number means the maker’s unit', () => {
     expect(fields({ length: '600' })).toEqual(['length']);
-    expect(fields({ length: '600' }, 'mm')).toEqual([]);
+    expect(fields({ length: '600' }, millimetres)).toEqual([]);
   });
 });
 
 test('the next form carries kind, wood, cut and thickness over', () => {
-  const last = readPartForm({ ...typed, kind: 'solid', cut: 'rift' }, 'in').value;
+  const last = readPartForm({ ...typed, kind: 'solid', cut: 'rift' }, inches).value;
   if (!last) throw new Error('it reads');
-  expect(nextForm({ ...last, id: '1' }, 'walnut-black', '3/4')).toMatchObject({
+  const next = nextForm(last, 'walnut-black', inches);
+  expect(next).toMatchObject({
     kind: 'solid',
     species: 'cherry-black',
     cut: 'rift',
@@ -62,4 +67,9 @@ test('the next form carries kind, wood, cut and thickness over', () => {
     length: '',
     quantity: '1',
   });
+  // 19 mm stands as 3/4 in, 19.05 mm: carried over it is still what the last part is, and typed anew what it says.
+  const second = { ...typed, thickness: next.thickness };
+  expect(readPartForm(second, inches, last).value).toMatchObject({ thickness: 19 });
+  expect(readPartForm(second, inches).value).toMatchObject({ thickness: 19.05 });
+  expect(readPartForm({ ...second, thickness: '3/8' }, inches, last).value).toMatchObject({ thickness: 9.525 });
 });
