@@ -30,6 +30,21 @@ test('clamps that are deleted come back beside what was changed since', async ()
   expect(phone.errors).toEqual([]);
 });
 
+test('what was only assumed is round in the maker’s unit, and what was set stays', async () => {
+  const { page } = phone;
+  await boxes('Narrowest').fill('2 1/2');
+  await boxes('Narrowest').blur();
+  await page.getByLabel('Millimetres').check();
+  await expect.poll(() => typed('Widest board')).toEqual(['200', '330']);
+  expect(await typed('Opening')).toEqual(['1200']);
+  // 2 1/2 in, as it was typed.
+  expect(await typed('Narrowest')).toEqual(['63.5']);
+  await page.getByLabel('Inches').check();
+  await expect.poll(() => typed('Widest board')).toEqual(['8', '13']);
+  expect(await typed('Narrowest')).toEqual(['2 1/2']);
+  expect(phone.errors).toEqual([]);
+});
+
 test('the tape reads in the maker’s own units, and so is what is wrong with it', async () => {
   const tape = boxes('How closely');
   // Half a millimetre: 1/51 in.

@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { shop } from '../../app/shop.ts';
-import type { Machine, Shop } from '../../store/records/shop.ts';
+import { defaultShop, type Machine, type Shop } from '../../store/records/shop.ts';
 import { withOptional } from '../../store/records/with-optional.ts';
 import { editShop } from '../../store/shop.ts';
 import { Choice, optionsOf, Tick } from '../../ui/fields.tsx';
@@ -24,6 +24,20 @@ const allowances = [
 /** Changes some of a group of the shop's settings; the others stay as they are stored. */
 const change = <G extends 'units' | 'allowances' | 'strips'>(group: G, part: Partial<Shop[G]>) =>
   editShop((now) => ({ ...now, [group]: { ...now[group], ...part } }));
+
+/** What is still as it was assumed becomes round in the new unit; what the maker has set stays. */
+const changeUnit = (unit: Shop['units']['unit']) =>
+  editShop((now) => {
+    const [before, after] = [defaultShop(0, now.units.unit), defaultShop(0, unit)];
+    const assumed = (['machines', 'allowances', 'strips', 'clamps'] as const).filter(
+      (group) => JSON.stringify(now[group]) === JSON.stringify(before[group]),
+    );
+    return {
+      ...now,
+      ...Object.fromEntries(assumed.map((group) => [group, after[group]])),
+      units: { ...now.units, unit },
+    };
+  });
 
 const changeMachine = <M extends Machine>(machine: M, part: Partial<Shop['machines'][M]>) =>
   editShop(({ machines, ...now }) => ({
@@ -68,7 +82,7 @@ export default function ShopScreen() {
   return (
     <Screen question={questions.shop} kicker="Shop">
       <p class="soft">Kept as you type. Plans and milling steps stay within these limits.</p>
-      <Choice label="Units" value={units.unit} options={unitNames} onInput={(unit) => change('units', { unit })} />
+      <Choice label="Units" value={units.unit} options={unitNames} onInput={changeUnit} />
       {units.unit === 'in' && (
         <>
           <Choice

@@ -31,7 +31,7 @@ export function Entries({ form, problems, onChange, onFocus, onTyping }: Props) 
       {fromStick && (
         <p class="soft">Cut a stick to one diagonal, hold it along the other and measure how short it is.</p>
       )}
-      <div class={problems.size > 0 ? 'fields in-trouble' : 'fields'}>
+      <div class="fields">
         {entriesOf(form).map((entry) => (
           <div
             key={entry}
