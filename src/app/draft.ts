@@ -12,13 +12,21 @@ export interface Draft<T> {
   clear(next?: T): void;
 }
 
+/** Whoever shows a draft: a way back may be taken on a later visit than the one that offered it. */
+const shown = new Set<(key: string, value: unknown) => void>();
+
 /** What is half-typed, kept through a killed tab: every change goes to the phone as soon as it is on the screen. */
 export function useDraft<T>(key: string, initial: T): Draft<T> {
   // Kept with its key: what was typed under another never shows under this one.
   const [held, setHeld] = useState<{ readonly key: string; readonly value: T }>();
-  const setValue = (value: T) => setHeld({ key, value });
+  const setValue = (value: T) => {
+    setHeld({ key, value });
+    for (const show of shown) show(key, value);
+  };
   useEffect(() => {
     let over = false;
+    const show = (of: string, value: unknown) => of === key && setHeld({ key, value: value as T });
+    shown.add(show);
     // What is typed by then stays, however late the phone answers.
     const start = (kept: T | undefined) => {
       if (!over) setHeld((now) => (now?.key === key ? now : { key, value: kept ?? initial }));
@@ -26,6 +34,7 @@ export function useDraft<T>(key: string, initial: T): Draft<T> {
     readDraft<T>(key).then(start, () => start(undefined));
     return () => {
       over = true;
+      shown.delete(show);
     };
   }, [key]);
   return {

@@ -265,6 +265,20 @@ test('readings that were typed in inches don’t turn into millimetres', async (
   expect(phone.errors).toEqual([]);
 });
 
+test('readings that were cleared come back on a later visit, too', async () => {
+  await open();
+  await fill(racked);
+  await press('Clear the readings');
+  await answer().getByText('Measure what you can reach').waitFor();
+  await phone.page.getByRole('link', { name: 'Bench' }).click();
+  await phone.page.getByRole('link', { name: 'Square', exact: true }).last().click();
+  await answer().getByText('Measure what you can reach').waitFor();
+  await press('Undo');
+  await answer().getByText('towards D').waitFor();
+  expect(await box('Front edge').inputValue()).toBe('48');
+  expect(phone.errors).toEqual([]);
+});
+
 test('laying out from nothing: the diagonal and triangles in whole numbers', async () => {
   await inMillimetres();
   await open();
