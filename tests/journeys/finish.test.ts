@@ -197,6 +197,13 @@ describe('a cabinet with bare insides', () => {
     await see('All steps are through');
     await page().getByRole('link', { name: 'Bench' }).click();
     await see('Finished');
+  });
+
+  test('another finish of the same piece begins with its own first step', async () => {
+    await page().goBack();
+    await press('Plan another finish');
+    await press('Start the finish');
+    await step(/^Sand with/);
     expect(phone.errors).toEqual([]);
   });
 });

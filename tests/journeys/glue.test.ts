@@ -258,6 +258,8 @@ describe('before the glue', () => {
     await page().getByText('What the label says').click();
     await entry(/^Open time/).fill('20-10');
     await says(/wrong way round/);
+    // Emptied, it stays where the thumb is.
+    await entry(/^Open time/).fill('');
     await entry(/^Open time/).fill('20-30');
     await entry(/^Closed time/).fill('20');
     await says('Enough time');
