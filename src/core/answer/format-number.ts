@@ -12,15 +12,15 @@ export function formatDecimals(value: number, decimals: number): string {
 }
 
 /**
- * Writes a number with about so many significant digits: whole digits are never cut, and no more than four decimals
+ * Writes a number with about so many significant digits: whole digits are never cut, and no more than five decimals
  * follow.
  *
  * @param value any number
  * @param digits about so many
  * @returns text
- * @example [0.019664, 1234.5].map((value) => formatSignificant(value, 3)) // => ['0.0197', '1235']
+ * @example [0.019664, 0.00248, 1234.5].map((value) => formatSignificant(value, 3)) // => ['0.0197', '0.00248', '1235']
  */
 export function formatSignificant(value: number, digits = 3): string {
   const leading = value === 0 ? 0 : Math.floor(Math.log10(Math.abs(value)));
-  return formatDecimals(value, Math.min(4, Math.max(0, digits - 1 - leading)));
+  return formatDecimals(value, Math.min(5, Math.max(0, digits - 1 - leading)));
 }

@@ -46,11 +46,10 @@ const writers: Partial<Record<Unit, readonly [metric: Writer, us: Writer]>> = {
   ],
   litresPerM2: [inUnit('L/m²'), inUnit('fl oz/ft²', us.litresPerFluidOunce / us.m2PerSquareFoot)],
   m2PerLitre: [inUnit('m²/L'), inUnit('ft²/gal', us.m2PerSquareFoot / us.litresPerGallon)],
-  grams: [
-    upTo(999.5, inUnit('g'), inUnit('kg', 1000)),
-    upTo(15.995 * us.gramsPerOunce, inUnit('oz', us.gramsPerOunce), inUnit('lb', us.kilogramsPerPound * 1000)),
-  ],
-  gramsPerM2: [inUnit('g/m²'), inUnit('oz/ft²', us.gramsPerOunce / us.m2PerSquareFoot)],
+  millilitres: both(inUnit('ml')),
+  // Glue and resin are weighed on a kitchen scale, in grams whatever the tape says: an ounce is too coarse for them.
+  grams: both(upTo(999.5, inUnit('g'), inUnit('kg', 1000))),
+  gramsPerM2: [inUnit('g/m²'), inUnit('g/ft²', 1 / us.m2PerSquareFoot)],
   kilograms: [inUnit('kg'), inUnit('lb', us.kilogramsPerPound)],
   kgPerM3: [inUnit('kg/m³'), inUnit('lb/ft³', us.kilogramsPerPound / us.m3PerCubicFoot)],
   seconds: both(formatDuration),
@@ -72,9 +71,9 @@ const writers: Partial<Record<Unit, readonly [metric: Writer, us: Writer]>> = {
  * Writes a quantity with its unit, in the maker's units.
  *
  * @param q the quantity, in one of the core's units; a temperature is a reading, not a difference
- * @param units the maker's length units: inches bring the other US units along (ft², US fl oz, qt, gal, oz, lb, °F,
- *   psi, pounds of force, mil) and wood in board feet, millimetres the metric ones; board feet, m³, time, percent,
- *   degrees, money and counts are the same in both
+ * @param units the maker's length units: inches bring the other US units along (ft², US fl oz, qt, gal, lb, °F, psi,
+ *   pounds of force, mil) and wood in board feet, millimetres the metric ones; board feet, m³, grams, millilitres,
+ *   time, percent, degrees, money and counts are the same in both
  * @returns text with about three significant digits; lengths to the finest fraction or 0.1 mm; money with two decimals
  *   and no currency, since that is the maker's own
  * @valid any finite value; one that is not finite is shown as –

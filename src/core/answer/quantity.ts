@@ -7,6 +7,7 @@ export type Unit =
   | 'woodM3'
   | 'boardFeet'
   | 'litres'
+  | 'millilitres'
   | 'litresPerM2'
   | 'm2PerLitre'
   | 'grams'

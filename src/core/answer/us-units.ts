@@ -7,7 +7,6 @@ export const m3PerCubicFoot = 0.028316846592;
 export const litresPerFluidOunce = 0.0295735295625;
 export const litresPerQuart = 0.946352946;
 export const litresPerGallon = 3.785411784;
-export const gramsPerOunce = 28.349523125;
 export const kilogramsPerPound = 0.45359237;
 export const newtonsPerPoundForce = 4.4482216152605;
 /** Pound-force per square inch. */

@@ -94,7 +94,7 @@ export function finishAmount({ areas, coverage, loss = 0, source }: FinishUse): 
     }
   const each = coats.map(inAll);
   const total = inAll(each);
-  const by = phrase`${litres(total.least)} to ${litres(total.most)}.`;
+  const by = phrase`All of them; ${litres(total.least)} to ${litres(total.most)} at the ends of the rate.`;
   return {
     value: { coats: each, total },
     working: {

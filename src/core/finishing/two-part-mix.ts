@@ -61,7 +61,8 @@ export function mixFor(of: 'all' | 'A' | 'B', given: number, ratio: MixRatio): O
   const perLitreA = volumeRatio(ratio);
   const litresA = given / { all: 1 + perLitreA, A: 1, B: perLitreA }[of];
   const litresB = litresA * perLitreA;
-  const together = phrase`${factor(a)} to ${factor(b)} by ${by}.`;
+  const weighed = by === 'mass' && phrase`, at ${factor(densityA ?? 1)} and ${factor(densityB ?? 1)} kg/L`;
+  const together = phrase`${factor(a)} to ${factor(b)} by ${by}${weighed || ''}, of ${litres(given)} ${of === 'all' ? 'in all' : of}.`;
   return {
     value: {
       litresA,

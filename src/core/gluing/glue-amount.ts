@@ -1,7 +1,7 @@
 import { badRange, firstBad } from '../answer/bad-number.ts';
 import { phrase } from '../answer/phrase.ts';
 import type { Outcome } from '../answer/problem.ts';
-import { grams, m2, percent, quantity } from '../answer/quantity.ts';
+import { factor, grams, m2, percent, quantity } from '../answer/quantity.ts';
 import { likely, type Range, scaled } from '../answer/range.ts';
 import type { SourceId } from '../answer/source-id.ts';
 import type { Worked } from '../answer/worked.ts';
@@ -71,8 +71,8 @@ export function glueAmount({ seams, gramsPerM2, kgPerM3, loss = 0, source }: Glu
         },
         {
           finds: 'by volume',
-          by: phrase`Grams over a density of ${quantity(kgPerM3, 'kgPerM3')}.`,
-          gives: quantity(likelyGrams / kgPerM3, 'litres'),
+          by: phrase`Grams over ${factor(kgPerM3 / 1000)} g/ml.`,
+          gives: quantity((likelyGrams * 1000) / kgPerM3, 'millilitres'),
         },
       ],
       holds: phrase`Flat, close joints. Open pores and end grain take more.`,

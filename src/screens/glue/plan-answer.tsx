@@ -1,17 +1,17 @@
+import { formatQuantity } from '../../core/answer/format-quantity.ts';
 import { isProblem } from '../../core/answer/problem.ts';
-import { count, m2, mm, seconds } from '../../core/answer/quantity.ts';
+import { count, m2, mm, seconds, type Unit } from '../../core/answer/quantity.ts';
 import { range } from '../../core/answer/range.ts';
 import { Amount } from '../../ui/amount.tsx';
 import { Facts } from '../../ui/facts.tsx';
 import { Say } from '../../ui/say.tsx';
 import { sayRange } from '../../ui/say-range.ts';
+import { units } from '../../ui/units.ts';
 import type { GluePlan, GlueWork } from './plan-glue-up.ts';
 
-const fits = { fits: 'Enough time', tight: 'Tight', late: 'Too slow for this glue' } as const;
+const say = (value: number, unit: Unit) => formatQuantity({ value, unit }, units.value);
 
-/** Glue is weighed on a kitchen scale, in grams whatever the tape says: an ounce is too coarse for it. */
-const weighed = (value: number, sign: string) =>
-  `${value < 10 ? Math.round(value * 10) / 10 : Math.round(value)} ${sign}`;
+const fits = { fits: 'Enough time', tight: 'Tight', late: 'Too slow for this glue' } as const;
 
 /** The answer in short: does it fit the open time, how much glue, how many clamps. */
 export function PlanAnswer({ plan: { times, work, clamps } }: { plan: GluePlan }) {
@@ -44,7 +44,7 @@ export function PlanAnswer({ plan: { times, work, clamps } }: { plan: GluePlan }
         rows={[
           [`Spread and close; the glue gives ${sayRange(open, 'seconds')}`, seconds(openSeconds)],
           [`Set the clamps; the glue gives ${sayRange(closed, 'seconds')}`, seconds(closedSeconds)],
-          ['Glue to pour out', `${weighed(likelyGrams, 'g')} · ${weighed(likelyMillilitres, 'ml')}`],
+          ['Glue to pour out', `${say(likelyGrams, 'grams')} · ${say(likelyMillilitres, 'millilitres')}`],
           ['Joint area', m2(areaM2)],
           ...(needed ? ([[every(needed.spacing), count(needed.clamps)]] as const) : []),
         ]}

@@ -27,9 +27,10 @@ describe('formatQuantity', () => {
     ['litres', 5, '1.32 gal', '5 L'],
     ['litresPerM2', 0.1, '0.314 fl oz/ft²', '0.1 L/m²'],
     ['m2PerLitre', 12, '489 ft²/gal', '12 m²/L'],
-    ['grams', 200, '7.05 oz', '200 g'],
-    ['grams', 1500, '3.31 lb', '1.5 kg'],
-    ['gramsPerM2', 200, '0.655 oz/ft²', '200 g/m²'],
+    ['millilitres', 1.64, '1.64 ml', '1.64 ml'],
+    ['grams', 200, '200 g', '200 g'],
+    ['grams', 1500, '1.5 kg', '1.5 kg'],
+    ['gramsPerM2', 200, '18.6 g/ft²', '200 g/m²'],
     ['kilograms', 23, '50.7 lb', '23 kg'],
     ['kgPerM3', 560, '35 lb/ft³', '560 kg/m³'],
     ['seconds', 4800, '1 h 20 min', '1 h 20 min'],
@@ -78,7 +79,6 @@ describe('US units', () => {
     ['fl oz', us.litresPerFluidOunce, '1 fluidounce', 'l'],
     ['qt', us.litresPerQuart, '1 quart', 'l'],
     ['gal', us.litresPerGallon, '1 gallon', 'l'],
-    ['oz', us.gramsPerOunce, '1 ounce', 'g'],
     ['lb', us.kilogramsPerPound, '1 poundmass', 'kg'],
     ['lbf', us.newtonsPerPoundForce, '1 poundforce', 'N'],
     ['psi', us.kilopascalsPerPsi, '1 psi', 'kPa'],
@@ -105,7 +105,6 @@ describe('US units', () => {
     outside({ ...close, what: '231 cubic inches, litres', got: us.litresPerGallon });
     outside({ ...close, what: '4 US quarts, litres', got: us.litresPerQuart * 4 });
     outside({ ...close, what: '128 US fluid ounces, litres', got: us.litresPerFluidOunce * 128 });
-    outside({ ...nist, what: '16 ounces, grams', expected: 453.59237, got: us.gramsPerOunce * 16, tolerance: 5e-10 });
     // Six decimals are what SP 811 gives.
     outside({ ...nist, what: '1 psi, kPa', expected: 6.894757, got: us.kilopascalsPerPsi, tolerance: 5e-7 });
   });

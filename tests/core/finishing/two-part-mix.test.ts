@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { sayPhrase } from '../../../src/core/answer/say-phrase.ts';
 import { type MixRatio, mixFor, potLifeBatches, potLifeUsed } from '../../../src/core/finishing/two-part-mix.ts';
 import { solved } from '../gluing/helpers.ts';
 
@@ -13,6 +14,12 @@ describe('mixing two parts', () => {
       litresB: expect.closeTo(0.05, 12),
       litres: expect.closeTo(0.2, 12),
     });
+  });
+  it('says what was given, and by what it was parted', () => {
+    const said = (...asked: Parameters<typeof mixFor>) =>
+      solved(mixFor(...asked)).working.steps.map(({ by }) => sayPhrase(by, { unit: 'mm', nearest: 16 }))[0];
+    expect(said('all', 0.2, threeToOne)).toBe('3 to 1 by volume, of 200 ml in all.');
+    expect(said('B', 0.04, byMass)).toBe('2 to 1 by mass, at 1.2 and 0.9 kg/L, of 40 ml B.');
   });
   it('by mass puts the ratio on the scale, not in the cup', () => {
     const { gramsA = 0, gramsB = 0, litres, litresA, litresB } = solved(mixFor('all', 0.5, byMass)).value;

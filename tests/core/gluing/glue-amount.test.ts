@@ -1,6 +1,8 @@
 import { evaluate } from 'mathjs';
 import { describe, expect, it } from 'vitest';
+import { formatQuantity } from '../../../src/core/answer/format-quantity.ts';
 import { range } from '../../../src/core/answer/range.ts';
+import { sayPhrase } from '../../../src/core/answer/say-phrase.ts';
 import { type GlueUse, glueAmount, glueLoss } from '../../../src/core/gluing/glue-amount.ts';
 import { outside } from '../../setup/outside.ts';
 import { solved } from './helpers.ts';
@@ -27,6 +29,20 @@ describe('glueAmount', () => {
       got: [likelyGrams, likelyMillilitres],
       tolerance: 5e-10,
     });
+  });
+
+  it('says in any units how it came about', () => {
+    const said = (unit: 'mm' | 'in') =>
+      solved(glueAmount({ ...use, loss: 0.1 })).working.steps.map(({ by, gives }) => [
+        sayPhrase(by, { unit, nearest: 16 }),
+        formatQuantity(gives, { unit, nearest: 16 }),
+      ]);
+    expect(said('in')).toEqual([
+      ['0.258 ft², length times width of each seam, at 18.6 g/ft².', '4.8 g'],
+      ['Tool and tray keep 10% of it.', '5.33 g'],
+      ['Grams over 1.1 g/ml.', '4.85 ml'],
+    ]);
+    expect(said('mm')[0]).toEqual(['0.024 m², length times width of each seam, at 200 g/m².', '4.8 g']);
   });
 
   it('adds seams up and gives the range', () => {
