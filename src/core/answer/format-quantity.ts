@@ -44,7 +44,6 @@ const writers: Partial<Record<Unit, readonly [metric: Writer, us: Writer]>> = {
       upTo(us.litresPerGallon * 0.9995, inUnit('qt', us.litresPerQuart), inUnit('gal', us.litresPerGallon)),
     ),
   ],
-  litresPerM2: [inUnit('L/m²'), inUnit('fl oz/ft²', us.litresPerFluidOunce / us.m2PerSquareFoot)],
   m2PerLitre: [inUnit('m²/L'), inUnit('ft²/gal', us.m2PerSquareFoot / us.litresPerGallon)],
   millilitres: both(inUnit('ml')),
   // Glue and resin are weighed on a kitchen scale, in grams whatever the tape says: an ounce is too coarse for them.

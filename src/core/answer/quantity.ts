@@ -8,7 +8,6 @@ export type Unit =
   | 'boardFeet'
   | 'litres'
   | 'millilitres'
-  | 'litresPerM2'
   | 'm2PerLitre'
   | 'grams'
   | 'gramsPerM2'

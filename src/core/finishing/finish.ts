@@ -28,8 +28,6 @@ export interface Finish {
   /** Vapour that burns and harms. */
   readonly solvent: boolean;
   readonly waterBorne: boolean;
-  /** Share of the wet film that stays, percent of volume. */
-  readonly solidsPercent: Range;
   readonly cautions: readonly Phrase[];
   readonly source: SourceId;
 }

@@ -25,7 +25,6 @@ describe('formatQuantity', () => {
     ['litres', 1, '1.06 qt', '1 L'],
     ['litres', 0.9996, '1.06 qt', '1 L'],
     ['litres', 5, '1.32 gal', '5 L'],
-    ['litresPerM2', 0.1, '0.314 fl oz/ft²', '0.1 L/m²'],
     ['m2PerLitre', 12, '489 ft²/gal', '12 m²/L'],
     ['millilitres', 1.64, '1.64 ml', '1.64 ml'],
     ['grams', 200, '200 g', '200 g'],

@@ -38,7 +38,7 @@ describe('glueAmount', () => {
         formatQuantity(gives, { unit, nearest: 16 }),
       ]);
     expect(said('in')).toEqual([
-      ['0.258 ft², length times width of each seam, at 18.6 g/ft².', '4.8 g'],
+      ['37.2 in², length times width of each seam, at 18.6 g/ft².', '4.8 g'],
       ['Tool and tray keep 10% of it.', '5.33 g'],
       ['Grams over 1.1 g/ml.', '4.85 ml'],
     ]);
