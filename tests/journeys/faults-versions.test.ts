@@ -96,7 +96,9 @@ describe('a newer version', () => {
       await page().getByRole('button', { name: tap }).first().click();
     }
     await offer().waitFor();
+    const startedAgain = page().waitForEvent('load');
     await page().getByRole('button', { name: 'Use it now' }).click();
+    await startedAgain;
     await page().getByRole('button', { name: 'Unclamped' }).waitFor();
     await expect.poll(() => offer().count()).toBe(0);
     await at('shop');

@@ -24,6 +24,7 @@ async function inMillimetres() {
 
 const box = (label: string) => phone.page.getByRole('textbox', { name: new RegExp(`^${label}`) });
 const answer = () => phone.page.locator('.square-answer').first();
+const figures = async () => (await answer().locator('.figure').allTextContents()).map((text) => text.trim());
 const pad = (name: string) =>
   phone.page.getByRole('region', { name: 'Length pad' }).getByRole('button', { name, exact: true });
 const away = () => pad('Put the pad away').click();
@@ -50,10 +51,7 @@ test('six readings of a racked panel: which way, how far, near enough; kept befo
   await fill(racked);
   // AC² - BD² = 4 x length x lean (parallelogram law): (53.75² - 53.5²) / (4 x 48) = 0.14 in, to the sixteenth 1/8.
   await answer().getByText('towards D').waitFor();
-  expect(await answer().locator('.figure').allTextContents()).toEqual([
-    expect.stringContaining('1/8 in'),
-    expect.stringContaining('1/8 in'),
-  ]);
+  expect(await figures()).toEqual([expect.stringContaining('1/8 in'), expect.stringContaining('1/8 in')]);
   await answer().getByText('Right-hand cut, back end at C').waitFor();
   await answer().getByText('away from C').waitFor();
   const says = page.getByRole('region', { name: 'What the readings say' });
@@ -119,9 +117,9 @@ test('the stick: half the difference times diagonal over length, and twice that 
   await fill({ Front: '1800', Left: '800', Difference: '2' });
   // By hand: 2 / 2 x sqrt(1800² + 800²) / 1800 = 1.094 mm; twice that is 2.189.
   await answer().getByText('towards D').waitFor();
-  expect(await answer().locator('.figure').allTextContents()).toEqual(['1.1 mm', '1.1 mm']);
+  expect(await figures()).toEqual(['1.1 mm', '1.1 mm']);
   await page.getByLabel('The left end is square').check();
-  await expect.poll(() => answer().locator('.figure').allTextContents()).toEqual(['2.2 mm']);
+  await expect.poll(figures).toEqual(['2.2 mm']);
   await page.getByText('How this is worked out').first().click();
   await page.getByText('the right end has the whole error').waitFor();
 
@@ -159,7 +157,7 @@ test('a tapered panel has equal diagonals and is not square', async () => {
   await answer().getByText('away from D').waitFor();
   await answer().getByText('away from C').waitFor();
   // Half of what the back edge lacks at each end.
-  expect(await answer().locator('.figure').allTextContents()).toEqual(['5 mm', '5 mm']);
+  expect(await figures()).toEqual(['5 mm', '5 mm']);
   await phone.page.getByRole('heading', { name: /^Tapered/ }).waitFor();
   await pick('The work', 'Case in clamps');
   await answer().getByText('No clamp cures unequal sides').waitFor();
@@ -307,7 +305,7 @@ test('mitred corners: parts that fold into a box, opposite parts first, and what
   const { page } = phone;
   await fill({ Length: '300', Width: '200', Thickness: '12', Lost: '4' });
   // By hand: inside and two thicknesses, 324 and 224; 2 x (324 + 224) + 3 x 4 = 1108; 12 at 45° is 12 on the face, 17 across.
-  expect(await answer().locator('.figure').allTextContents()).toEqual(['324 mm']);
+  expect(await figures()).toEqual(['324 mm']);
   expect(await answer().locator('dd').allTextContents()).toEqual(['224 mm', '300 mm', '200 mm', '1108 mm']);
   await page.getByRole('region', { name: 'Bevel' }).getByText('17 mm').first().waitFor();
 
