@@ -141,9 +141,11 @@ function forecast(readings: readonly MoistureReading[], equilibrium: number, edg
     return { forecast: phrase`No date yet: it takes two readings, days apart, moving towards ${air}.` };
   const wait = timeConstant * Math.log((latest.percent - equilibrium) / (edge - equilibrium));
   if (wait > forecastLimit) return { forecast: phrase`Moving too slowly for a date.` };
-  const away = seconds(Math.max(0, latest.at + wait - now) / 1000);
-  return {
-    expectedAt: latest.at + wait,
-    forecast: phrase`At this pace towards ${air}, the band is about ${away} away at the earliest.`,
-  };
+  const expectedAt = latest.at + wait;
+  const pace = phrase`At this pace towards ${air}`;
+  const forecast =
+    expectedAt > now
+      ? phrase`${pace}, the band is about ${seconds((expectedAt - now) / 1000)} away at the earliest.`
+      : phrase`${pace} it may be in the band by now: read it again.`;
+  return { expectedAt, forecast };
 }

@@ -7,7 +7,8 @@ interface Props {
   /** In order of time, corrected, percent. */
   readings: readonly { readonly at: number; readonly percent: number }[];
   band: Range;
-  expectedAt?: number | undefined;
+  /** When the band is expected to be reached; 0 where it isn't known. */
+  expectedAt?: number;
 }
 
 const size = { width: 328, height: 190 };
@@ -15,11 +16,11 @@ const inside = { left: 34, right: 318, top: 12, bottom: 162 };
 const day = 86_400_000;
 
 /** The readings over time, against the band that counts as dry. */
-export function MoistureChart({ readings, band, expectedAt }: Props) {
+export function MoistureChart({ readings, band, expectedAt = 0 }: Props) {
   const first = readings[0]?.at ?? 0;
   const latest = readings.at(-1);
   if (!latest) return null;
-  const end = Math.max(latest.at, expectedAt ?? 0, first + day);
+  const end = Math.max(latest.at, expectedAt, first + day);
   const most = Math.ceil(Math.max(band.most, ...readings.map(({ percent }) => percent)) / 5) * 5;
   const x = (at: number) => inside.left + ((at - first) / (end - first)) * (inside.right - inside.left);
   const y = (percent: number) => inside.bottom - (percent / most) * (inside.bottom - inside.top);
@@ -50,7 +51,7 @@ export function MoistureChart({ readings, band, expectedAt }: Props) {
                 {formatDecimals(percent, 0)}
               </text>
             ))}
-            {expectedAt !== undefined && expectedAt > latest.at && (
+            {expectedAt > latest.at && (
               <path
                 class="outline"
                 stroke-dasharray="3 4"

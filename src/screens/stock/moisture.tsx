@@ -31,11 +31,13 @@ const looks: Record<DryingState, readonly [name: string, look: string]> = {
 
 /** Whether the board is dry enough for where the piece will live, from its readings over time. */
 export function Moisture({ board }: { board: Board }) {
-  const { target, holdsAt, verdict: judge } = dryingIn(shop.value, Date.now());
+  const now = Date.now();
+  const { target, holdsAt, verdict: judge } = dryingIn(shop.value, now);
   const { readings, found } = judge(board);
   const latest = readings.at(-1);
   const air = latestAir(shop.value);
   const verdict = isProblem(found) ? undefined : found.value;
+  const { expectedAt = 0 } = verdict ?? {};
   const [name, look] = looks[verdict?.state ?? 'ready'];
   return (
     <Card title="Is it dry enough?">
@@ -50,13 +52,13 @@ export function Moisture({ board }: { board: Board }) {
           {found.value.forecast && (
             <span class="soft">
               <Say phrase={found.value.forecast} />
-              {found.value.expectedAt !== undefined && ` About ${day(found.value.expectedAt)}.`}
+              {expectedAt > now && ` About ${day(expectedAt)}.`}
             </span>
           )}
           <ShowWorking of={found.working} label="What ready means" />
         </div>
       )}
-      <MoistureChart readings={readings} band={target.band} expectedAt={verdict?.expectedAt} />
+      <MoistureChart readings={readings} band={target.band} expectedAt={expectedAt} />
       <Pick
         label="The piece will live"
         value={target.id}

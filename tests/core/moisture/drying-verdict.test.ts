@@ -109,6 +109,17 @@ describe('dryingVerdict', () => {
     ).toBeCloseTo(30, 6);
   });
 
+  it('asks to read again once the day has gone by', () => {
+    const pairs = [
+      [0, 16],
+      [10, 12],
+    ] as const;
+    expect(verdict(pairs).forecast?.text).toContain('away at the earliest');
+    const { expectedAt, forecast } = verdict(pairs, { now: 40 * day });
+    expect(expectedAt).toBeCloseTo(30 * day, -3);
+    expect(forecast?.text).toContain('read it again');
+  });
+
   it('expects wood that takes up moisture at the lower edge', () => {
     // From 4 to 6 is half the way to 8; 7 is one halving more.
     expect(
