@@ -4,6 +4,7 @@ import { routeTo } from '../../app/routes.ts';
 import { boards } from '../../store/boards.ts';
 import { pieces } from '../../store/pieces.ts';
 import type { Board, BoardState } from '../../store/records/board.ts';
+import { newest } from '../../store/records/newest.ts';
 import { withOptional } from '../../store/records/with-optional.ts';
 import { Card } from '../../ui/card.tsx';
 import { Choice, optionsOf, Pick } from '../../ui/fields.tsx';
@@ -23,6 +24,7 @@ export function BoardLife({ board }: { board: Board }) {
     `${board.id} ${board.parentId}`,
   );
   if (!around) return null;
+  const inWork = newest(around.pieces.filter(({ finishedAt }) => finishedAt === undefined));
   const become = (state: BoardState, pieceId?: string) => {
     const before = { state: board.state, pieceId: board.pieceId };
     const turn = (to: { state: BoardState; pieceId: string | undefined }) =>
@@ -36,7 +38,7 @@ export function BoardLife({ board }: { board: Board }) {
         label="The board is"
         value={board.state}
         options={optionsOf(stateNames)}
-        onInput={(state) => become(state, state === 'setAside' ? (board.pieceId ?? around.pieces[0]?.id) : undefined)}
+        onInput={(state) => become(state, state === 'setAside' ? (board.pieceId ?? inWork?.id) : undefined)}
       />
       {board.state === 'setAside' && around.pieces.length > 0 && (
         <Pick

@@ -14,7 +14,7 @@ const few = 2;
 /** What came when, and the way to begin the next one. */
 export function DeliveriesList() {
   const all = useAll(deliveries) ?? [];
-  const sorted = all.toSorted((a, b) => (a.date < b.date ? 1 : -1));
+  const sorted = all.toSorted((a, b) => b.date.localeCompare(a.date) || b.created - a.created);
   const begin = () =>
     deliveries
       .add({ supplier: '', date: today(Date.now()), price: { per: 'boardFoot', amount: 0 }, freight: 0 })
