@@ -14,11 +14,17 @@ export async function transact<Mode extends 'readonly' | 'readwrite', T>(
   mode: Mode,
   work: (transaction: IDBPTransaction<unknown, string[], Mode>) => Promise<T>,
 ): Promise<T> {
+  const opened = database();
   try {
-    return await runTransaction(await database(), stores, mode, work);
+    return await runTransaction(await opened, stores, mode, work);
   } catch (error) {
     if (!(error instanceof DOMException) || !gone.has(error.name)) throw error;
-    await closeDatabase();
-    return runTransaction(await database(), stores, mode, work);
+    // Whoever found it closed first has opened it anew for all.
+    let anew = database();
+    if (anew === opened) {
+      await closeDatabase();
+      anew = database();
+    }
+    return runTransaction(await anew, stores, mode, work);
   }
 }

@@ -67,6 +67,19 @@ test('a connection that is closed without a word is opened again too', async () 
   expect(await boards.all()).toHaveLength(1);
 });
 
+test('and by all who read at that moment, with one connection', async () => {
+  const board = await boards.add(aBoard({}));
+  (await database()).close();
+  const { states, stop } = heard();
+  const reads = Array.from({ length: 8 }, async (_, turn) => {
+    for (let wait = 0; wait < turn; wait++) await undefined;
+    return boards.get(board.id);
+  });
+  expect(await Promise.all(reads)).toEqual(Array(8).fill(board));
+  expect(states).toEqual(['open', 'closed', 'opening', 'open']);
+  stop();
+});
+
 test('a database deleted under the app is let go, said, and made anew', async () => {
   await boards.add(aBoard({}));
   const { states, stop } = heard();
