@@ -1,6 +1,7 @@
 import type { CutOfBlank } from '../../core/breakdown/board-cuts.ts';
 import { clearOf } from '../../core/breakdown/clear-stretches.ts';
 import type { BreakdownProblem } from '../../core/breakdown/problem-types.ts';
+import { plans } from '../../store/plans.ts';
 import type { Plan } from '../../store/records/plan.ts';
 import { Length } from '../../ui/length.tsx';
 import { Say } from '../../ui/say.tsx';
@@ -8,7 +9,6 @@ import type { BoardSheet } from './board-sheet.ts';
 import { cutBefore, cutStrips, withSpoilt } from './cut-state.ts';
 import type { Names } from './names.ts';
 import { RipDrawing } from './rip-drawing.tsx';
-import { changePlan } from './store-plan.ts';
 
 interface Props {
   one: CutOfBlank;
@@ -78,7 +78,7 @@ function StripLine({ one: { at: blankAt, blank, letter }, plan, names, at }: Pro
           class="button"
           aria-pressed={spoilt}
           aria-label={`Spoilt: strip ${at + 1} of blank ${letter}, for ${name}`}
-          onClick={() => void changePlan(plan.id, (now) => withSpoilt(now, blankAt, at, !spoilt))}
+          onClick={() => plans.edit(plan.id, (now) => withSpoilt(now, blankAt, at, !spoilt))}
         >
           Spoilt
         </button>

@@ -38,9 +38,6 @@ export const choosePlan = ({ pieceId, id }: Plan): Promise<unknown> =>
 export const removePlan = ({ id }: Plan): Promise<void> =>
   undoable(plans.remove(id), 'Plan deleted.', ({ undo }) => undo());
 
-export const changePlan = (id: string, edit: (now: Plan) => Plan): Promise<unknown> =>
-  plans.change(id, edit).catch(shownByShell);
-
 /** Ticks a board as cut, in the plan and in the rack, or takes the tick back. */
 export async function tickCut({ id, pieceId }: Plan, boardId: string, cut: boolean): Promise<void> {
   await writeFrom(['plan', 'board'], async (stored) => {

@@ -2,7 +2,7 @@ import { badNumber } from '../../core/answer/bad-number.ts';
 import { type LimitedMachine, limitedMachines } from '../../core/milling/machine-limits.ts';
 import { type ManualFigure, manualFigures } from '../../core/milling/own-limits.ts';
 import type { Shop } from '../../store/records/shop.ts';
-import { changeShop } from '../../store/shop.ts';
+import { editShop } from '../../store/shop.ts';
 import { machineLimits } from '../../tables/machine-limits.ts';
 import { Card } from '../../ui/card.tsx';
 import { Fold } from '../../ui/fold.tsx';
@@ -27,12 +27,11 @@ const nameOf = (machine: LimitedMachine, figure: ManualFigure): string => {
 export function ManualLimits({ shop }: { shop: Shop }) {
   const owned = limitedMachines.filter((machine) => shop.machines[machine].owned);
   const keep = (machine: LimitedMachine, figure: ManualFigure, value: number | undefined) => {
-    void changeShop((now) => {
+    editShop((now) => {
       const { [figure]: _, ...others } = now.manualLimits?.[machine] ?? {};
       const own = value === undefined ? others : { ...others, [figure]: value };
       return { ...now, manualLimits: { ...now.manualLimits, [machine]: own } };
-      // A write that fails is kept and shown by the shell.
-    }).catch(() => {});
+    });
   };
   if (owned.length === 0) return null;
   return (

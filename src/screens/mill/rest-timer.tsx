@@ -1,9 +1,5 @@
-import { useState } from 'preact/hooks';
+import { useTexts } from '../../app/form.ts';
 import { useNow } from '../../app/now.ts';
-import { badNumber } from '../../core/answer/bad-number.ts';
-import { checked } from '../../core/answer/checked.ts';
-import { parseNumber } from '../../core/answer/parse-number.ts';
-import { isProblem } from '../../core/answer/problem.ts';
 import { seconds } from '../../core/answer/quantity.ts';
 import { sayPhrase } from '../../core/answer/say-phrase.ts';
 import type { MillingStep } from '../../core/milling/milling-step.ts';
@@ -19,6 +15,7 @@ import { NumberField } from '../../ui/fields.tsx';
 import { Fold } from '../../ui/fold.tsx';
 import { TimeLeft } from '../../ui/time-left.tsx';
 import { units } from '../../ui/units.ts';
+import { readPercent } from '../stock/reading-form.tsx';
 
 interface Props {
   run: Milling;
@@ -78,33 +75,21 @@ function Running({ timer, piece, onEnd }: { timer: Timer; piece: Piece; onEnd():
   );
 }
 
+const reads = { percent: readPercent };
+
 /** A moisture reading that shows the wood at rest ends the wait; the piece keeps it. */
 function ReadyByReading({ piece, onEnd }: { piece: Piece; onEnd(): void }) {
-  const [text, setText] = useState('');
-  const [tried, setTried] = useState(false);
-  const read = checked(parseNumber(text), (typed) =>
-    badNumber('percent', 'The reading', typed, 'percent', { least: 0, most: 100 }),
-  );
-  const end = async () => {
-    setTried(true);
-    if (isProblem(read)) return;
-    try {
-      await pieces.change(piece.id, (now) => ({ ...now, reading: { at: Date.now(), percent: read } }));
+  const typed = useTexts(`rest-form-1-${piece.id}`, reads);
+  if (!typed) return null;
+  const end = () =>
+    typed.store(async (read) => {
+      await pieces.change(piece.id, (now) => ({ ...now, reading: { at: Date.now(), ...read } }));
       onEnd();
-    } catch {
-      // Not stored: the shell keeps the change and shows it; the wait goes on.
-    }
-  };
+    });
   return (
     <Fold label="A reading says it is ready">
       <div class="fields">
-        <NumberField
-          label="Meter reads"
-          hint="%"
-          value={text}
-          problem={tried && isProblem(read) ? read : undefined}
-          onInput={setText}
-        />
+        <NumberField label="Meter reads" hint="%" {...typed.field('percent')} />
         <Button onClick={end}>End the wait</Button>
       </div>
     </Fold>
