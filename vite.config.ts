@@ -31,8 +31,9 @@ const minifiedTwice = (): Plugin => ({
   generateBundle: {
     order: 'post',
     async handler(_, bundle) {
-      const again = async (code: string) =>
-        (await minify(code, { module: true, ecma: 2020, compress: { passes: 3, unsafe: true } })).code ?? code;
+      // Constants stay on the side of a comparison where most stand: that compresses better.
+      const compress = { passes: 3, unsafe: true, lhs_constants: false };
+      const again = async (code: string) => (await minify(code, { module: true, ecma: 2020, compress })).code ?? code;
       for (const file of Object.values(bundle)) {
         if (file.type === 'chunk') file.code = await again(file.code);
         else if (file.fileName.endsWith('.js')) file.source = await again(`${file.source}`);
