@@ -7,6 +7,7 @@ import type { ReadOutcome } from '../../store/backup/read-backup.ts';
 import { ownWoodsIn } from '../../store/backup/woods-of-part.ts';
 import { Button } from '../../ui/button.tsx';
 import { Choice, optionsOf } from '../../ui/fields.tsx';
+import { howMany } from '../../ui/how-many.ts';
 import { Changes } from './changes.tsx';
 import { ConflictCard } from './conflict-card.tsx';
 import { DamagedList } from './damaged-list.tsx';
@@ -45,7 +46,7 @@ export function Received({ read, onDone }: Props) {
     <>
       <p>
         {only === undefined ? 'A whole shop' : only}, taken out {new Date(madeAt).toLocaleString()}.{' '}
-        {Object.values(contents.kinds).flat().length} records.
+        {howMany(Object.values(contents.kinds).flat().length, 'record')}.
       </p>
       {altered && <p class="trouble">This file was changed after the app made it. Look closely.</p>}
       {mode === 'merge' && woods.length > 0 && (

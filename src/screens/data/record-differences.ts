@@ -2,7 +2,7 @@ import type { StoredRecord } from '../../store/records/record.ts';
 
 /** One property, however deep, that two sides of a record don't agree on. */
 export interface RecordDifference {
-  /** Where it stands: `parts`, `Door`, `width`. */
+  /** Where it stands: `parts`, `Door`, `far width`. */
   readonly path: readonly string[];
   /** Undefined where this side has nothing there. */
   readonly mine: unknown;
@@ -37,8 +37,10 @@ function byIdentity(value: Tree): Tree {
   return Object.fromEntries(value.map((item, at) => [isTree(item) && 'id' in item ? String(item.id) : `${at}`, item]));
 }
 
-/** A member of a list goes by its name, or by its place counted from 1. */
+/** A member of a list goes by its name, or by its place counted from 1; a property by its words. */
 function called(name: string, value: unknown): string {
   if (isTree(value) && typeof value.name === 'string') return value.name;
-  return /^\d+$/.test(name) ? `${Number(name) + 1}` : name;
+  return /^\d+$/.test(name)
+    ? `${Number(name) + 1}`
+    : name.replace(/(?<=[a-z])[A-Z](?=[a-z])/g, (letter) => ` ${letter.toLowerCase()}`);
 }

@@ -4,6 +4,7 @@ import { restoreSnapshot } from '../../store/backup/restore-snapshot.ts';
 import { listSnapshots, type SnapshotReason } from '../../store/backup/snapshots.ts';
 import { kinds } from '../../store/records/kinds.ts';
 import { Button } from '../../ui/button.tsx';
+import { howMany } from '../../ui/how-many.ts';
 
 const reasons: Readonly<Record<SnapshotReason, string>> = {
   automatic: 'kept by itself',
@@ -32,7 +33,11 @@ export function SnapshotList() {
               {new Date(snapshot.at).toLocaleString()}
               <br />
               <span class="soft small">
-                {reasons[snapshot.reason]}, {Object.values(snapshot.counts).reduce((a, b) => a + b, 0)} records
+                {reasons[snapshot.reason]},{' '}
+                {howMany(
+                  Object.values(snapshot.counts).reduce((a, b) => a + b, 0),
+                  'record',
+                )}
               </span>
             </span>
             <Button onClick={() => restore(snapshot.id)}>Put back</Button>

@@ -2,6 +2,7 @@ import { litres, m2 } from '../../core/answer/quantity.ts';
 import type { Finish } from '../../store/records/finish.ts';
 import { finishById } from '../../tables/finishes.ts';
 import { Facts } from '../../ui/facts.tsx';
+import { howMany } from '../../ui/how-many.ts';
 import { sayRange } from '../../ui/say-range.ts';
 import { CoatTakes } from '../finish/coat-takes.tsx';
 import { shownSteps } from '../finish/finish-steps.ts';
@@ -16,7 +17,7 @@ export function FinishOnSheet({ finish }: { finish: Finish | undefined }) {
         <>
           <Facts
             rows={[
-              [`${finishById(finish.kind)?.name ?? finish.kind}, ${finish.coats} coats on`, m2(finish.area)],
+              [`${finishById(finish.kind)?.name ?? finish.kind}, ${howMany(finish.coats, 'coat')} on`, m2(finish.area)],
               ...finish.containers.flatMap(({ count, litres: size }) =>
                 count ? [[`${count} of`, litres(size)] as const] : [],
               ),

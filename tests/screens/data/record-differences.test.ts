@@ -40,6 +40,14 @@ test('a part is found by its id, and goes by its name', () => {
   });
 });
 
+test('a property goes by its words', () => {
+  const { shop, square } = oneOfEach;
+  const changed = { ...shop, machines: { ...shop.machines, tableSaw: { owned: true, kerf: 9 } } };
+  expect(recordDifferences(shop, changed).map(({ path }) => path)).toEqual([['machines', 'table saw', 'kerf']]);
+  const read = { ...square, readings: { ...square.readings, diagonalAC: 9 } };
+  expect(recordDifferences(square, read).map(({ path }) => path)).toEqual([['readings', 'diagonalAC']]);
+});
+
 test('names inherited from Object are not taken for properties', () => {
   const odd = { ...board, constructor: 'a' } as unknown as Board;
   expect(recordDifferences(board, odd)).toEqual([{ path: ['constructor'], mine: undefined, theirs: 'a' }]);
