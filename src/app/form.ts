@@ -18,6 +18,8 @@ export function useForm<F extends object, V>(key: string, carried: F, read: (for
   const [tried, setTried] = useState(false);
   const busy = useRef(false);
   const entries = useRef<HTMLElement>(null);
+  const latest = useRef<Partial<F> | undefined>(undefined);
+  latest.current = draft.value;
   if (!draft.value) return undefined;
   const form: F = { ...carried, ...draft.value };
   const { value, problems } = read(form);
@@ -48,7 +50,10 @@ export function useForm<F extends object, V>(key: string, carried: F, read: (for
       busy.current = true;
       try {
         await write(value);
-        draft.clear();
+        // What was typed while a slow phone stored is for the next one.
+        const since = Object.entries(latest.current ?? {}).filter(([name, now]) => now !== form[name as keyof F]);
+        if (since.length > 0) draft.set(Object.fromEntries(since) as Partial<F>);
+        else draft.clear();
         setTried(false);
       } catch {
         // Not stored: the shell keeps the change and shows it, and the form stays as it was typed.

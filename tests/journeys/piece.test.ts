@@ -129,3 +129,42 @@ test('parts are edited as typed, copied, and taken off with a way back; so is th
   await page.getByRole('navigation', { name: 'Stages of bench' }).waitFor();
   expect(phone.errors).toEqual([]);
 });
+
+/** Keeps the phone from storing any piece until what this gives is called. */
+async function storingHeldUp(): Promise<() => Promise<void>> {
+  await phone.page.evaluate(
+    () =>
+      new Promise<void>((held) => {
+        const opening = indexedDB.open('boardwright');
+        opening.onsuccess = () => {
+          const store = opening.result.transaction('piece', 'readwrite').objectStore('piece');
+          let over = false;
+          addEventListener('let-go', () => {
+            over = true;
+          });
+          const hold = () => {
+            if (over) opening.result.close();
+            else store.count().onsuccess = hold;
+          };
+          hold();
+          held();
+        };
+      }),
+  );
+  return () => phone.page.evaluate(() => void dispatchEvent(new Event('let-go')));
+}
+
+test('what is typed while a slow phone stores a part is for the next one', async () => {
+  await begin('stool');
+  await entry('Wood').selectOption({ label: 'white oak' });
+  await type({ Name: 'leg', 'How many': '4', Length: '17', Width: '2', Thickness: '2' });
+  const letGo = await storingHeldUp();
+  await add();
+  await type({ Name: 'rail' });
+  await letGo();
+  await phone.page.getByText('leg is on the list.').waitFor();
+  expect(await listed()).toEqual(['leg × 4']);
+  await expect.poll(() => box('Length').inputValue()).toBe('');
+  expect(await box('Name').inputValue()).toBe('rail');
+  expect(phone.errors).toEqual([]);
+});
