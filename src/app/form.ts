@@ -1,6 +1,7 @@
 import { useRef, useState } from 'preact/hooks';
 import type { Outcome, Problem } from '../core/answer/problem.ts';
 import { formReader } from '../ui/form-reader.ts';
+import { units } from '../ui/units.ts';
 import { useDraft } from './draft.ts';
 
 /** What a form says: its value once nothing is wrong, and what is wrong at which entry. */
@@ -14,7 +15,8 @@ export interface FormRead<V> {
  * Undefined until it is read from the phone.
  */
 export function useForm<F extends object, V>(key: string, carried: F, read: (form: F) => FormRead<V>) {
-  const draft = useDraft<Partial<F>>(key, {});
+  // A bare number means another length in other units: each keeps its own texts.
+  const draft = useDraft<Partial<F>>(`${key}-${units.value.unit}`, {});
   const [tried, setTried] = useState(false);
   const busy = useRef(false);
   const entries = useRef<HTMLElement>(null);

@@ -27,7 +27,7 @@ interface Props {
 
 /** What a change would save or cost; the plan in hand stays as it is. */
 export function WhatIfCard({ asked, plan, names }: Props) {
-  const draft = useDraft(`what-if-2-${plan.pieceId}`, { what: '', value: '' });
+  const draft = useDraft(`what-if-2-${plan.pieceId}-${units.value.unit}`, { what: '', value: '' });
   const planner = usePlanner(names);
   const [bad, setBad] = useState<Problem>();
   const [answer, setAnswer] = useState<{ asked: BreakdownProblem; plan: BreakdownPlan }>();

@@ -33,7 +33,7 @@ const setReadings = (id: string, edit: (now: readonly Measured[]) => readonly Me
 
 /** What was really measured on a piece: later targets follow it. */
 export function MeasureEntry({ run, step, steps, readings }: Props) {
-  const draft = useDraft(`measured-1-${run.id}-${step.id}`, empty);
+  const draft = useDraft(`measured-1-${run.id}-${step.id}-${units.value.unit}`, empty);
   const [refused, setRefused] = useState<Problem>();
   const begun = useRef(false);
   const form = draft.value;

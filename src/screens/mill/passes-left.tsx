@@ -19,7 +19,7 @@ interface Props {
 
 /** How many passes bring what was measured to its target, at the depth that this maker likes. */
 export function PassesLeft({ machine, thickness, target, limits }: Props) {
-  const depth = useDraft(`pass-depth-1-${machine}`, '');
+  const depth = useDraft(`pass-depth-1-${machine}-${units.value.unit}`, '');
   if (machine !== 'jointer' && machine !== 'planer' && machine !== 'router') return null;
   if (depth.value === undefined || isProblem(thickness) || thickness <= target) return null;
   const limit = limits[machine];

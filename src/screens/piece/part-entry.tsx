@@ -17,10 +17,7 @@ export function PartEntry({ piece, common }: { piece: Piece; common: readonly st
   const [added, setAdded] = useState('');
   const last = piece.parts.at(-1);
   const carried = nextForm(last, common[0] ?? '', units.value);
-  // A bare number means another length in other units: each keeps its own texts.
-  const typed = useForm(`part-form-2-${piece.id}-${units.value.unit}`, carried, (form) =>
-    readPartForm(form, units.value, last),
-  );
+  const typed = useForm(`part-form-2-${piece.id}`, carried, (form) => readPartForm(form, units.value, last));
   if (!typed) return null;
   const { form, field, change } = typed;
   const add = () =>

@@ -3,8 +3,11 @@ import { badNumber } from '../../core/answer/bad-number.ts';
 import { checked } from '../../core/answer/checked.ts';
 import { parseNumber } from '../../core/answer/parse-number.ts';
 import { isProblem, type Outcome, type Problem, problem } from '../../core/answer/problem.ts';
+import { formatLength } from '../../core/length/format-length.ts';
+import type { LengthUnits } from '../../core/length/length-units.ts';
 import type { Thickness } from '../../core/lumber/board.ts';
 import { nextChalkMark } from '../../core/lumber/chalk-mark.ts';
+import { roughThickness } from '../../core/lumber/quarters.ts';
 import { readSizes } from '../../core/lumber/read-sizes.ts';
 import type { Board } from '../../store/records/board.ts';
 import { chosenWood } from '../../ui/species-pick.tsx';
@@ -42,8 +45,9 @@ export const thicknessName = (thickness: Thickness): string =>
   'quarters' in thickness ? String(thickness.quarters) : 'measured';
 
 /** What stands in the form until another is typed: the next mark, and wood, thickness and length of the last board. */
-export function formAfter(boards: readonly Board[], write: (mm: number) => string): BoardForm {
+export function formAfter(boards: readonly Board[], units: LengthUnits): BoardForm {
   const last = boards.at(-1);
+  const write = (mm: number) => formatLength(mm, units);
   const { species = '', thickness = { quarters: 4 } } = last ?? {};
   return {
     chalk: nextChalkMark(boards.map(({ chalk }) => chalk)),
@@ -59,22 +63,28 @@ export function formAfter(boards: readonly Board[], write: (mm: number) => strin
   };
 }
 
-/** Reads and checks what was typed; `unit` is what a bare number means, `isTaken` knows the other boards' marks. */
+/**
+ * Reads and checks what was typed; `isTaken` knows the other boards' marks. A thickness or length that stands as carried
+ * over is the last board's own.
+ */
 export function readBoardForm(
   form: BoardForm,
   isTaken: (mark: string) => boolean,
-  unit: 'in' | 'mm',
+  units: LengthUnits,
+  last?: Pick<Board, 'thickness' | 'length'>,
 ): FormRead<Sizes & { readonly alike: number }> {
   const measured = form.quarters === 'measured';
+  const exact = (text: string, mm = 0) =>
+    text === formatLength(mm, units) ? `${Math.round(mm * 1e6) / 1e6} mm` : text;
   const { sizes, problems: ofSizes } = readSizes(
     {
       quarters: measured ? undefined : form.quarters,
-      thickness: measured ? form.thickness : undefined,
+      thickness: measured ? exact(form.thickness, last && roughThickness(last.thickness)) : undefined,
       width: form.width,
       farWidth: form.tapers ? form.farWidth : undefined,
-      length: form.length.trim() || form.lastLength,
+      length: form.length.trim() || exact(form.lastLength, last?.length),
     },
-    () => unit,
+    () => units.unit,
   );
   const problems = new Map<string, Problem>(ofSizes);
   const note = <T>(entry: string, found: Outcome<T>) => {

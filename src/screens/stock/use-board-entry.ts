@@ -1,6 +1,5 @@
 import { useMemo, useState } from 'preact/hooks';
 import { useForm } from '../../app/form.ts';
-import { formatLength } from '../../core/length/format-length.ts';
 import { nextChalkMark } from '../../core/lumber/chalk-mark.ts';
 import { boards as store } from '../../store/boards.ts';
 import type { Board } from '../../store/records/board.ts';
@@ -9,15 +8,16 @@ import { formAfter, plainMark, readBoardForm } from './board-form.ts';
 
 /** The entries of one board, and what logs it: for the foot of the screen and for the last key of the pad. */
 export function useBoardEntry(logged: readonly Board[], deliveryId = '') {
-  const { marks, isTaken, woods, carried } = useMemo(() => {
+  const { marks, last, isTaken, woods, carried } = useMemo(() => {
     // The delivery's own come last: marks, wood and sizes go on from them.
     const own = deliveryId === '' ? [] : logged.filter((board) => board.deliveryId === deliveryId);
     const inTurn = own.length > 0 ? [...logged, ...own] : logged;
     const marks = inTurn.map(({ chalk }) => chalk);
-    const carried = formAfter(inTurn, (mm) => formatLength(mm, units.value));
+    const carried = formAfter(inTurn, units.value);
     let taken: Set<string> | undefined;
     return {
       marks,
+      last: inTurn.at(-1),
       isTaken(mark: string) {
         // The mark that is proposed is free: thousands are gone through once another is typed.
         if (mark === carried.chalk) return false;
@@ -30,7 +30,7 @@ export function useBoardEntry(logged: readonly Board[], deliveryId = '') {
   }, [logged, deliveryId, units.value]);
   const [said, setSaid] = useState('');
   const typed = useForm(`board-form-2-${deliveryId}`, carried, (form) =>
-    readBoardForm(form, isTaken, units.value.unit),
+    readBoardForm(form, isTaken, units.value, last),
   );
   const log = () =>
     void typed?.store(async ({ alike, ...board }) => {
