@@ -18,6 +18,8 @@ export interface CoatScheduleInput {
   readonly gritsOwned: readonly number[];
   /** What is coated one after another so that no wet edge dries: `Case`, `Door`. */
   readonly sections?: readonly string[];
+  /** Sealed or primed already: what was sanded before isn't sanded through. */
+  readonly sealed?: boolean;
   /** Parts finished before assembly: inside corners that no brush reaches later. */
   readonly beforeAssembly?: boolean;
   /** By what today's air makes each wait longer, 1 to 8; see `airFactor`. */
@@ -67,6 +69,14 @@ function sanding(order: readonly number[], waterBorne: boolean): FinishStep[] {
   ];
 }
 
+const rubDull = (number: number, what: string, grit: number) =>
+  step(
+    `between-${number}`,
+    'sand',
+    `Rub ${what} dull`,
+    `Lightly with ${grit}, not through the edges. If it gums up, wait longer. Take the dust off.`,
+  );
+
 const asWait = ({ least, most }: Range) => ({ leastSeconds: least, mostSeconds: most });
 
 function coat(number: number, coats: number, finish: Finish, sections: readonly string[]): FinishStep[] {
@@ -93,23 +103,15 @@ function coat(number: number, coats: number, finish: Finish, sections: readonly 
         source: 'osha-3157',
       }),
     );
-  if (!lastCoat && betweenGrit !== undefined)
-    steps.push(
-      step(
-        `between-${number}`,
-        'sand',
-        `Rub coat ${number} dull`,
-        `Lightly with ${betweenGrit}, not through the edges. If it gums up, wait longer. Take the dust off.`,
-      ),
-    );
+  if (!lastCoat && betweenGrit !== undefined) steps.push(rubDull(number, `coat ${number}`, betweenGrit));
   return steps;
 }
 
 /**
  * All steps from the sanded wood to the cured finish.
  *
- * @param input kind of finish, number of coats, grits as P numbers, sections in order, whether parts are finished
- *   before assembly
+ * @param input kind of finish, number of coats, grits as P numbers, sections in order, whether the wood is
+ *   sealed already, and whether parts are finished before assembly
  * @returns steps as plain data, with waits in seconds; the rags are a step of their own after every coat with a drying
  *   oil
  * @valid one finish on one piece; the can's waits at 20 degrees Celsius, made longer by `airFactor`. Time to wipe off
@@ -121,13 +123,14 @@ function coat(number: number, coats: number, finish: Finish, sections: readonly 
  * @source common practice; rags also OSHA 3157
  */
 export function coatSchedule(input: CoatScheduleInput): Outcome<readonly FinishStep[]> {
-  const { coats, firstGrit, gritsOwned, sections = [], beforeAssembly = false, airFactor = 1 } = input;
+  const { coats, firstGrit, gritsOwned, sections = [], sealed = false, beforeAssembly = false, airFactor = 1 } = input;
   const bad =
     badNumber('coats', 'The number of coats', coats, 'count', { least: 1, most: mostCoats, whole: true }) ??
     badNumber('airFactor', 'The factor for the air', airFactor, 'factor', { least: 1, most: 8 });
   if (bad) return bad;
   const finish = { ...input.finish, waitSeconds: scaled(input.finish.waitSeconds, airFactor) };
-  const order = sandingGrits(firstGrit, finish.bareGrit, gritsOwned);
+  const { bareGrit, betweenGrit = bareGrit } = finish;
+  const order = sealed ? [] : sandingGrits(firstGrit, bareGrit, gritsOwned);
   if (isProblem(order)) return order;
   const useAfter = finish.useAfterSeconds.most * airFactor;
   const cured = finish.cureSeconds.most * airFactor;
@@ -136,7 +139,7 @@ export function coatSchedule(input: CoatScheduleInput): Outcome<readonly FinishS
   });
   return [
     ...(beforeAssembly ? [mask] : []),
-    ...sanding(order, finish.waterBorne),
+    ...(sealed ? [rubDull(0, 'the sealed wood', betweenGrit)] : sanding(order, finish.waterBorne)),
     step('sample', 'sample', 'Sample board', 'All coats on an offcut sanded the same way. Look at it dry.'),
     ...Array.from({ length: coats }, (_, index) => coat(index + 1, coats, finish, sections)).flat(),
     step(

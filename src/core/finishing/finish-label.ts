@@ -1,5 +1,6 @@
 import { badNumber, badRange } from '../answer/bad-number.ts';
 import type { Outcome } from '../answer/problem.ts';
+import { type Range, range } from '../answer/range.ts';
 import type { Finish } from './finish.ts';
 
 const longest = { least: 0, most: 120 * 86400 };
@@ -21,7 +22,7 @@ export type FinishLabel = Partial<Pick<Finish, (typeof figures)[number][0]>>;
  *
  * @param finish a row of the finishes' table
  * @param label figures from the can: m2 per litre, seconds
- * @returns the finish, its source `label` when anything was typed in
+ * @returns the finish, its source `label` when anything was typed in; never in use after its full cure
  * @valid figures at about 20 degrees Celsius
  * @errors a range reversed, zero or absurd; use after full cure
  * @example withFinishLabel(finishById('oil-varnish'), { coverage: range(10, 12) })
@@ -38,5 +39,15 @@ export function withFinishLabel(finish: Finish, label: FinishLabel): Outcome<Fin
   const tooSoon =
     use && cure && badNumber('cureSeconds', 'The time to full cure', cure.most, 'seconds', { least: use.least });
   if (tooSoon) return tooSoon;
-  return Object.keys(label).length === 0 ? finish : { ...finish, ...label, source: 'label' };
+  if (Object.keys(label).length === 0) return finish;
+  // Where the can gives one of the two, the table's other must not contradict it.
+  const bound = (usual: Range, by: Range | undefined, pick: typeof Math.min) =>
+    by ? range(pick(usual.least, by.least), pick(usual.most, by.most)) : usual;
+  return {
+    ...finish,
+    useAfterSeconds: bound(finish.useAfterSeconds, cure, Math.min),
+    cureSeconds: bound(finish.cureSeconds, use, Math.max),
+    ...label,
+    source: 'label',
+  };
 }

@@ -9,14 +9,14 @@ import { degreesSign } from '../../ui/temperature.ts';
 import type { FormProps } from './form-props.ts';
 
 /** Cold and damp air make every wait longer. */
-export function AirEntries({ read: { finish, airFactor, air }, field }: FormProps) {
+export function AirEntries({ read: { finish, airFactor, air }, at, field }: FormProps) {
   return (
     <Card title="Today’s air">
       <div class="fields">
         <NumberField label="Temperature" hint={degreesSign()} {...field('celsius')} />
         <NumberField label="Humidity" hint="%" {...field('humidity')} />
       </div>
-      <p aria-live="polite">
+      <p aria-live="polite" hidden={Boolean(at('celsius') ?? at('humidity'))}>
         Between coats, at <Amount of={celsius(air.celsius)} /> and <Amount of={percent(air.humidity)} />:{' '}
         <b>{sayRange(scaled(finish.waitSeconds, airFactor.value), 'seconds')}</b>.
       </p>

@@ -61,7 +61,8 @@ export function PlanScreen({ piece, all, onStarted }: Props) {
     setBusy(true);
     try {
       await kept.add(started);
-      // The plan stays as typed, for the next time or for starting over.
+      // The plan stays as typed, for the next time or for starting over; the air is that day's own.
+      change({ celsius: '', humidity: '' });
       onStarted();
     } catch {
       // The shell keeps and shows what the phone did not take; the plan stays.

@@ -25,6 +25,7 @@ export function startedFinish(
     firstGrit: read.firstGrit,
     gritsOwned: grits.map(({ grit }) => grit).filter((grit) => !form.gritsMissing.includes(grit)),
     sections: read.sections,
+    sealed: read.wood === 'sealed',
     beforeAssembly: form.beforeAssembly,
     airFactor: read.airFactor.value,
   });

@@ -31,6 +31,14 @@ describe('coatSchedule', () => {
       'cure',
     ]);
   });
+  it('leaves wood that is sealed already as it is but for its gloss', () => {
+    const sealed = solved(coatSchedule(input('water-borne', { sealed: true, gritsOwned: [] })));
+    expect(sealed.slice(0, 2).map(({ id, title }) => [id, title.text])).toEqual([
+      ['between-0', 'Rub the sealed wood dull'],
+      ['sample', 'Sample board'],
+    ]);
+    expect(sealed[0]?.todo.text).toMatch(/^Lightly with 320, not through the edges/);
+  });
   it('raises the grain for water-borne finishes, and only for them', () => {
     expect(ids(input('water-borne'))).toEqual(expect.arrayContaining(['raise-grain', 'cut-grain']));
     expect(ids(input('shellac'))).not.toContain('raise-grain');

@@ -10,7 +10,23 @@ const paint = finishById('paint') as Finish;
 describe('withFinishLabel', () => {
   it('lets the can win and says so', () => {
     const found = solved(withFinishLabel(paint, { coverage: range(10, 12), cureSeconds: range(86400) }));
-    expect(found).toEqual({ ...paint, coverage: range(10, 12), cureSeconds: range(86400), source: 'label' });
+    expect(found).toMatchObject({
+      ...paint,
+      coverage: range(10, 12),
+      cureSeconds: range(86400),
+      source: 'label',
+      useAfterSeconds: {},
+    });
+  });
+  it('keeps use before full cure, where the can gives one of them alone', () => {
+    const day = 86400;
+    // The table: use after 2 to 4 days, full cure after 14 to 30.
+    expect(withFinishLabel(paint, { cureSeconds: range(3 * day) })).toMatchObject({
+      useAfterSeconds: range(2 * day, 3 * day),
+    });
+    expect(withFinishLabel(paint, { useAfterSeconds: range(20 * day) })).toMatchObject({
+      cureSeconds: range(20 * day, 30 * day),
+    });
   });
   it('leaves the table as it is when nothing was typed in', () => {
     expect(withFinishLabel(paint, {})).toEqual(paint);
