@@ -7,7 +7,7 @@ import { SettledLength, SettledNumber, SettledText } from '../../ui/settled.tsx'
 import { SpeciesPick } from '../../ui/species-pick.tsx';
 import { CutChoice, KindChoice } from './part-choices.tsx';
 import { PartDoubts } from './part-doubts.tsx';
-import { changePart, nextName, putBack, withoutPart, withPart } from './piece-edits.ts';
+import { changePart, putBack, withCopy, withoutPart } from './piece-edits.ts';
 import { SidePicks } from './side-picks.tsx';
 
 interface Props {
@@ -47,12 +47,8 @@ export function PartEditor({ piece, part, common, onOpen }: Props) {
         <Button
           onClick={() => {
             const id = crypto.randomUUID();
-            const name = nextName(
-              part.name,
-              piece.parts.map((other) => other.name),
-            );
             edit(
-              (now) => withPart(now, { ...part, id, name }, part.id),
+              (now) => withCopy(now, part.id, id),
               () => onOpen(id),
             );
           }}
@@ -60,12 +56,16 @@ export function PartEditor({ piece, part, common, onOpen }: Props) {
           Duplicate
         </Button>
         <Button
-          onClick={() =>
+          onClick={() => {
+            let before = piece;
             edit(
-              (now) => withoutPart(now, part.id),
-              () => offerUndo(`${part.name} deleted.`, () => edit((now) => putBack(now, piece, part.id))),
-            )
-          }
+              (now) => {
+                before = now;
+                return withoutPart(now, part.id);
+              },
+              () => offerUndo(`${part.name} deleted.`, () => edit((now) => putBack(now, before, part.id))),
+            );
+          }}
         >
           Delete
         </Button>

@@ -1,9 +1,18 @@
 import { nextChalkMark } from '../../core/lumber/chalk-mark.ts';
 import type { Part, Piece } from '../../store/records/piece.ts';
 
-export function withPart(piece: Piece, part: Part, after?: string): Piece {
-  const at = piece.parts.findIndex(({ id }) => id === after);
-  return { ...piece, parts: piece.parts.toSpliced(at < 0 ? piece.parts.length : at + 1, 0, part) };
+export const withPart = (piece: Piece, part: Part): Piece => ({ ...piece, parts: [...piece.parts, part] });
+
+/** The piece with a copy of a part, as that is now, behind it; it goes by the next free name. */
+export function withCopy(piece: Piece, partId: string, id: string): Piece {
+  const at = piece.parts.findIndex((part) => part.id === partId);
+  const part = piece.parts[at];
+  if (!part) return piece;
+  const name = nextName(
+    part.name,
+    piece.parts.map((other) => other.name),
+  );
+  return { ...piece, parts: piece.parts.toSpliced(at + 1, 0, { ...part, id, name }) };
 }
 
 export function changePart(piece: Piece, partId: string, change: Partial<Part>): Piece {

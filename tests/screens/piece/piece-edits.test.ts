@@ -4,6 +4,7 @@ import {
   changeSides,
   nextName,
   putBack,
+  withCopy,
   withoutPart,
   withPart,
 } from '../../../src/screens/piece/piece-edits.ts';
@@ -51,10 +52,12 @@ test('what changed in between stays when a part comes back, and it comes back on
   expect(putBack(back, chest, 'side')).toBe(back);
 });
 
-test('a part is added at the end, or after another', () => {
-  const ids = (piece: Piece) => piece.parts.map(({ id }) => id);
-  expect(ids(withPart(chest, part('base')))).toEqual(['front', 'side', 'lid', 'base']);
-  expect(ids(withPart(chest, part('side 2'), 'side'))).toEqual(['front', 'side', 'side 2', 'lid']);
+test('a part is added at the end, a copy behind what it copies as that stands by then', () => {
+  expect(withPart(chest, part('base')).parts.map(({ id }) => id)).toEqual(['front', 'side', 'lid', 'base']);
+  const { parts } = withCopy(changePart(chest, 'side', { width: 450 }), 'side', 'copy');
+  expect(parts.map(({ id }) => id)).toEqual(['front', 'side', 'copy', 'lid']);
+  expect(parts[2]).toEqual({ ...part('side 2'), id: 'copy', width: 450 });
+  expect(withCopy(chest, 'gone', 'copy')).toBe(chest);
 });
 
 test('a copy gets the next free name', () => {
