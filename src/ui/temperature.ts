@@ -9,10 +9,11 @@ export const degreesSign = (): string => (units.value.unit === 'in' ? '°F' : '�
 export const toCelsius = (typed: number): number => (units.value.unit === 'in' ? (typed - 32) / 1.8 : typed);
 export const fromCelsius = (celsius: number): number => (units.value.unit === 'in' ? celsius * 1.8 + 32 : celsius);
 
-/** Reads the maker's own degrees as degrees Celsius. */
+/** Reads the maker's own degrees as degrees Celsius; of all that is typed, a temperature alone may lie below 0. */
 export function parseDegrees(text: string): Outcome<number> {
-  const typed = parseNumber(text);
-  return isProblem(typed) ? typed : toCelsius(typed);
+  const size = text.trim().replace(/^[-−] ?/, '');
+  const typed = parseNumber(size);
+  return isProblem(typed) ? typed : toCelsius(size === text.trim() ? typed : -typed);
 }
 
 /** Reads a temperature that a shop or its wood can have, in degrees Celsius. */

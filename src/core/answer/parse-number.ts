@@ -6,7 +6,7 @@ import { isProblem, type Outcome, problem } from './problem.ts';
  *
  * @param text what was typed
  * @returns the number
- * @valid up to ten digits
+ * @valid up to twelve digits
  * @errors (field ''): empty, not a number, negative, a comma that may part thousands
  * @example parseNumber('5,5') // => 5.5
  */

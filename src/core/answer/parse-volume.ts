@@ -27,7 +27,7 @@ const pattern = /^(?:(?:(\d+)[ -])?(\d+) ?\/ ?(\d+)|([\d.,]+)) ?([a-z. ]*)$/;
  * @param text what was typed
  * @param bare what a number without a unit means: US measures for makers who read inches
  * @returns litres; US customary measures, not imperial ones
- * @valid any volume of up to ten digits; 0 is a volume here, limits are checked where it is used
+ * @valid any volume of up to twelve digits; 0 is a volume here, limits are checked where it is used
  * @errors (field ''): empty, not a volume, a unit that is none
  * @example parseVolume('750 ml', 'qt') // => 0.75
  * @source 1 US gallon = 3.785 411 784 L exactly, NIST SP 811 appendix B

@@ -41,5 +41,5 @@ export function readDecimal(text: string): Outcome<Ratio> {
 }
 
 function tooLong() {
-  return problem('', 'That number has too many digits for a length.');
+  return problem('', 'That number has too many digits.');
 }

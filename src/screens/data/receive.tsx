@@ -48,7 +48,9 @@ export function Receive() {
             onInput={(event) => setPasted(event.currentTarget.value)}
           />
         </div>
-        <Button onClick={() => open(pasted.trim())}>Look at it</Button>
+        <Button disabled={pasted.trim() === ''} onClick={() => open(pasted.trim())}>
+          Look at it
+        </Button>
       </Fold>
       <div class="received" aria-live="polite">
         {outcome &&

@@ -62,11 +62,14 @@ export default function Check({ id }: { id: string }) {
 
   const keep = () =>
     measured &&
-    squares.add({ ...(piece && { pieceId: piece.id }), ...measured, precision, use: form.use, at: Date.now() }).then(
-      () => notify('Check kept.'),
-      // The shell keeps and shows what the phone did not take; the form stays.
-      () => {},
-    );
+    // A piece that is still being read counts, one that is gone doesn’t.
+    squares
+      .add({ ...(id && piece !== null ? { pieceId: id } : {}), ...measured, precision, use: form.use, at: Date.now() })
+      .then(
+        () => notify('Check kept.'),
+        // The shell keeps and shows what the phone did not take; the form stays.
+        () => {},
+      );
 
   return (
     <Screen
