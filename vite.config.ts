@@ -45,6 +45,8 @@ const minifiedTwice = (): Plugin => ({
 export default defineConfig({
   // Relative addresses, so that the built app works under any sub-path of a static host.
   base: './',
+  // The same library without the build for browsers that the app doesn't run in.
+  resolve: { alias: { 'workbox-window': 'workbox-window/build/workbox-window.prod.mjs' } },
   build: {
     target: 'es2022',
     manifest: true,
@@ -58,7 +60,7 @@ export default defineConfig({
         codeSplitting: {
           groups: [
             { name: 'launch', tags: ['$initial'], priority: 2 },
-            { name: 'screens', test: /src/, priority: 1 },
+            { name: 'screens', test: /src|workbox-window/, priority: 1 },
           ],
         },
       },
