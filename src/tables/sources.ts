@@ -16,30 +16,27 @@ export interface Source {
 export const sources: Readonly<Record<SourceId, Source>> = {
   'wood-handbook': {
     kind: 'published',
-    title:
-      'Forest Products Laboratory. 2010. Wood handbook: wood as an engineering material. General Technical Report FPL-GTR-190. USDA Forest Service.',
+    title: 'USDA Forest Service. Wood handbook, FPL-GTR-190 (2010).',
   },
   'wood-handbook-memory': {
     kind: 'from-memory',
-    title: 'Wood handbook (FPL-GTR-190), figure recalled and not checked against the text.',
+    title: 'Wood handbook, FPL-GTR-190, recalled and not checked against the text.',
   },
   'simpson-1998': {
     kind: 'published',
-    title:
-      'Simpson, W.T. 1998. Equilibrium moisture content of wood in outdoor locations in the United States and worldwide. Research Note FPL-RN-0268. USDA Forest Service.',
+    title: 'USDA Forest Service. Equilibrium moisture content of wood in outdoor locations, FPL-RN-0268 (1998).',
   },
   nhla: {
     kind: 'published',
-    title:
-      'National Hardwood Lumber Association. Rules for the measurement and inspection of hardwood and cypress (2011).',
+    title: 'National Hardwood Lumber Association (NHLA). Rules for measurement and inspection (2011).',
   },
   'nhla-memory': {
     kind: 'from-memory',
-    title: 'Rules of the National Hardwood Lumber Association, recalled and not checked against the text.',
+    title: 'NHLA rules, recalled and not checked against the text.',
   },
   ahec: {
     kind: 'published',
-    title: 'American Hardwood Export Council. Guide to grading sawn lumber, section on measurement.',
+    title: 'AHEC. Guide to grading sawn lumber, measurement.',
   },
   'nist-sp811': {
     kind: 'published',
@@ -47,8 +44,7 @@ export const sources: Readonly<Record<SourceId, Source>> = {
   },
   'surfaced-thickness': {
     kind: 'published',
-    title:
-      'Hardwood lumber standard thicknesses, surfaced two sides: NHLA surfaced-lumber rule as tabulated in public engineering tables.',
+    title: 'NHLA rules, surfaced two sides, as tabulated in public engineering tables.',
   },
   'osha-3157': {
     kind: 'published',
@@ -62,7 +58,7 @@ export const sources: Readonly<Record<SourceId, Source>> = {
   'common-practice': { kind: 'common-practice', title: 'Common practice of the trade; no single source.' },
   assumption: {
     kind: 'common-practice',
-    title: 'An assumption of this app, stated where it is used; change it to suit.',
+    title: 'An assumption of this app; change it to suit.',
   },
   label: { kind: 'label', title: 'Typed in by you from the label, sheet or manual.' },
 };
