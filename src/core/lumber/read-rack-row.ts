@@ -62,7 +62,7 @@ export function readRackRow(csv: CsvRow, { columns, width }: RackHeader): { row:
   };
 }
 
-const badMoisture = (percent: number) => badNumber('', 'The moisture', percent, 'percent', { least: 0, most: 200 });
+const badMoisture = (percent: number) => badNumber('', 'The moisture', percent, 'percent', { least: 0, most: 100 });
 
 function brokenLine({ broken, cells }: CsvRow, width: number): Problem | undefined {
   if (broken === 'open-quote') return problem('', 'A quote never closes: nothing after it could be read.');
