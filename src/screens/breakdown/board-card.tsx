@@ -1,3 +1,4 @@
+import { routeTo } from '../../app/routes.ts';
 import type { BreakdownProblem } from '../../core/breakdown/problem-types.ts';
 import type { Board } from '../../store/records/board.ts';
 import type { Plan } from '../../store/records/plan.ts';
@@ -55,6 +56,11 @@ export function BoardCard(props: Props) {
         </p>
       )}
       <Tick label={`Board ${mark} is cut`} checked={cut} onInput={(on) => void tickCut(plan, board.id, on)} />
+      {cut && stored && leftover > 0 && (
+        <a class="button" href={routeTo('stock', board.id)}>
+          Log what is left
+        </a>
+      )}
     </section>
   );
 }
