@@ -35,7 +35,7 @@ interface Choice {
  * @param wish the least length and width that are of use, mm, and what to favour
  * @returns clear stretches in order along the board, none overlapping; kerfs are the breakdown's matter
  * @valid up to 100 defects
- * @errors those of `checkBoard`; a defect without a size, or with ends the wrong way round (`defects.2`)
+ * @errors those of `checkBoard`; more than 100 defects, one with ends the wrong way round (`defects.2`)
  * @example findClearStretches({ ...board, width: 200, length: 2400 }, [{ from: 1000, to: 1100, left: 160, right: 200 }], {
  *   leastLength: 300,
  *   leastWidth: 50,

@@ -49,7 +49,7 @@ function clearOf(board: Board, need: Need): readonly ClearStretch[] | undefined 
   const { width, farWidth = width, length } = board;
   if (board.defects?.length) {
     const found = clearStretchesOf(board, need);
-    return isProblem(found) ? undefined : found;
+    return isProblem(found) ? [] : found;
   }
   if (farWidth === width) return undefined;
   // Each step still takes the longest blank, so stepping never costs a part that the board could give.

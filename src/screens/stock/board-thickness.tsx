@@ -37,7 +37,7 @@ export function BoardThickness({ board }: { board: Board }) {
       <Facts rows={sound.map(([way, found]) => [way, resultOf(found)])} />
       {ways.slice(0, 2).map(([, found]) => isProblem(found) && <Reason of={found} />)}
       {(board.warp?.cup === undefined || board.warp.bow === undefined) && (
-        <p class="soft small">Cup or bow is not measured: middling kiln-dried hardwood is assumed.</p>
+        <p class="soft small">Cup or bow is not measured: that of an air-dried, flat-sawn board is assumed.</p>
       )}
       <div class="workings">
         {sound.map(([way, found]) => (

@@ -61,7 +61,7 @@ export function Defects({ board }: { board: Board }) {
           )}
           <p class="soft small">
             From <Length mm={leastUsableLength()} /> long and <Length mm={leastWidth} /> wide, the narrowest strip of
-            your shop. The plan uses these.
+            your shop. A plan keeps clear of the marks.
           </p>
         </div>
       )}

@@ -100,3 +100,9 @@ describe('what is asked of the planner', () => {
     );
   });
 });
+
+test('of a board with more marks than can be gone around nothing counts as clear', () => {
+  const mark = { start: 100, length: 10, offset: 20, width: 10, kind: 'knot' };
+  const asked = problemFromRecords(shop, [board('a', { defects: Array(101).fill(mark) })], piece([part('lid')]));
+  expect(asked.boards[0]?.clear).toEqual([]);
+});
