@@ -47,7 +47,7 @@ export function Moisture({ board }: { board: Board }) {
         <div class={`answer ${look}`} aria-live="polite">
           <span class="figure words">{name}</span>
           <span>
-            <Say phrase={found.value.reason} />
+            <Say phrase={found.value.reason} /> Read {day(found.value.latest.at)}.
           </span>
           {found.value.forecast && (
             <span class="soft">
