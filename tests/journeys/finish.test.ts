@@ -131,12 +131,12 @@ describe('a cabinet with bare insides', () => {
     await page().reload();
     await see('2 batches, each');
     await press('Start the finish');
-    await step(/^Sand with/);
+    await step('Rub the sealed wood dull');
   });
 
-  test('sanded, a sample made, and the first coat mixed in two batches', async () => {
-    // Sanding with 120 and 150, then the sample board: a bare grit of 150 is the table's.
-    for (const at of [1, 2, 3]) {
+  test('rubbed dull, a sample made, and the first coat mixed in two batches', async () => {
+    // Sealed wood is not sanded through; then the sample board.
+    for (const at of [1, 2]) {
       await page()
         .getByRole('heading', { name: `Step ${at} of`, level: 1 })
         .waitFor();
@@ -203,7 +203,7 @@ describe('a cabinet with bare insides', () => {
     await page().goBack();
     await press('Plan another finish');
     await press('Start the finish');
-    await step(/^Sand with/);
+    await step('Rub the sealed wood dull');
     expect(phone.errors).toEqual([]);
   });
 });

@@ -15,7 +15,7 @@ export function AdhesiveEntries({ form, read, change, entry, glueups }: FormProp
           label="Adhesive"
           value={form.adhesive}
           options={options}
-          onInput={(kind) => change(withAdhesive(form, kind, glueups))}
+          onInput={(kind) => change(withAdhesive(kind, glueups))}
         />
         <NumberField label="Temperature" hint={degreesSign()} {...entry('celsius')} />
       </div>

@@ -87,9 +87,17 @@ export function withStage(form: GlueForm, stage: PieceStage): GlueForm {
   };
 }
 
-/** The form with another adhesive, and what its label said last time. */
-export const withAdhesive = (form: GlueForm, adhesive: string, glueups: readonly Glueup[]): GlueForm => ({
-  ...form,
+/** Another adhesive, and what its label said last time. */
+export const withAdhesive = (adhesive: string, glueups: readonly Glueup[]): Partial<GlueForm> => ({
   adhesive,
   label: labelTexts(lastLabel(glueups, adhesive)),
+});
+
+/** What goes with the stage that is glued; the rest is of the glue and the work, whatever is glued. */
+const ofStage = new Set(['stage', 'name', 'seams', 'meets', 'across', 'outerBoard', 'species']);
+
+/** What was typed, for a stage of this id. */
+export const forStage = (typed: Partial<GlueForm>, stage: string): Partial<GlueForm> => ({
+  ...Object.fromEntries(Object.entries(typed).filter(([name]) => !ofStage.has(name))),
+  stage,
 });

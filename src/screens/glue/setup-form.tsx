@@ -11,7 +11,7 @@ import { Screen } from '../../ui/screen.tsx';
 import { Trouble } from '../../ui/trouble.tsx';
 import { questions } from '../questions.ts';
 import { AdhesiveEntries } from './adhesive-entries.tsx';
-import type { GlueForm } from './glue-form.ts';
+import { forStage, type GlueForm, withStage } from './glue-form.ts';
 import { PlanAnswer } from './plan-answer.tsx';
 import { PlanDetails } from './plan-details.tsx';
 import { type GluePlan, planGlueUp } from './plan-glue-up.ts';
@@ -29,7 +29,8 @@ interface Props {
   stages: readonly PieceStage[];
   progress: Progress;
   glueups: readonly Glueup[];
-  initial: GlueForm;
+  /** The form before anything is typed or picked. */
+  usual: GlueForm;
 }
 
 /** What each part of the form gets: what it rests on, the form as typed and as read, and how to change it. */
@@ -38,6 +39,8 @@ export interface FormProps extends Props {
   readonly read: ReadGlue;
   readonly plan: GluePlan;
   change(part: Partial<GlueForm>): void;
+  /** Another stage is glued: by its id, empty for one that is typed. */
+  pick(stage: string): void;
   /** What is wrong with one entry, by its path. */
   trouble(entry: string): Problem | undefined;
   /** What an entry for words or a number needs. */
@@ -50,11 +53,14 @@ export interface FormProps extends Props {
 
 /** Before the glue: what is glued, with what, and whether time, glue and clamps are enough. */
 export function SetupForm(given: Props) {
-  const { piece, initial } = given;
-  const draft = useDraft<GlueForm>(`glue-form-2-${piece?.id ?? 'new'}`, initial);
+  const { piece, stages, progress, usual } = given;
+  const draft = useDraft<Partial<GlueForm>>(`glue-form-2-${piece?.id ?? 'new'}`, {});
   const [tried, setTried] = useState(false);
-  const form = draft.value;
-  if (!form) return null;
+  const typed = draft.value;
+  if (!typed) return null;
+  const stage = typed.stage === undefined ? progress.now[0] : stages.find(({ id }) => id === typed.stage);
+  // What was never typed follows the piece and the air.
+  const form: GlueForm = { ...(stage ? withStage(usual, stage) : usual), ...typed };
   const read = readGlueForm(form);
   const plan = planGlueUp(read, shop.value);
   const [first] = [...read.missing.values(), ...read.problems.values()];
@@ -67,14 +73,15 @@ export function SetupForm(given: Props) {
     void askToNotify();
     try {
       await storeStart(glueup);
-      draft.clear();
       go('glue', glueup.id);
+      draft.clear();
     } catch {
       // Not stored: the shell keeps and shows it; the form stays as it is.
     }
   };
 
-  const change = (part: Partial<GlueForm>) => draft.set({ ...form, ...part });
+  // With its stage: what is typed for one doesn't go over to the next.
+  const change = (part: Partial<GlueForm>) => draft.set({ stage: form.stage, ...typed, ...part });
   const trouble = (entry: string) =>
     read.problems.get(entry) ?? (tried ? read.missing.get(entry) : undefined) ?? coreProblem(plan, entry);
   const props: FormProps = {
@@ -83,6 +90,7 @@ export function SetupForm(given: Props) {
     read,
     plan,
     change,
+    pick: (id) => draft.set(forStage(typed, id)),
     trouble,
     entry: (name) => ({ value: form[name], problem: trouble(name), onInput: (text) => change({ [name]: text }) }),
   };

@@ -7,7 +7,7 @@ import { airNow } from '../../store/records/air-now.ts';
 import { newest } from '../../store/records/newest.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import { planInHand } from '../../store/records/plan-in-hand.ts';
-import { emptyForm, withStage } from './glue-form.ts';
+import { emptyForm } from './glue-form.ts';
 import { usualGlue } from './plan-stage.ts';
 import { SetupForm } from './setup-form.tsx';
 import { progressOf } from './stage-progress.ts';
@@ -29,16 +29,7 @@ export function SetupScreen({ piece }: { piece: Piece | undefined }) {
   const stages = piece ? stagesOfPiece(piece, plan, shop.value) : [];
   const own = piece ? all.filter(({ pieceId }) => pieceId === piece.id) : [];
   const progress = progressOf(stages, own, Date.now(), run);
-  const [next] = progress.now;
   const glue = usualGlue(all, airNow(shop.value, Date.now())?.celsius);
   const usual = emptyForm(piece?.parts[0]?.species ?? '', glue);
-  return (
-    <SetupForm
-      piece={piece}
-      stages={stages}
-      progress={progress}
-      glueups={all}
-      initial={next ? withStage(usual, next) : usual}
-    />
-  );
+  return <SetupForm piece={piece} stages={stages} progress={progress} glueups={all} usual={usual} />;
 }

@@ -1,12 +1,11 @@
 import { useNow } from '../../app/now.ts';
 import { Pick, TextField } from '../../ui/fields.tsx';
-import { emptySeam, withStage } from './glue-form.ts';
 import { RunningList, runningOf } from './running-list.tsx';
 import type { FormProps } from './setup-form.tsx';
 import type { PieceStage } from './stages-of-piece.ts';
 
 /** Which stage is glued: those of the piece in their order, or one by another name. */
-export function StagePick({ form, change, entry, piece, stages, progress, glueups }: FormProps) {
+export function StagePick({ form, pick, entry, piece, stages, progress, glueups }: FormProps) {
   const chosen = stages.find(({ id }) => id === form.stage);
   const waitsFor = (stage: PieceStage) =>
     stages.filter(({ id }) => stage.needs.includes(id) && !progress.ready.has(id)).map(({ name }) => name);
@@ -28,12 +27,7 @@ export function StagePick({ form, change, entry, piece, stages, progress, glueup
             ...stages.map((stage) => ({ value: stage.id, label: stage.name + note(stage) })),
             { value: '', label: 'Something else' },
           ]}
-          onInput={(id) => {
-            const stage = stages.find((one) => one.id === id);
-            change(
-              stage ? withStage(form, stage) : { stage: '', name: '', seams: [emptySeam], across: '', outerBoard: '' },
-            );
-          }}
+          onInput={pick}
         />
       )}
       {chosen && waitsFor(chosen).length > 0 && <p class="soft">Waits for {waitsFor(chosen).join(', ')}.</p>}
