@@ -33,7 +33,7 @@ const writers: Partial<Record<Unit, readonly [metric: Writer, us: Writer]>> = {
     upTo(0.009995, inUnit('cm²', 1e-4), inUnit('m²')),
     upTo(us.m2PerSquareFoot * 0.9995, inUnit('in²', us.mm2PerSquareInch * 1e-6), inUnit('ft²', us.m2PerSquareFoot)),
   ],
-  m3: both(inUnit('m³')),
+  m3: both(upTo(0.001, inUnit('cm³', 1e-6), inUnit('m³'))),
   woodM3: [inUnit('m³'), (value) => inBoardFeet(value / us.m3PerBoardFoot)],
   boardFeet: both(inBoardFeet),
   litres: [

@@ -18,6 +18,8 @@ describe('formatQuantity', () => {
     ['m2', 0.00853, '13.2 in²', '85.3 cm²'],
     ['m2', 0.0929, '1 ft²', '0.0929 m²'],
     ['m3', 0.019664, '0.0197 m³', '0.0197 m³'],
+    // A knob of 60 x 40 x 12 mm.
+    ['m3', 0.0000288, '28.8 cm³', '28.8 cm³'],
     ['woodM3', 0.019664, '8.33 board feet', '0.0197 m³'],
     ['boardFeet', 8.3333, '8.33 board feet', '8.33 board feet'],
     ['boardFeet', 1, '1 board foot', '1 board foot'],
