@@ -78,9 +78,13 @@ function difference(own: Side | undefined, side: Side, stays: 'mine' | 'theirs')
   if (!side.record) return stays === 'theirs' ? 'removed' : 'older';
   if (!own.record) return stays === 'theirs' ? 'new' : 'older';
   if (content(own.record) === content(side.record)) return 'same';
+  if (asInvented(own.record) && asInvented(side.record)) return 'same';
   if (own.revision === side.revision) return 'conflict';
   return stays === 'theirs' ? 'newer' : 'older';
 }
+
+/** A record of the demo that nobody has changed: on another phone it differs in its days alone. */
+const asInvented = ({ demo, created, updated }: StoredRecord) => demo && created === updated;
 
 /** What the maker would see of a record: all but its stamps. */
 const content = (record: StoredRecord) => canonicalJson({ ...record, updated: 0, revision: 0 });

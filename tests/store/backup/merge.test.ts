@@ -142,6 +142,15 @@ describe('how a record of a file stands to the one here', () => {
     expect(mergeContents(mine, theirs).entries).toMatchObject([{ kind: 'board', id: 'a', difference, stays }]);
   });
 
+  test('two phones that look at the demo are asked of what was changed in it alone', () => {
+    const demo = (at: number, note: string, updated = at) =>
+      holding({ id: 'a', created: at, updated, revision: 1, demo: true, note } as StoredRecord);
+    const differences = ([mine, theirs]: readonly [Contents, Contents]) =>
+      mergeContents(mine, theirs).entries.map(({ difference }) => difference);
+    expect(differences([demo(5, 'read on day 5'), demo(6, 'read on day 6')])).toEqual(['same']);
+    expect(differences([demo(5, 'read on day 5', 9), demo(6, 'read on day 6')])).toEqual(['conflict']);
+  });
+
   test('a conflict shows both sides', () => {
     const [entry] = mergeContents(holding(record(2, 'x')), holding(record(2, 'y'))).entries;
     expect(entry).toMatchObject({ mine: { note: 'x' }, theirs: { note: 'y' } });
