@@ -3,10 +3,8 @@ import { badNumber, type Limits } from '../core/answer/bad-number.ts';
 import { parseNumber } from '../core/answer/parse-number.ts';
 import { isProblem, type Outcome, type Problem } from '../core/answer/problem.ts';
 import type { Unit } from '../core/answer/quantity.ts';
-import { lengthText } from '../core/length/format-length.ts';
-import { parseLength } from '../core/length/parse-length.ts';
-import { shownLength } from '../core/length/shown-length.ts';
 import { NumberField, TextField } from './fields.tsx';
+import { readLength, writeLength } from './length-text.ts';
 import { LengthField } from './pad/length-field.tsx';
 import { units } from './units.ts';
 
@@ -76,8 +74,6 @@ function settled<V extends Value>(
   return (props: Props<V>) => <Entry key={`${units.value.unit}/${units.value.nearest}`} {...props} />;
 }
 
-const readLength = (text: string) => parseLength(text, units.value.unit);
-const writeLength = (mm: number) => lengthText(shownLength(mm, units.value));
 const writeNumber = (value: number) => String(Math.round(value * 1e6) / 1e6);
 
 const orNothing = (write: (value: number) => string) => (value: number | undefined) =>

@@ -45,6 +45,14 @@ test('what was only assumed is round in the maker’s unit, and what was set sta
   expect(phone.errors).toEqual([]);
 });
 
+test('a kerf that is finer than the maker reads stays as it was typed', async () => {
+  await boxes('Kerf').first().fill('3/32');
+  await boxes('Kerf').first().blur();
+  await phone.page.reload();
+  await expect.poll(() => typed('Kerf')).toEqual(['3/32', '1/8']);
+  expect(phone.errors).toEqual([]);
+});
+
 test('the tape reads in the maker’s own units, and so is what is wrong with it', async () => {
   const tape = boxes('How closely');
   // Half a millimetre: 1/51 in.

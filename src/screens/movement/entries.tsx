@@ -1,9 +1,8 @@
 import { useDraft } from '../../app/draft.ts';
 import { parseNumber } from '../../core/answer/parse-number.ts';
 import { isProblem, type Outcome, within } from '../../core/answer/problem.ts';
-import { formatLength } from '../../core/length/format-length.ts';
-import { parseLength } from '../../core/length/parse-length.ts';
 import { NumberField } from '../../ui/fields.tsx';
+import { readLength, writeLength } from '../../ui/length-text.ts';
 import { LengthField } from '../../ui/pad/length-field.tsx';
 import { units } from '../../ui/units.ts';
 import { WoodTrouble } from './wood-trouble.tsx';
@@ -12,11 +11,7 @@ import { WoodTrouble } from './wood-trouble.tsx';
 export type Entry = readonly [label: string, start?: number | undefined, hint?: string];
 export type Entries<K extends string> = Readonly<Record<K, Entry>>;
 
-const lengths = {
-  Field: LengthField,
-  write: (mm: number) => formatLength(mm, units.value),
-  read: (text: string) => parseLength(text, units.value.unit),
-};
+const lengths = { Field: LengthField, write: writeLength, read: readLength };
 export const numbers = { Field: NumberField, write: String, read: parseNumber };
 
 /**
@@ -35,9 +30,10 @@ export function useEntries<K extends string>(
   };
   // A bare number means another length in other units: each keeps its own text.
   const draft = useDraft<Partial<Record<K, string>>>(Field === LengthField ? `${key}-${units.value.unit}` : key, {});
-  if (!draft.value) return undefined;
+  const typed = draft.value;
+  if (!typed) return undefined;
   // What was never typed follows the record that it comes from.
-  const texts: Record<K, string> = { ...textsOf((name) => entries[name][1]), ...draft.value };
+  const texts: Record<K, string> = { ...textsOf((name) => entries[name][1]), ...typed };
   return {
     /** What the core finds, or the first entry that can't be read; nothing while one that is needed is empty. */
     ask<T, N extends K = K>(
@@ -46,8 +42,10 @@ export function useEntries<K extends string>(
     ): Outcome<T> | undefined {
       const values: Partial<Record<K, number>> = {};
       for (const name of names) {
-        if (texts[name] === '' && entries[name][1] === undefined) continue;
-        const value = read(texts[name]);
+        const start = entries[name][1];
+        if (texts[name] === '' && start === undefined) continue;
+        // Its text may be rounded to what the maker reads.
+        const value = typed[name] === undefined && start !== undefined ? start : read(texts[name]);
         if (isProblem(value)) return within(value, name);
         values[name] = value;
       }
@@ -70,7 +68,7 @@ export function useEntries<K extends string>(
                 hint={entries[name][2]}
                 value={texts[name]}
                 problem={trouble?.field === name ? trouble : undefined}
-                onInput={(text) => draft.set({ ...draft.value, [name]: text } as typeof texts)}
+                onInput={(text) => draft.set({ ...typed, [name]: text } as typeof texts)}
               />
             ))}
           </div>
