@@ -6,7 +6,6 @@ import { Button } from '../../ui/button.tsx';
 import { NumberField, TextField } from '../../ui/fields.tsx';
 import { LengthField } from '../../ui/pad/length-field.tsx';
 import { SpeciesPick } from '../../ui/species-pick.tsx';
-import { units } from '../../ui/units.ts';
 import { CutChoice, KindChoice } from './part-choices.tsx';
 import { PartDoubts } from './part-doubts.tsx';
 import { nextForm, readPartForm } from './part-form.ts';
@@ -16,8 +15,8 @@ import { withPart } from './piece-edits.ts';
 export function PartEntry({ piece, common }: { piece: Piece; common: readonly string[] }) {
   const [added, setAdded] = useState('');
   const last = piece.parts.at(-1);
-  const carried = nextForm(last, common[0] ?? '', units.value);
-  const typed = useForm(`part-form-2-${piece.id}`, carried, (form) => readPartForm(form, units.value, last));
+  const carried = nextForm(last, common[0] ?? '');
+  const typed = useForm(`part-form-2-${piece.id}`, carried, (form) => readPartForm(form, last));
   if (!typed) return null;
   const { form, field, change } = typed;
   const add = () =>

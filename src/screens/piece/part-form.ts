@@ -2,11 +2,9 @@ import { type FormRead, readTexts } from '../../app/form.ts';
 import { checked } from '../../core/answer/checked.ts';
 import { parseNumber } from '../../core/answer/parse-number.ts';
 import type { Outcome } from '../../core/answer/problem.ts';
-import { formatLength } from '../../core/length/format-length.ts';
-import type { LengthUnits } from '../../core/length/length-units.ts';
-import { parseLength } from '../../core/length/parse-length.ts';
 import { badPartSize, type PartSize, partName } from '../../core/lumber/check-part.ts';
 import type { Cut, Part } from '../../store/records/piece.ts';
+import { readLength, writeLength } from '../../ui/length-text.ts';
 import { chosenWood } from '../../ui/species-pick.tsx';
 
 /** A part as it is typed; kept through a killed tab. A change of shape takes a new draft key. */
@@ -22,7 +20,7 @@ export interface PartForm {
 }
 
 /** An empty form for the next part: kind, wood, cut and thickness are those of the last. */
-export function nextForm(last: Omit<Part, 'id'> | undefined, species: string, units: LengthUnits): PartForm {
+export function nextForm(last: Omit<Part, 'id'> | undefined, species: string): PartForm {
   return {
     kind: last && !last.panel ? 'solid' : 'panel',
     species: last?.species ?? species,
@@ -31,7 +29,7 @@ export function nextForm(last: Omit<Part, 'id'> | undefined, species: string, un
     quantity: '1',
     length: '',
     width: '',
-    thickness: last ? formatLength(last.thickness, units) : '',
+    thickness: last ? writeLength(last.thickness) : '',
   };
 }
 
@@ -39,17 +37,16 @@ const size = (field: PartSize, parse: (text: string) => Outcome<number>) => (tex
   checked(parse(text), (value) => badPartSize(field, value));
 
 /** What the form says: the part, or what is wrong at which entry. A thickness that stands as carried over is the last part's own. */
-export function readPartForm(form: PartForm, units: LengthUnits, last?: Omit<Part, 'id'>): FormRead<Omit<Part, 'id'>> {
-  const length = (text: string) => parseLength(text, units.unit);
+export function readPartForm(form: PartForm, last?: Omit<Part, 'id'>): FormRead<Omit<Part, 'id'>> {
   const thickness = (text: string) =>
-    last && text === formatLength(last.thickness, units) ? last.thickness : length(text);
+    last && text === writeLength(last.thickness) ? last.thickness : readLength(text);
   const { value, problems } = readTexts(
     {
       species: chosenWood,
       name: partName,
       quantity: size('quantity', parseNumber),
-      length: size('length', length),
-      width: size('width', length),
+      length: size('length', readLength),
+      width: size('width', readLength),
       thickness: size('thickness', thickness),
     },
     form,

@@ -1,25 +1,28 @@
-import { describe, expect, test } from 'vitest';
-import type { LengthUnits } from '../../../src/core/length/length-units.ts';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { nextForm, readPartForm } from '../../../src/screens/piece/part-form.ts';
+import { units } from '../../../src/ui/units.ts';
 
-const inches = { unit: 'in', nearest: 16 } as const;
-const millimetres = { unit: 'mm', nearest: 16 } as const;
+const inMillimetres = () => {
+  units.value = { unit: 'mm', nearest: 16 };
+};
+beforeEach(() => {
+  units.value = { unit: 'in', nearest: 16 };
+});
+afterEach(inMillimetres);
 
 const typed = {
-  ...nextForm(undefined, 'cherry-black', inches),
+  ...nextForm(undefined, 'cherry-black'),
   name: ' top ',
   quantity: '2',
   length: '3\' 2 1/2"',
   width: '17,5',
   thickness: '19 mm',
 };
-const fields = (change: Partial<typeof typed>, units: LengthUnits = inches) => [
-  ...readPartForm({ ...typed, ...change }, units).problems.keys(),
-];
+const fields = (change: Partial<typeof typed>) => [...readPartForm({ ...typed, ...change }).problems.keys()];
 
 describe('reading a part', () => {
   test('lengths in any writing become millimetres, a comma is a point', () => {
-    expect(readPartForm(typed, inches).value).toEqual({
+    expect(readPartForm(typed).value).toEqual({
       name: 'top',
       species: 'cherry-black',
       panel: true,
@@ -43,21 +46,22 @@ describe('reading a part', () => {
     ['half a piece', { quantity: '1.5' }, ['quantity']],
     ['not a number', { length: 'NaN', width: 'Infinity' }, ['length', 'width']],
   ])('%s is named at its field', (_, change, expected) => {
-    const { value } = readPartForm({ ...typed, ...change }, inches);
+    const { value } = readPartForm({ ...typed, ...change });
     expect(value).toBeUndefined();
     expect(fields(change)).toEqual(expected);
   });
 
   test('a bare number means the maker’s unit', () => {
     expect(fields({ length: '600' })).toEqual(['length']);
-    expect(fields({ length: '600' }, millimetres)).toEqual([]);
+    inMillimetres();
+    expect(fields({ length: '600' })).toEqual([]);
   });
 });
 
 test('the next form carries kind, wood, cut and thickness over', () => {
-  const last = readPartForm({ ...typed, kind: 'solid', cut: 'rift' }, inches).value;
+  const last = readPartForm({ ...typed, kind: 'solid', cut: 'rift' }).value;
   if (!last) throw new Error('it reads');
-  const next = nextForm(last, 'walnut-black', inches);
+  const next = nextForm(last, 'walnut-black');
   expect(next).toMatchObject({
     kind: 'solid',
     species: 'cherry-black',
@@ -69,7 +73,7 @@ test('the next form carries kind, wood, cut and thickness over', () => {
   });
   // 19 mm stands as 3/4 in, 19.05 mm: carried over it is still what the last part is, and typed anew what it says.
   const second = { ...typed, thickness: next.thickness };
-  expect(readPartForm(second, inches, last).value).toMatchObject({ thickness: 19 });
-  expect(readPartForm(second, inches).value).toMatchObject({ thickness: 19.05 });
-  expect(readPartForm({ ...second, thickness: '3/8' }, inches, last).value).toMatchObject({ thickness: 9.525 });
+  expect(readPartForm(second, last).value).toMatchObject({ thickness: 19 });
+  expect(readPartForm(second).value).toMatchObject({ thickness: 19.05 });
+  expect(readPartForm({ ...second, thickness: '3/8' }, last).value).toMatchObject({ thickness: 9.525 });
 });
