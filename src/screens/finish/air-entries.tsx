@@ -16,9 +16,12 @@ export function AirEntries({ read: { finish, airFactor, air }, at, field }: Form
         <NumberField label="Temperature" hint={degreesSign()} {...field('celsius')} />
         <NumberField label="Humidity" hint="%" {...field('humidity')} />
       </div>
-      <p aria-live="polite" hidden={Boolean(at('celsius') ?? at('humidity'))}>
+      <p aria-live="polite">
         Between coats, at <Amount of={celsius(air.celsius)} /> and <Amount of={percent(air.humidity)} />:{' '}
-        <b>{sayRange(scaled(finish.waitSeconds, airFactor.value), 'seconds')}</b>.
+        <b>
+          {at('celsius') || at('humidity') ? '–' : sayRange(scaled(finish.waitSeconds, airFactor.value), 'seconds')}
+        </b>
+        .
       </p>
       {air.humidity > 65 && (finish.id === 'shellac' || finish.id === 'lacquer-brushed') && (
         <p class="caution">It clouds in damp air. Wait for a drier day.</p>

@@ -74,9 +74,11 @@ export function DayPlanScreen() {
       }
     >
       {trouble && (
-        <p class="answer now">
-          <Say phrase={trouble.message} />
-        </p>
+        <div class="answer now">
+          <p>
+            <Say phrase={trouble.message} />
+          </p>
+        </div>
       )}
       {!isProblem(plan) && plan.length > 0 && (
         <Timeline times={plan} running={new Set(running.map(({ id }) => id))} now={now} />

@@ -34,7 +34,7 @@ export const RunningList = ({ of }: { of: readonly Running[] }) => (
               {name}
               {phase && ` · ${phase.title}`}
             </span>
-            {isProblem(at) ? <Say phrase={at.message} /> : <TimeLeft left={Math.round(at.left)} />}
+            <span>{isProblem(at) ? <Say phrase={at.message} /> : <TimeLeft left={Math.round(at.left)} />}</span>
           </a>
         </li>
       );
