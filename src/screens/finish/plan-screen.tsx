@@ -12,6 +12,7 @@ import { Card } from '../../ui/card.tsx';
 import { SayList } from '../../ui/say-list.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { Trouble } from '../../ui/trouble.tsx';
+import { units } from '../../ui/units.ts';
 import { questions } from '../questions.ts';
 import { AirEntries } from './air-entries.tsx';
 import { AmountAnswer } from './amount-answer.tsx';
@@ -37,7 +38,7 @@ interface Props {
 
 /** How much of which finish a piece takes, which cans hold it, and what it costs. */
 export function PlanScreen({ piece, all, onStarted }: Props) {
-  const draft = useDraft<FinishForm>(`finish-plan-2-${piece.id}`, emptyForm);
+  const draft = useDraft<FinishForm>(`finish-plan-3-${piece.id}-${units.value.unit}`, emptyForm);
   const [busy, setBusy] = useState(false);
   if (!draft.value) return null;
   // A plan kept by an older version lacks what has been added since.

@@ -9,6 +9,7 @@ import type { Piece } from '../../store/records/piece.ts';
 import { Button } from '../../ui/button.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { Trouble } from '../../ui/trouble.tsx';
+import { units } from '../../ui/units.ts';
 import { questions } from '../questions.ts';
 import { AdhesiveEntries } from './adhesive-entries.tsx';
 import { forStage, type GlueForm, withStage } from './glue-form.ts';
@@ -54,7 +55,7 @@ export interface FormProps extends Props {
 /** Before the glue: what is glued, with what, and whether time, glue and clamps are enough. */
 export function SetupForm(given: Props) {
   const { piece, stages, progress, usual } = given;
-  const draft = useDraft<Partial<GlueForm>>(`glue-form-2-${piece?.id ?? 'new'}`, {});
+  const draft = useDraft<Partial<GlueForm>>(`glue-form-3-${piece?.id ?? 'new'}-${units.value.unit}`, {});
   const [tried, setTried] = useState(false);
   const typed = draft.value;
   if (!typed) return null;
