@@ -145,6 +145,17 @@ describe('no inline script runs', () => {
     expect(ran).toEqual([false, false]);
   });
 
+  test('and no style but the page’s own takes hold', async () => {
+    const spacing = await phone.page.evaluate(() => {
+      const style = document.createElement('style');
+      style.textContent = 'h1 { letter-spacing: 9px }';
+      document.head.append(style);
+      const { letterSpacing, fontFamily } = getComputedStyle(document.querySelector('h1') as HTMLElement);
+      return { letterSpacing, fontFamily };
+    });
+    expect(spacing).toEqual({ letterSpacing: 'normal', fontFamily: 'system-ui, sans-serif' });
+  });
+
   test('markup in a file that comes in is shown as the text that it is', async () => {
     const { page, host } = phone;
     await page.goto(`${host.address}#/data`);
