@@ -37,7 +37,7 @@ export function BoardCard(props: Props) {
         </span>
       </header>
       <BoardDrawing sheet={sheet} mark={mark} ripKerf={asked.shop.ripKerf} longest={longest} />
-      {board.clear && <p class="soft small">Hatched: knots, splits and taper.</p>}
+      {board.clear && <p class="soft small">Hatched: knots, splits, taper, crook.</p>}
       {stored && <AssumedWarp board={stored} planned={board} />}
       <ol class="cuts" aria-label={`Crosscuts of board ${mark}`}>
         {crosscuts.map((one) => (

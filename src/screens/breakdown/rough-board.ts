@@ -2,6 +2,7 @@ import { isProblem } from '../../core/answer/problem.ts';
 import { taperStretches } from '../../core/breakdown/clear-stretches.ts';
 import type { ClearStretch, Part, RoughBoard, Shop, Wishes } from '../../core/breakdown/problem-types.ts';
 import { narrowestWidth } from '../../core/lumber/board-width.ts';
+import { straightWidth } from '../../core/milling/straight-width.ts';
 import type { Board } from '../../store/records/board.ts';
 import { clearStretchesOf, roughShape } from '../../store/records/board-shape.ts';
 
@@ -25,7 +26,7 @@ export function needOf(shop: Shop, parts: readonly Part[], wishes: Wishes): Need
   };
 }
 
-/** A board as the plan sees it: warp that nobody has measured is assumed, marks are kept clear of, a taper is stepped. */
+/** A board as the plan sees it: warp that nobody has measured is assumed, marks and crook are kept clear of, a taper is stepped. */
 export function roughBoard(board: Board, need: Need): RoughBoard {
   const clear = clearOf(board, need);
   const width = clear ? Math.max(board.width, board.farWidth ?? 0) : narrowestWidth(board);
@@ -45,7 +46,18 @@ export function roughBoard(board: Board, need: Need): RoughBoard {
   };
 }
 
+/** Where a board is clear and straight; undefined where that is all of it. */
 function clearOf(board: Board, need: Need): readonly ClearStretch[] | undefined {
+  const { warp: { crook = 0 } = {}, width, length } = board;
+  const clear = unmarked(board, need);
+  if (crook === 0) return clear;
+  // Straightening takes the more the longer the blank is: as much as the longest that is asked for.
+  const lost = width - straightWidth(width, length, crook, Math.min(need.longest, length));
+  const whole = { start: 0, length, offset: 0, width };
+  return (clear ?? [whole]).flatMap((one) => (one.width > lost ? { ...one, width: one.width - lost } : []));
+}
+
+function unmarked(board: Board, need: Need): readonly ClearStretch[] | undefined {
   const { width, farWidth = width, length } = board;
   if (board.defects?.length) {
     const found = clearStretchesOf(board, need);

@@ -20,7 +20,7 @@ const causes: readonly (readonly [keyof WoodUse, string])[] = [
   ['edges', 'Jointed off edges'],
   ['ends', 'Snipe and last trims'],
   ['offcuts', 'Beside the strips'],
-  ['defects', 'Around knots, splits and taper'],
+  ['defects', 'Around knots, splits, taper and crook'],
   ['leftovers', 'Left in length, back to the rack'],
 ];
 
