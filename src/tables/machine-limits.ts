@@ -49,7 +49,6 @@ export const millingPractice: MillingPractice = {
   restSeconds: habit(24 * 3600),
   restThickSeconds: habit(72 * 3600),
   glueRestSeconds: habit(24 * 3600),
-  flatEnoughMm: habit(0.5, 'assumption'),
   thicknessToleranceMm: habit(0.2, 'assumption'),
   widthToleranceMm: habit(0.3, 'assumption'),
   lengthToleranceMm: habit(0.4, 'assumption'),

@@ -1,6 +1,6 @@
 import { rippedWidth } from '../breakdown/ripped-width.ts';
 import type { MillingInput } from './milling-input.ts';
-import { isFlatEnough, reachedIn } from './reached-in.ts';
+import { reachedIn } from './reached-in.ts';
 import type { BlankWork, StripWork, Workpiece } from './workpiece.ts';
 
 /** How wide a blank may be to be flattened whole in this shop, in mm; by hand or between rails any width goes. */
@@ -26,7 +26,6 @@ export function ripsFirst({ board, length, strips }: BlankWork, input: MillingIn
   const most = Math.max(...strips.map(({ part }) => part.thickness));
   // What becomes different parts goes different ways from the start.
   if (strips.some(({ part }) => part.thickness !== most || part.panel !== first?.part.panel)) return true;
-  if (isFlatEnough(board, board.width, length, practice)) return false;
   return (
     board.width > flatteningWidth(input) ||
     // Thick wood bends when it is ripped: that comes before it is made flat.
@@ -65,7 +64,6 @@ function workpiece(blank: BlankWork, strips: readonly StripWork[], width: number
     strips,
     size: { thickness: board.thickness, width, length },
     need: Math.max(...strips.map(({ part }) => part.thickness)),
-    flat: isFlatEnough(board, width, length, input.practice),
     reachable: reachedIn(board, width, length, input),
   };
 }

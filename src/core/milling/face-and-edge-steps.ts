@@ -1,4 +1,3 @@
-import type { MillingInput } from './milling-input.ts';
 import { byWay, type StepDraft } from './step-draft.ts';
 import type { TargetedPiece } from './thickness-targets.ts';
 import type { EdgeWay, FaceWay, Ways } from './ways.ts';
@@ -65,23 +64,5 @@ export function markSteps(stage: keyof typeof markTexts, pieces: readonly Target
     pieces,
     () => 'bench',
     (group) => ({ stage, title, todo, why: 'Later nobody remembers which side is true.', pieces: group }),
-  );
-}
-
-/** Stock that came planed and flat is only looked over. */
-export function checkSurfacedSteps(pieces: readonly TargetedPiece[], { practice }: MillingInput): StepDraft[] {
-  const tolerance = Math.max(practice.flatEnoughMm.value, practice.thicknessToleranceMm.value);
-  return byWay(
-    pieces,
-    () => 'bench',
-    (group, _, { final: value }) => ({
-      stage: 'face',
-      title: 'Check the surfaced faces',
-      todo: 'Winding sticks and straightedge on each; choose the better face. Flatten what rocks.',
-      why: 'It may have moved since.',
-      target: { dimension: 'thickness', value, tolerance },
-      pieces: group,
-    }),
-    ({ final }) => final,
   );
 }

@@ -1,7 +1,6 @@
-import { checkSurfacedSteps, edgeSteps, faceSteps, markSteps } from './face-and-edge-steps.ts';
+import { edgeSteps, faceSteps, markSteps } from './face-and-edge-steps.ts';
 import type { MillingInput } from './milling-input.ts';
 import { thinned } from './panel.ts';
-import { faceAllowanceOf } from './reached-in.ts';
 import { restSteps } from './rough-steps.ts';
 import type { StepDraft } from './step-draft.ts';
 import { thicknessSteps } from './thickness-steps.ts';
@@ -40,35 +39,25 @@ export function lastMilling(
   ways: Ways,
   input: MillingInput,
 ): { steps: StepDraft[]; pieces: TargetedPiece[] } {
-  const rough = pieces.filter((piece) => !piece.flat);
-  const faced = pieces.map((piece) => {
-    if (piece.flat) return piece;
-    return thinned(piece, piece.first === null ? onceFlat(piece, input) : flatAgain(piece, input));
-  });
+  const faced = pieces.map((piece) =>
+    thinned(piece, piece.first === null ? onceFlat(piece, input) : flatAgain(piece, input)),
+  );
   const half = input.shop.edgeAllowance / 2;
   const edged = faced.map((piece) => ({ ...piece, size: { ...piece.size, width: piece.size.width - half } }));
-  const thick = edged.filter(
-    ({ flat, size, final }) => !flat || size.thickness - final > input.practice.flatEnoughMm.value,
-  );
   return {
     steps: [
-      ...checkSurfacedSteps(
-        pieces.filter((piece) => piece.flat),
-        input,
-      ),
-      ...faceSteps('face', rough, ways),
+      ...faceSteps('face', pieces, ways),
       ...markSteps('mark face', faced),
       ...edgeSteps(faced, ways),
       ...markSteps('mark edge', edged),
-      ...thicknessSteps('thickness', thick, ways, (piece) => piece.final),
+      ...thicknessSteps('thickness', edged, ways, (piece) => piece.final),
     ],
-    pieces: edged.map((piece) => (thick.includes(piece) ? thinned(piece, piece.final) : piece)),
+    pieces: edged.map((piece) => thinned(piece, piece.final)),
   };
 }
 
 /** Solid wood left at the thinnest spot once the first face is flat: the warp is gone on that side, one cleaning too. */
-const onceFlat = ({ reachable, blank }: TargetedPiece, input: MillingInput): number =>
-  reachable + faceAllowanceOf(blank.board, input);
+const onceFlat = ({ reachable }: TargetedPiece, { shop }: MillingInput): number => reachable + shop.faceAllowance;
 
 /** The second flattening takes half of what was left for it. */
 const flatAgain = ({ final }: TargetedPiece, { practice }: MillingInput): number =>

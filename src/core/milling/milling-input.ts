@@ -9,8 +9,6 @@ export interface MillingBoard extends Omit<RoughBoard, 'species'> {
   readonly mark?: string;
   /** Depth of the curve of the edge over the full length. */
   readonly crook?: number;
-  /** Bought planed on both faces. */
-  readonly surfaced?: boolean;
 }
 
 /** A part of the piece, at its finished size in mm; length runs along the grain. */

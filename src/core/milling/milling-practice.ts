@@ -26,8 +26,6 @@ export type MillingPractice = Readonly<
     | 'restSeconds'
     | 'restThickSeconds'
     | 'glueRestSeconds'
-    /** Surfaced stock with no more warp than this is flat enough. */
-    | 'flatEnoughMm'
     | 'thicknessToleranceMm'
     | 'widthToleranceMm'
     | 'lengthToleranceMm',

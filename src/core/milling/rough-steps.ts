@@ -105,8 +105,7 @@ export const restSteps = (
   );
 
 /** Whether so much comes off a piece that the wood will move: more than a fixed depth, a share, or thick wood. */
-export function losesMuch({ blank, need, flat }: Workpiece, { practice }: MillingInput): boolean {
-  if (flat) return false;
+export function losesMuch({ blank, need }: Workpiece, { practice }: MillingInput): boolean {
   const rough = blank.board.thickness;
   const off = rough - need;
   return off >= practice.muchMm.value || off >= practice.muchShare.value * rough || need >= practice.thickMm.value;

@@ -57,9 +57,7 @@ export function runOutcome(
     finishedWidth === undefined || !part.panel ? [] : Math.max(0, width - finishedWidth),
   );
   const faces = strips.flatMap(({ blank: { board, length }, strip: { width }, cleanThickness }) =>
-    cleanThickness === undefined || board.surfaced
-      ? []
-      : Math.max(0, reachableThickness(board, width, length, 0) - cleanThickness) / 2,
+    cleanThickness === undefined ? [] : Math.max(0, reachableThickness(board, width, length, 0) - cleanThickness) / 2,
   );
   const edge = ownAllowance(edges, 'rough width - finished width');
   const face = ownAllowance(faces, '(rough thickness - warp - clean thickness) / 2');

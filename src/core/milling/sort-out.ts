@@ -16,7 +16,7 @@ export interface Setback {
 
 /** Why a workpiece can't be brought to its thickness in this shop, or null when it can. */
 export function setbackOf(piece: Workpiece, ways: Ways, input: MillingInput): Setback | null {
-  const { id, label, size, need, reachable, flat } = piece;
+  const { id, label, size, need, reachable } = piece;
   if (reachable < need) {
     const say = phrase`Reaches ${mm(reachable)} flat on both faces, needs ${mm(need)}.`;
     return { id, label, kind: 'too thin', say };
@@ -24,7 +24,7 @@ export function setbackOf(piece: Workpiece, ways: Ways, input: MillingInput): Se
   // It gets thinner and narrower on the way: both ends of the way must be safe.
   const planed = { ...size, width: size.width - input.shop.edgeAllowance / 2, thickness: need };
   const edged = ways.edge(size) && ways.edge(planed);
-  const stuck = !(flat || ways.face(size)) || !edged || !ways.thickness(planed, need);
+  const stuck = !ways.face(size) || !edged || !ways.thickness(planed, need);
   if (!stuck) return null;
   return {
     id,

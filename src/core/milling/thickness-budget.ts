@@ -5,7 +5,6 @@ import { cutWorkpieces } from './cut-workpieces.ts';
 import { thicknessWorking } from './flat-thickness.ts';
 import { layBlanks } from './lay-blanks.ts';
 import type { MillingInput } from './milling-input.ts';
-import { faceAllowanceOf } from './reached-in.ts';
 import { type Remedy, thicknessRemedies } from './thickness-remedies.ts';
 
 /** What thickness is still in a piece against what its part needs, in mm. */
@@ -24,8 +23,7 @@ export interface ThicknessBudget {
  * The thickness budget of every piece that will lie on the jointer or its stand-in.
  *
  * @param input blanks, boards with their warp, parts, machines, habits; mm
- * @returns budgets in the order of the boards, each with its working and remedies. A surfaced board that is flat keeps
- *   its thickness
+ * @returns budgets in the order of the boards, each with its working and remedies
  * @valid as `reachableThickness`
  * @errors as `millingSequence`
  * @example thicknessBudget(oneShelf)
@@ -35,23 +33,21 @@ export interface ThicknessBudget {
 export function thicknessBudget(input: MillingInput): Outcome<ThicknessBudget[]> {
   const wrong = checkMillingInput(input);
   if (wrong) return wrong;
-  const { shop } = input;
+  const { lengthAllowance, faceAllowance } = input.shop;
   return cutWorkpieces(layBlanks(input), input).map((piece) => {
     const { board } = piece.blank;
     const { width, length } = piece.size;
-    const faceAllowance = faceAllowanceOf(board, input);
-    const warp = piece.flat ? { ...board, cup: 0, bow: 0, twist: 0 } : board;
     const canRip = piece.strips.every((strip) => strip.part.panel);
     const remedies = thicknessRemedies({
-      board: warp,
+      board,
       width,
       length,
       need: piece.need,
       faceAllowance,
-      leastLength: Math.max(...piece.strips.map((strip) => strip.part.length)) + shop.lengthAllowance,
+      leastLength: Math.max(...piece.strips.map((strip) => strip.part.length)) + lengthAllowance,
       ...(canRip ? { leastStrip: input.practice.leastStripMm.value } : {}),
     });
-    const reachable = thicknessWorking(warp, width, length, faceAllowance);
+    const reachable = thicknessWorking(board, width, length, faceAllowance);
     return {
       id: piece.id,
       label: piece.label,

@@ -35,8 +35,6 @@ export interface Workpiece {
   readonly size: Size;
   /** Thickness that its parts need. */
   readonly need: number;
-  /** Surfaced and flat as it came: its faces are left alone. */
-  readonly flat: boolean;
   /** Thickness that it can reach, flat on both faces. */
   readonly reachable: number;
 }

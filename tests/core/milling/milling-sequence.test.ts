@@ -26,7 +26,6 @@ const warp = fc.record({
   bow: fc.integer({ min: 0, max: 25 }),
   twist: fc.integer({ min: 0, max: 12 }),
   crook: fc.integer({ min: 0, max: 30 }),
-  surfaced: fc.boolean(),
 });
 
 const cut = fc.record({
@@ -238,7 +237,7 @@ describe('cautions', () => {
   });
 
   it('ask for push blocks for narrow strips only', () => {
-    const narrow = stepsOf(scenarios['surfaced stock']).find(({ stage }) => stage === 'sawn edge');
+    const narrow = stepsOf(scenarios['two narrow rails side by side']).find(({ stage }) => stage === 'sawn edge');
     const wide = stepsOf(scenarios['a wide and long panel, a full shop']).find(({ stage }) => stage === 'face');
     expect(narrow?.cautions[0]?.say.text).toContain('push blocks');
     expect(wide?.cautions.some(({ say }) => say.text.includes('push blocks'))).toBe(false);

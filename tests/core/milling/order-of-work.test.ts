@@ -140,14 +140,15 @@ const expected: Record<keyof typeof scenarios, string[]> = {
     'crosscut | guided saw | 1900 | 1',
     'fold | guided saw | 3',
   ],
-  // Faces as they came are only checked: no face is jointed, nothing is thicknessed.
-  'surfaced stock': [
+  // One blank is flattened whole, and ripped once it is at thickness.
+  'two narrow rails side by side': [
     'mark out | bench | 1',
     'crosscut rough | guided saw | 1',
-    'face | bench | 20 | 1',
+    'face | jointer | 1',
     'mark face | bench | 1',
     'edge | jointer | 1',
     'mark edge | bench | 1',
+    'thickness | planer | 20 | 1',
     'rip parallel | table saw | 60.8 | 2',
     'sawn edge | jointer | 2',
     'crosscut | table saw | 900 | 2',

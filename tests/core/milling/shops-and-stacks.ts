@@ -129,8 +129,8 @@ export const scenarios = {
     ],
     blanks: [blank('B1', 0, 1950, [170, 'wrap']), blank('B2', 0, 1950, [170, 'wrap'])],
   }),
-  'surfaced stock': millingInput({
-    boards: [board('S1', { thickness: 20, cup: 0.1, bow: 0.3, surfaced: true })],
+  'two narrow rails side by side': millingInput({
+    boards: [board('S1', { thickness: 24, width: 170, cup: 0.3 })],
     parts: [part('rail', 900, 60, 20, { quantity: 2 })],
     blanks: [blank('S1', 0, 950, [64, 'rail', 1], [64, 'rail', 2])],
   }),

@@ -66,10 +66,6 @@ describe('the budget of a stack', () => {
     expect(second?.spare).toBeGreaterThan(0);
   });
 
-  it('leaves surfaced stock that is flat its thickness', () => {
-    expect(budgetOf(scenarios['surfaced stock'])[0]?.reachable.value).toBe(20);
-  });
-
   it('offers ripping for a panel strip', () => {
     const [strip] = budgetOf(
       millingInput({
