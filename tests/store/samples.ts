@@ -45,7 +45,6 @@ export const oneOfEach: { readonly [K in keyof Kinds]: Kinds[K] } = {
     freight: 40,
     invoiceBoardFeet: 86,
     invoiceTotal: 857,
-    note: 'two boards wet',
   },
   board: {
     ...stamps('board-1'),
@@ -96,7 +95,6 @@ export const oneOfEach: { readonly [K in keyof Kinds]: Kinds[K] } = {
     stages: [{ id: 's1', name: 'Lid panel', parts: ['lid'], doneAt: 1_700_000_000_000 }],
     climate: { dry: { celsius: 21, humidity: 20 }, damp: { celsius: 26, humidity: 40 } },
     finishedAt: 1_700_000_000_000,
-    note: 'for the hall',
   },
   plan: {
     ...stamps('plan-1'),
@@ -105,9 +103,7 @@ export const oneOfEach: { readonly [K in keyof Kinds]: Kinds[K] } = {
     blanks: [{ board: 'board-1', start: 0, length: 1030, strips: [{ width: 105.4, part: 'lid', unit: 1 }] }],
     short: [{ part: 'lid', unit: 1, missingWidth: 31.5 }],
     cutDone: ['board-1'],
-    spoilt: [{ blank: 0, why: 'check', at: 1_700_000_000_000 }],
     chosen: true,
-    note: 'second plan',
   },
   milling: {
     ...stamps('milling-1'),
@@ -128,7 +124,6 @@ export const oneOfEach: { readonly [K in keyof Kinds]: Kinds[K] } = {
     precision: 0.5,
     use: 'case',
     at: 1_700_000_000_000,
-    note: 'dry fit',
   },
   glueup: {
     ...stamps('glueup-1'),

@@ -102,7 +102,7 @@ export const schemas: { readonly [K in Kind]: Schema<Kinds[K]> } = {
       price: object({ per: oneOf(['boardFoot', 'cubicMetre']), amount }),
       freight: amount,
     },
-    { invoiceBoardFeet: amount, invoiceTotal: amount, note: text },
+    { invoiceBoardFeet: amount, invoiceTotal: amount },
   ),
   board: record(
     {
@@ -175,7 +175,7 @@ export const schemas: { readonly [K in Kind]: Schema<Kinds[K]> } = {
       ),
       stages: list(object({ id, name: text, parts: list(id) }, { doneAt: instant })),
     },
-    { climate, reading, finishedAt: instant, note: text },
+    { climate, reading, finishedAt: instant },
   ),
   plan: record(
     {
@@ -193,9 +193,7 @@ export const schemas: { readonly [K in Kind]: Schema<Kinds[K]> } = {
     },
     {
       cutDone: list(id),
-      spoilt: list(object({ blank: count, at: instant }, { why: text })),
       chosen: yesNo,
-      note: text,
     },
   ),
   milling: record(
@@ -229,7 +227,7 @@ export const schemas: { readonly [K in Kind]: Schema<Kinds[K]> } = {
       use: text,
       at: instant,
     },
-    { pieceId: id, farEnd: oneOf(['parallel', 'square']), note: text },
+    { pieceId: id, farEnd: oneOf(['parallel', 'square']) },
   ),
   glueup: record(
     {

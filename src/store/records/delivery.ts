@@ -9,5 +9,4 @@ export interface Delivery extends StoredRecord {
   readonly freight: number;
   readonly invoiceBoardFeet?: number;
   readonly invoiceTotal?: number;
-  readonly note?: string;
 }

@@ -85,5 +85,4 @@ export interface Piece extends StoredRecord {
   /** What its wood read last. */
   readonly reading?: MoistureReading;
   readonly finishedAt?: number;
-  readonly note?: string;
 }

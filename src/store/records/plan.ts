@@ -25,8 +25,5 @@ export interface Plan extends StoredRecord {
   readonly short: readonly { readonly part: string; readonly unit: number; readonly missingWidth: number }[];
   /** Boards already crosscut. */
   readonly cutDone?: readonly string[];
-  /** Blanks that came to nothing: place in `blanks`. */
-  readonly spoilt?: readonly { readonly blank: number; readonly why?: string; readonly at: number }[];
   readonly chosen?: boolean;
-  readonly note?: string;
 }

@@ -22,5 +22,4 @@ export interface Square extends StoredRecord {
   /** What is checked, for example `case before glue`. */
   readonly use: string;
   readonly at: number;
-  readonly note?: string;
 }
