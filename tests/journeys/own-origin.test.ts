@@ -166,7 +166,11 @@ describe('no inline script runs', () => {
     const markup = '<img src=x onerror="window.inlineRan = true">';
     for (const [kind, records] of Object.entries(backup.kinds) as [string, Record<string, unknown>[]][]) {
       for (const record of records)
-        Object.assign(record, { note: markup, ...(kind === 'piece' ? { name: markup } : {}) });
+        Object.assign(record, {
+          note: markup,
+          updated: Date.now(),
+          ...(kind === 'piece' ? { name: markup } : {}),
+        });
     }
     backup.kinds.board[0] = { id: markup };
     await page.getByRole('button', { name: 'Dismiss' }).click();
