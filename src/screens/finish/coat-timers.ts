@@ -64,24 +64,29 @@ export function waitsTakenBack(
   before: StepTicks | undefined,
   after: StepTicks | undefined,
 ): Change[] {
-  const running = timers.filter(({ doneAt }) => doneAt === undefined);
-  const remove = ({ id }: Timer): Change => ({ kind: 'timer', remove: id });
-  const ended = timers.filter(({ doneAt }) => doneAt !== undefined && doneAt === before?.at);
-  const again = ended.map((timer): Change => ({ kind: 'timer', put: withOptional(timer, 'doneAt', undefined) }));
-  if (pieces.length === 0)
-    return [...again, ...running.filter(({ startedAt }) => startedAt === before?.at).map(remove)];
+  const at = before?.at ?? 0;
   const lost = pieces.find(({ id }) => before?.pieces.includes(id) && !after?.pieces.includes(id))?.label;
   const namesOf = ({ name }: Timer) => (name === lost ? [name] : name.split(', '));
-  const taken = waits.flatMap(({ name: phase }): Change[] => {
-    // Of a coat in sections each has its waits, called alike: the latest by then is this step's.
-    const timer = running
-      .filter((one) => one.phase === phase && one.startedAt <= (before?.at ?? 0) && namesOf(one).includes(lost ?? ''))
-      .sort((a, b) => b.startedAt - a.startedAt)[0];
-    if (!timer) return [];
-    const name = namesOf(timer)
-      .filter((one) => one !== lost)
-      .join(', ');
-    return [name === '' ? remove(timer) : { kind: 'timer', put: { ...timer, name } as Timer }];
-  });
-  return [...again, ...taken];
+  const running = timers.filter(({ doneAt, startedAt }) => doneAt === undefined && startedAt <= at);
+  // Of a coat in sections each has its waits, called alike: the latest by then is this step's.
+  const latest = (phase: string) =>
+    running
+      .filter((one) => one.phase === phase && namesOf(one).includes(lost ?? ''))
+      .sort((a, b) => b.startedAt - a.startedAt)
+      .slice(0, 1);
+  const begun =
+    pieces.length === 0
+      ? running.filter(({ startedAt }) => startedAt === at)
+      : waits.flatMap(({ name }) => latest(name));
+  return [
+    ...timers
+      .filter(({ doneAt }) => doneAt === at)
+      .map((timer): Change => ({ kind: 'timer', put: withOptional(timer, 'doneAt', undefined) })),
+    ...begun.map((timer): Change => {
+      const name = namesOf(timer).filter((one) => one !== lost);
+      return pieces.length > 0 && name.length > 0
+        ? { kind: 'timer', put: { ...timer, name: name.join(', ') } as Timer }
+        : { kind: 'timer', remove: timer.id };
+    }),
+  ];
 }
