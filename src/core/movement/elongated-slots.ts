@@ -118,7 +118,7 @@ function slotProblem({ positions, fixed, shank, head, length }: SlotInput, margi
     badNumber('length', 'The length', length, 'mm', { above: 0 }) ??
     badNumber('fixed', 'The fixed one', fixed, 'count', { least: 0, most: positions.length - 1, whole: true }) ??
     badNumber('shank', 'This', shank, 'mm', { above: 0 }) ??
-    badNumber('head', 'The head', head ?? shank, 'mm', { least: shank, most: 100 }) ??
+    (head === undefined ? head : badNumber('head', 'The head', head, 'mm', { least: shank, most: 100 })) ??
     badNumber('margin', 'The room', margin, 'mm', { least: 0, most: 20 }) ??
     firstBad(positions.map((at, index) => [`positions.${index}`, 'The position', at, 'mm', { least: 0, most: length }]))
   );

@@ -41,6 +41,10 @@ describe('elongatedSlots', () => {
   it('leaves the fixed one a round hole', () => {
     expect(slots()[1]).toMatchObject({ fixed: true, length: 5, shrink: 0, swell: 0, from: 222.5 });
     expect(answered(elongatedSlots(headless)).value[0]?.counterbore).toBeUndefined();
+    // A tenon is wider than any head.
+    expect(elongatedSlots({ ...headless, positions: [225], fixed: 0, shank: 120 })).toMatchObject({
+      value: [{ length: 120 }],
+    });
   });
 
   it('turns the ends of a slot round where the slot goes with the moving part', () => {
