@@ -185,6 +185,23 @@ describe('the clock', () => {
     await says(/clock was set back by 2 days/);
   });
 
+  test('a phone that slept, and its steady clock with it, is not asked whether its clock was set; one in sight is', async () => {
+    await withPhone('2026-03-02T09:00:00');
+    await start('Shelf');
+    await press('All clamped');
+    await clamped();
+    const turn = () => page().evaluate(() => document.dispatchEvent(new Event('visibilitychange')));
+    await turn();
+    await page().clock.setSystemTime(new Date('2026-03-02T09:20:00'));
+    await turn();
+    await page().clock.runFor(2500);
+    await says(/^(40|39) min$/);
+    expect(await page().getByRole('alert').count()).toBe(0);
+    await page().clock.setSystemTime(new Date('2026-03-02T09:40:00'));
+    await page().clock.runFor(2500);
+    await says(/20 min ahead of what was counted/);
+  });
+
   test('the night in which the clocks go forward is no longer and no shorter', async () => {
     await withPhone('2026-03-08T06:30:00Z');
     const session = await phone.context.newCDPSession(page());

@@ -15,8 +15,8 @@ export interface ClockReading {
 const jumpTolerance = 5;
 
 /**
- * Whether the clock on the wall was set between two readings. Back is certain; on may also be a phone whose steady
- * clock stood still in sleep.
+ * Whether the clock on the wall was set between two readings. Back is certain; on may also be a steady clock that stood
+ * still in sleep: readings from before and after one are of two runs.
  *
  * @param before the earlier reading
  * @param now the later one, by order of taking, whatever the clocks show
@@ -34,5 +34,5 @@ export function clockJump(before: ClockReading, now: ClockReading): Phrase | und
   if (!Number.isFinite(jump) || Math.abs(jump) <= jumpTolerance) return undefined;
   return jump < 0
     ? phrase`The phone’s clock was set back by ${seconds(-jump)}: timers show that much too long. Set it right.`
-    : phrase`The clock is ${seconds(jump)} ahead of what was counted: the phone slept, or the clock was set.`;
+    : phrase`The clock is ${seconds(jump)} ahead of what was counted: was it set?`;
 }

@@ -9,10 +9,16 @@ const key = 'clock-1';
 /** A reading is kept for after a killed tab, no oftener than this, ms. */
 const keptEvery = 15_000;
 
+/** Out of sight the phone may sleep, and its steady clock with it: what it counts afterwards is another run. */
+let outOfSight = 0;
+document.addEventListener('visibilitychange', () => {
+  outOfSight++;
+});
+
 const read = (): ClockReading => ({
   wall: Date.now(),
   steady: performance.now(),
-  run: String(performance.timeOrigin),
+  run: `${performance.timeOrigin} ${outOfSight}`,
 });
 
 let last: ClockReading | undefined;
