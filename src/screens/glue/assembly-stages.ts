@@ -1,6 +1,7 @@
 import { sumOf } from '../../core/answer/sum-of.ts';
 import type { Seam } from '../../core/gluing/seam.ts';
 import type { Joint, Part, Piece, Stage } from '../../store/records/piece.ts';
+import { jointKind } from '../movement/joint-kinds.ts';
 import type { PieceStage } from './stages-of-piece.ts';
 
 /** Joints that let the wood move: screwed, pegged or loose in their groove, and never glued along. */
@@ -14,7 +15,12 @@ function seamsOf(piece: Piece, joint: Joint): Seam[] {
   const parts = partsOf(piece, joint.parts);
   const [first, ...others] = parts;
   if (!first || others.length === 0) return [];
-  const everywhere = first.quantity * sumOf(others, ({ quantity }) => quantity);
+  // A part has two ends, and each of them goes into one other.
+  const meets = joint.meets ?? jointKind(joint.kind)?.meets;
+  const ends = parts.map(({ quantity }, at) =>
+    meets?.[at]?.surface === 'end' ? 2 * quantity : Number.POSITIVE_INFINITY,
+  );
+  const everywhere = Math.min(first.quantity * sumOf(others, ({ quantity }) => quantity), ...ends);
   // Corners that are listed one by one share the places at which these parts meet.
   const among = (ids: readonly string[]) => [...ids].sort().join();
   const alike = piece.joints.filter((one) => one.kind === joint.kind && among(one.parts) === among(joint.parts));

@@ -52,6 +52,20 @@ describe('the stages of a piece', () => {
     expect(assembly?.needs).toEqual(expect.arrayContaining(['side/1', 'side/2', 'end/1', 'end/2']));
   });
 
+  test('each end of a rail is glued once, however many legs there are', () => {
+    const [, , , cleat] = chest.parts;
+    if (!cleat) throw new Error();
+    const table = {
+      ...chest,
+      parts: [
+        { ...cleat, id: 'apron', quantity: 2 },
+        { ...cleat, id: 'leg', quantity: 4 },
+      ],
+      joints: [{ id: 'aprons', kind: 'rail', parts: ['apron', 'leg'] }],
+    };
+    expect(stagesOfPiece(table, undefined, shop).at(-1)?.seams).toHaveLength(4);
+  });
+
   test('corners listed one by one are glued once each', () => {
     const corners = ['1', '2', '3', '4'].map((id, at) => ({
       id,
