@@ -46,6 +46,10 @@ const usual: Readonly<Partial<Record<Machine, readonly Caution[]>>> = {
     caution('Both sides of the cut supported: it must neither close nor drop.'),
     caution('Cord and hose clear of the rail.'),
   ),
+  'mitre saw': powered(
+    osha('Guard working; hands well clear of the blade and never crossed.'),
+    caution('Flat on the table and tight to the fence: what rocks is thrown. Let the blade stop before it comes up.'),
+  ),
   router: powered(
     caution('Feed against the turn of the bit; a climb cut runs away.'),
     caution('Work and rails clamped; bit tight, and still before it is lifted.'),

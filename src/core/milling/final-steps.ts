@@ -4,7 +4,7 @@ import type { MillingInput } from './milling-input.ts';
 import type { StepPiece } from './milling-step.ts';
 import type { FinishedPiece } from './panel.ts';
 import { byWay, type StepDraft } from './step-draft.ts';
-import type { SawWay, Ways } from './ways.ts';
+import type { CrosscutWay, SawWay, Ways } from './ways.ts';
 import { unitName } from './workpiece.ts';
 
 /** Final widths of panels, then everything crosscut square to length, then panels that fold are mitred. */
@@ -40,9 +40,10 @@ function finalWidths(panels: readonly FinishedPiece[], ways: Ways): StepDraft[] 
   );
 }
 
-const crosscutTodo: Readonly<Record<SawWay, string>> = {
+const crosscutTodo: Readonly<Record<CrosscutWay, string>> = {
   'table saw': 'On the sled: one end square, then against a stop on the sled, never the rip fence.',
   'guided saw': 'Rail square to the straight edge; one end, the length from it.',
+  'mitre saw': 'Straight edge to the fence: one end square, then the length from a stop.',
   'hand saw': 'Knife a line all around, saw beside it, trim to it.',
 };
 

@@ -28,6 +28,8 @@ export interface MillingShop
   readonly planerSled: boolean;
   readonly tableSaw: boolean;
   readonly guidedSaw: boolean;
+  /** The widest board that the mitre saw crosscuts; a run from before it was asked for has none. */
+  readonly mitreWidth?: number | null;
   readonly router: boolean;
   readonly handPlanes: boolean;
 }

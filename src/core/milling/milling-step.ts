@@ -6,6 +6,7 @@ export type Machine =
   | 'bench'
   | 'guided saw'
   | 'table saw'
+  | 'mitre saw'
   | 'hand saw'
   | 'jointer'
   | 'planer'

@@ -11,10 +11,11 @@ export type ThicknessWay = 'planer' | 'planer carrier' | 'router carrier' | 'han
 export type SawnEdgeWay = 'jointer' | 'hand plane' | 'router carrier';
 export type RoughRipWay = 'guided saw' | 'table saw carrier' | 'hand saw';
 export type SawWay = 'table saw' | 'guided saw' | 'hand saw';
+export type CrosscutWay = SawWay | 'mitre saw';
 
 /** Choices of one shop: for every kind of cut the first way that is safe for a piece of this size, null for none. */
 export interface Ways {
-  readonly crosscutRough: (board: Size) => SawWay;
+  readonly crosscutRough: (board: Size) => CrosscutWay;
   readonly ripRough: (blank: Size, width: number) => RoughRipWay;
   readonly face: (piece: Size) => FaceWay | null;
   readonly edge: (piece: Size) => EdgeWay | null;
@@ -22,7 +23,7 @@ export interface Ways {
   readonly rip: (piece: Size, width: number) => SawWay;
   readonly sawnEdge: (piece: Size) => SawnEdgeWay | null;
   readonly ripPanel: (panel: Size, width: number) => SawWay;
-  readonly crosscut: (piece: Size) => SawWay;
+  readonly crosscut: (piece: Size) => CrosscutWay;
 }
 
 /** Whether a machine takes a piece of this size by itself. */
@@ -51,11 +52,14 @@ export function waysOf(shop: MillingShop, limits: MachineLimits): Ways {
   const onRouter = (size: Size) => (shop.router && fits(limits.router, size) ? 'router carrier' : null);
   const byHand = shop.handPlanes ? 'hand plane' : null;
   const railed = (size: Size) => onRouter(size) ?? byHand;
+  // As deep as a small guided saw cuts it anyway, and as long as a sled's least: both hands stay clear of the blade.
+  const onMitreSaw = (size: Size) =>
+    size.width <= (shop.mitreWidth ?? 0) && size.length >= sledLeast.mm && sawsThrough(guidedSaw, size);
   const sawn = (size: Size) => (onGuidedSaw(size) ? 'guided saw' : 'hand saw');
   const rip = (piece: Size, width: number) => (onTableSaw({ ...piece, width }) ? 'table saw' : sawn(piece));
 
   return {
-    crosscutRough: sawn,
+    crosscutRough: (board) => (!onGuidedSaw(board) && onMitreSaw(board) ? 'mitre saw' : sawn(board)),
     // A rough edge never runs along a fence: the guided saw's rail or a straight-edged carrier leads it.
     ripRough: (blank, width) => {
       if (onGuidedSaw(blank)) return 'guided saw';
@@ -84,7 +88,8 @@ export function waysOf(shop: MillingShop, limits: MachineLimits): Ways {
     sawnEdge: (piece) => (onJointer(piece) ? 'jointer' : (byHand ?? onRouter(piece))),
     crosscut: (piece) => {
       const onSled = piece.length >= sledLeast.mm && piece.length <= sledLength.mm && piece.width <= sledWidth.mm;
-      return shop.tableSaw && onSled && sawsThrough(tableSaw, piece) ? 'table saw' : sawn(piece);
+      if (shop.tableSaw && onSled && sawsThrough(tableSaw, piece)) return 'table saw';
+      return onMitreSaw(piece) ? 'mitre saw' : sawn(piece);
     },
   };
 }

@@ -5,13 +5,13 @@ import type { Board } from '../../store/records/board.ts';
 import { foldOf } from '../../store/records/part-fold.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import type { Plan } from '../../store/records/plan.ts';
-import type { Shop } from '../../store/records/shop.ts';
+import { type Shop, usualMitreWidth } from '../../store/records/shop.ts';
 import { machineLimits, millingPractice } from '../../tables/machine-limits.ts';
 import { planShop } from '../breakdown/problem-from-records.ts';
 
 /** The machines of the shop as the milling sequence needs them. */
 export function millingShop(shop: Shop): MillingShop {
-  const { jointer, planer, tableSaw, guidedSaw, router, handPlanes } = shop.machines;
+  const { jointer, planer, tableSaw, guidedSaw, mitreSaw, router, handPlanes } = shop.machines;
   return {
     ...planShop(shop),
     jointerWidth: jointer.owned ? jointer.width : null,
@@ -19,6 +19,7 @@ export function millingShop(shop: Shop): MillingShop {
     planerSled: planer.owned && planer.sled,
     tableSaw: tableSaw.owned,
     guidedSaw: guidedSaw.owned,
+    mitreWidth: mitreSaw.owned ? (mitreSaw.width ?? usualMitreWidth) : null,
     router: router.owned,
     handPlanes: handPlanes.owned,
   };

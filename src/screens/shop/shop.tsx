@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { shop } from '../../app/shop.ts';
-import { defaultShop, type Machine, type Shop } from '../../store/records/shop.ts';
+import { defaultShop, type Machine, type Shop, usualMitreWidth } from '../../store/records/shop.ts';
 import { withOptional } from '../../store/records/with-optional.ts';
 import { editShop } from '../../store/shop.ts';
 import { Choice, optionsOf, Tick } from '../../ui/fields.tsx';
@@ -56,16 +56,22 @@ function Owned({ machine, label, children }: { machine: Machine; label: string; 
   );
 }
 
-const Width = ({ machine, label }: { machine: 'jointer' | 'planer'; label: string }) => (
+const Width = ({ machine, label }: { machine: 'jointer' | 'planer' | 'mitreSaw'; label: string }) => (
   <SettledLength
     label={label}
-    value={shop.value.machines[machine].width}
+    value={shop.value.machines[machine].width ?? usualMitreWidth}
     limits={{ least: 50, most: 1500 }}
     onAccept={(width) => changeMachine(machine, { width })}
   />
 );
 
-const Saw = ({ machine, label }: { machine: 'tableSaw' | 'guidedSaw' | 'mitreSaw'; label: string }) => (
+interface SawProps {
+  machine: 'tableSaw' | 'guidedSaw' | 'mitreSaw';
+  label: string;
+  children?: ComponentChildren;
+}
+
+const Saw = ({ machine, label, children }: SawProps) => (
   <Owned machine={machine} label={label}>
     <SettledLength
       label="Kerf"
@@ -73,6 +79,7 @@ const Saw = ({ machine, label }: { machine: 'tableSaw' | 'guidedSaw' | 'mitreSaw
       limits={{ least: 0, most: 12 }}
       onAccept={(value) => changeMachine(machine, { kerf: value })}
     />
+    {children}
   </Owned>
 );
 
@@ -109,7 +116,9 @@ export default function ShopScreen() {
       </Owned>
       <Saw machine="tableSaw" label="Table saw" />
       <Saw machine="guidedSaw" label="Guided circular saw" />
-      <Saw machine="mitreSaw" label="Mitre saw" />
+      <Saw machine="mitreSaw" label="Mitre saw">
+        <Width machine="mitreSaw" label="Widest board it crosscuts" />
+      </Saw>
       <Owned machine="router" label="Router" />
       <Owned machine="handPlanes" label="Hand planes">
         <Tick

@@ -64,7 +64,7 @@ export const schemas: { readonly [K in Kind]: Schema<Kinds[K]> } = {
         planer: object({ owned: yesNo, width: amount, sled: yesNo }),
         tableSaw: saw,
         guidedSaw: saw,
-        mitreSaw: saw,
+        mitreSaw: object({ owned: yesNo, kerf: amount }, { width: amount }),
         router: object({ owned: yesNo }),
         handPlanes: object({ owned: yesNo }, { wide: yesNo }),
       }),

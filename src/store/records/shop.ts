@@ -17,7 +17,8 @@ export interface Machines {
   readonly planer: { readonly owned: boolean; readonly width: number; readonly sled: boolean };
   readonly tableSaw: Saw;
   readonly guidedSaw: Saw;
-  readonly mitreSaw: Saw;
+  /** `width`: the widest board that it crosscuts. */
+  readonly mitreSaw: Saw & { readonly width?: number };
   readonly router: { readonly owned: boolean };
   /** `wide`: what is wider than the jointer is flattened with them. */
   readonly handPlanes: { readonly owned: boolean; readonly wide?: boolean };
@@ -114,6 +115,9 @@ export interface Shop extends StoredRecord {
 
 export const shopId = 'shop';
 
+/** What a mitre saw crosscuts until the maker has said. */
+export const usualMitreWidth = 150;
+
 /**
  * The shop as it stands before the maker has said anything: an 8 in jointer, a 13 in planer, a table saw, in sizes that
  * are round in the unit. Revision 0 says that it isn't stored yet.
@@ -133,7 +137,7 @@ export function defaultShop(now: number, unit: Units['unit'] = 'in'): Shop {
       planer: { owned: true, width: size(13, 330), sled: false },
       tableSaw: { owned: true, kerf },
       guidedSaw: { owned: false, kerf: 2.2 },
-      mitreSaw: { owned: true, kerf },
+      mitreSaw: { owned: true, kerf, width: size(6, usualMitreWidth) },
       router: { owned: true },
       handPlanes: { owned: true },
     },

@@ -15,6 +15,7 @@ const shops: fc.Arbitrary<Partial<MillingShop>> = fc.record({
   planerSled: fc.boolean(),
   tableSaw: fc.boolean(),
   guidedSaw: fc.boolean(),
+  mitreWidth: fc.constantFrom(null, undefined, 150, 305),
   router: fc.boolean(),
   handPlanes: fc.boolean(),
 });
@@ -74,6 +75,14 @@ const limitOf: Partial<Record<MillingStep['machine'], LimitedMachine>> = {
 
 /** What a step gives a machine that is below the machine's least size, in words; carried pieces lie on a larger carrier. */
 function belowLimit(step: MillingStep, { shop, limits }: MillingInput): string[] {
+  if (step.machine === 'mitre saw')
+    return step.pieces.flatMap(({ id, size }) =>
+      size.width > (shop.mitreWidth ?? 0) ||
+      size.length < limits.sledLeast.mm ||
+      size.thickness > limits.guidedSaw.depthPerPass.mm
+        ? `${step.id} ${id}: too wide, too thick or too short to hold`
+        : [],
+    );
   const machine = limitOf[step.machine];
   if (!machine) return [];
   const least = limits[machine];
@@ -113,6 +122,7 @@ const owned: Record<MillingStep['machine'], (shop: MillingShop) => boolean> = {
   planer: (shop) => shop.planerWidth !== null,
   'table saw': (shop) => shop.tableSaw,
   'guided saw': (shop) => shop.guidedSaw,
+  'mitre saw': (shop) => Boolean(shop.mitreWidth),
   router: (shop) => shop.router,
 };
 

@@ -201,6 +201,27 @@ const expected: Record<keyof typeof scenarios, string[]> = {
     'crosscut | hand saw | 700 | 1',
   ],
   // The router on rails stands in for the planer; the panel is glued at once and scraped.
+  // What it takes goes to the mitre saw, rough and last; the board that is too wide is sawn by hand.
+  'a mitre saw, narrower than one of the boards': [
+    'mark out | bench | 2',
+    'crosscut rough | mitre saw | 1',
+    'crosscut rough | hand saw | 1',
+    'rip rough | hand saw | 1',
+    'rest ripped | rack | 1',
+    'first flattening | jointer | 2',
+    'first thickness | planer | 22 | 2',
+    'rest | rack | 2',
+    'face | jointer | 2',
+    'mark face | bench | 2',
+    'edge | jointer | 2',
+    'mark edge | bench | 2',
+    'thickness | planer | 20 | 2',
+    'rip parallel | hand saw | 70.8 | 1',
+    'rip parallel | hand saw | 60.8 | 1',
+    'sawn edge | jointer | 2',
+    'crosscut | mitre saw | 700 | 1',
+    'crosscut | mitre saw | 500 | 1',
+  ],
   'a jointer and a router, no planer': [
     'mark out | bench | 2',
     'crosscut rough | guided saw | 2',

@@ -152,6 +152,14 @@ export const scenarios = {
     },
     { jointerWidth: null, planerWidth: null, planerSled: false, tableSaw: false, guidedSaw: false, router: false },
   ),
+  'a mitre saw, narrower than one of the boards': millingInput(
+    {
+      boards: [board('B1', { width: 100 }), board('B2')],
+      parts: [part('stile', 700, 60, 20), part('rail', 500, 70, 20)],
+      blanks: [blank('B1', 0, 750, [64, 'stile']), blank('B2', 0, 550, [74, 'rail'])],
+    },
+    { tableSaw: false, guidedSaw: false, mitreWidth: 150 },
+  ),
   'a jointer and a router, no planer': millingInput(
     {
       boards: [board('B1')],
