@@ -6,6 +6,7 @@ import type { Unit } from '../core/answer/quantity.ts';
 import { NumberField, TextField } from './fields.tsx';
 import { readLength, writeLength } from './length-text.ts';
 import { LengthField } from './pad/length-field.tsx';
+import { fromCelsius, parseDegrees } from './temperature.ts';
 import { units } from './units.ts';
 
 type Value = number | string | undefined;
@@ -89,6 +90,12 @@ export const SettledText = settled(
 );
 export const SettledLength = settled(LengthField, writeLength, readLength);
 export const SettledNumber = settled(NumberField, writeNumber, parseNumber);
+/** A temperature in degrees Celsius, typed in the maker's own degrees; no pad of digits alone, since it may lie below 0. */
+export const SettledTemperature = settled(
+  TextField,
+  (celsius: number) => writeNumber(Math.round(fromCelsius(celsius) * 1000) / 1000),
+  parseDegrees,
+);
 /** A length that may be left out. */
 export const OptionalLength = settled(LengthField, orNothing(writeLength), orEmpty(readLength));
 /** A number that may be left out. */

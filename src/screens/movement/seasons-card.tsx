@@ -1,5 +1,4 @@
 import { shop } from '../../app/shop.ts';
-import { badNumber } from '../../core/answer/bad-number.ts';
 import { isProblem, type Outcome } from '../../core/answer/problem.ts';
 import type { Worked } from '../../core/answer/worked.ts';
 import { type Air, equilibriumMoisture } from '../../core/moisture/equilibrium-moisture.ts';
@@ -9,9 +8,9 @@ import type { Piece } from '../../store/records/piece.ts';
 import { editShop } from '../../store/shop.ts';
 import { climates } from '../../tables/climates.ts';
 import { Pick } from '../../ui/fields.tsx';
-import { SettledNumber } from '../../ui/settled.tsx';
+import { SettledNumber, SettledTemperature } from '../../ui/settled.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
-import { degreesSign, fromCelsius, toCelsius } from '../../ui/temperature.ts';
+import { degreesSign } from '../../ui/temperature.ts';
 import { Trouble } from '../../ui/trouble.tsx';
 import { climateOf, presetOf } from './climate-of.ts';
 import { SeasonFacts } from './season-facts.tsx';
@@ -26,7 +25,6 @@ interface Props {
 export function SeasonsCard({ piece, seasons }: Props) {
   const climate = climateOf(piece, shop.value);
   const preset = presetOf(climate);
-  const degrees = degreesSign();
   // A write that fails is kept and shown by the shell.
   const setClimate = async (part: { dry?: Partial<Air>; wet?: Partial<Air> }) => {
     const changed = (now: Piece): Piece => {
@@ -81,15 +79,13 @@ export function SeasonsCard({ piece, seasons }: Props) {
             const set = (part: Partial<Air>) => void setClimate({ [season]: part });
             return (
               <>
-                <SettledNumber
-                  key={degrees}
+                <SettledTemperature
                   label={name}
-                  hint={degrees}
-                  value={Math.round(fromCelsius(air.celsius) * 1000) / 1000}
-                  check={(value) =>
-                    badNumber('', 'The temperature', toCelsius(value), 'celsius', { least: -30, most: 50 })
-                  }
-                  onAccept={(value) => set({ celsius: toCelsius(value) })}
+                  hint={degreesSign()}
+                  value={air.celsius}
+                  unit="celsius"
+                  limits={{ least: -30, most: 50 }}
+                  onAccept={(celsius) => set({ celsius })}
                 />
                 <SettledNumber
                   label={`${name} humidity`}
