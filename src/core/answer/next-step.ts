@@ -2,6 +2,7 @@ import type { Phrase } from './phrase.ts';
 import type { Quantity } from './quantity.ts';
 import type { SourceId } from './source-id.ts';
 import type { Worked } from './worked.ts';
+import { workingStep } from './working-step.ts';
 
 /**
  * A result that one more step makes of another: its working goes on where that one ends, and holds where that one holds.
@@ -27,7 +28,7 @@ export const nextStep = (
   value: gives.value,
   working: {
     ...working,
-    steps: [...working.steps, { finds, by, gives }],
+    steps: [...working.steps, workingStep(finds, by, gives)],
     sources: [...new Set([...working.sources, ...sources])],
   },
 });

@@ -2,6 +2,7 @@ import type { Phrase } from './phrase.ts';
 import type { Quantity } from './quantity.ts';
 import type { SourceId } from './source-id.ts';
 import type { Worked } from './worked.ts';
+import { workingStep } from './working-step.ts';
 
 /**
  * A number that is found in one step, with its working.
@@ -22,5 +23,5 @@ export const oneStep = (
   holds?: Phrase,
 ): Worked => ({
   value: gives.value,
-  working: { steps: [{ finds, by, gives }], sources, ...(holds && { holds }) },
+  working: { steps: [workingStep(finds, by, gives)], sources, ...(holds && { holds }) },
 });

@@ -3,6 +3,7 @@ import { phrase } from '../answer/phrase.ts';
 import type { Outcome, Problem } from '../answer/problem.ts';
 import { count, litres, money } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
+import { workingStep } from '../answer/working-step.ts';
 
 /** A size in which the finish is sold. */
 export interface Container {
@@ -117,16 +118,18 @@ export function chooseContainers(needLitres: number, containers: readonly Contai
     value: { buy, cost, litres: bought, left },
     working: {
       steps: [
-        ...buy.map((one) => ({
-          finds: 'containers',
-          by: phrase`${count(one.count)} of ${litres(one.litres)} at ${money(one.price)}.`,
-          gives: money(one.count * one.price),
-        })),
-        {
-          finds: 'cost',
-          by: phrase`The cheapest that hold ${litres(needLitres)}: ${litres(bought)}, ${litres(left)} over.`,
-          gives: money(cost),
-        },
+        ...buy.map((one) =>
+          workingStep(
+            'containers',
+            phrase`${count(one.count)} of ${litres(one.litres)} at ${money(one.price)}.`,
+            money(one.count * one.price),
+          ),
+        ),
+        workingStep(
+          'cost',
+          phrase`The cheapest that hold ${litres(needLitres)}: ${litres(bought)}, ${litres(left)} over.`,
+          money(cost),
+        ),
       ],
       sources: ['label'],
     },

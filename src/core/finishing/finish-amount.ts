@@ -5,6 +5,7 @@ import { factor, litres, m2, percent, quantity } from '../answer/quantity.ts';
 import { likely, type Range } from '../answer/range.ts';
 import type { SourceId } from '../answer/source-id.ts';
 import type { Worked, WorkingStep } from '../answer/worked.ts';
+import { workingStep } from '../answer/working-step.ts';
 
 /** Added for what stays in brush, rag and tray, or drifts past, as a share of what ends up on the wood. */
 export const finishLoss = { rag: 0.1, brush: 0.1, roller: 0.15, pad: 0.1, spray: 0.6 } as const;
@@ -84,13 +85,15 @@ export function finishAmount({ areas, coverage, loss = 0, source }: FinishUse): 
       const at = (rate: number) => (areaM2 / rate) * thirst * (1 + loss);
       const likeliest = at(likely(coverage));
       coats[index]?.push({ least: at(coverage.most), likely: likeliest, most: at(coverage.least) });
-      steps.push({
-        finds: `${what ? `${what}, ` : ''}coat ${index + 1}`,
-        by: phrase`${m2(areaM2)} at ${quantity(likely(coverage), 'm2PerLitre')}${
-          thirst === 1 ? '' : phrase`, times ${factor(thirst)} on bare wood`
-        }, and ${percent(loss * 100)} for loss.`,
-        gives: litres(likeliest),
-      });
+      steps.push(
+        workingStep(
+          `${what ? `${what}, ` : ''}coat ${index + 1}`,
+          phrase`${m2(areaM2)} at ${quantity(likely(coverage), 'm2PerLitre')}${
+            thirst === 1 ? '' : phrase`, times ${factor(thirst)} on bare wood`
+          }, and ${percent(loss * 100)} for loss.`,
+          litres(likeliest),
+        ),
+      );
     }
   const each = coats.map(inAll);
   const total = inAll(each);
@@ -98,7 +101,7 @@ export function finishAmount({ areas, coverage, loss = 0, source }: FinishUse): 
   return {
     value: { coats: each, total },
     working: {
-      steps: [...steps, { finds: 'in all', by, gives: litres(total.likely) }],
+      steps: [...steps, workingStep('in all', by, litres(total.likely))],
       sources: [...new Set<SourceId>([source, 'common-practice'])],
     },
   };

@@ -3,6 +3,7 @@ import { type Phrase, phrase } from '../answer/phrase.ts';
 import { type Outcome, problem } from '../answer/problem.ts';
 import { count, m2, mm } from '../answer/quantity.ts';
 import type { Worked, WorkingStep } from '../answer/worked.ts';
+import { workingStep } from '../answer/working-step.ts';
 
 /** What a surface gets: the show finish, the finish for insides, or nothing. */
 export type Treatment = 'shown' | 'inside' | 'bare';
@@ -134,7 +135,7 @@ export function partsArea(
       total[treatment] += area;
       if (treatment !== 'bare') finished += area;
     }
-    steps.push({ finds: name, by, gives: m2(finished) });
+    steps.push(workingStep(name, by, m2(finished)));
   };
   for (const part of parts)
     take(

@@ -4,6 +4,7 @@ import { phrase } from '../answer/phrase.ts';
 import type { Outcome, Problem } from '../answer/problem.ts';
 import { count, factor, litres, seconds } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
+import { workingStep } from '../answer/working-step.ts';
 
 /** How two parts go together: `a` of A to `b` of B. */
 export interface MixRatio {
@@ -72,10 +73,7 @@ export function mixFor(of: 'all' | 'A' | 'B', given: number, ratio: MixRatio): O
       ...(densityB && { gramsB: litresB * densityB * 1000 }),
     },
     working: {
-      steps: [
-        { finds: 'part A', by: together, gives: litres(litresA) },
-        { finds: 'part B', by: together, gives: litres(litresB) },
-      ],
+      steps: [workingStep('part A', together, litres(litresA)), workingStep('part B', together, litres(litresB))],
       holds: phrase`Volumes add up. Too much of either stays soft.`,
       sources: ['label'],
     },

@@ -6,6 +6,7 @@ import { likely, scaled } from '../answer/range.ts';
 import { roughDuration } from '../answer/rough-duration.ts';
 import type { SourceId } from '../answer/source-id.ts';
 import type { Worked, WorkingStep } from '../answer/worked.ts';
+import { workingStep } from '../answer/working-step.ts';
 import {
   type Adhesive,
   type AdhesivePhase,
@@ -101,11 +102,13 @@ export function adhesiveTimes(
     const given = typed ?? adhesive.seconds[phase];
     const from = typed ? at : tableCelsius;
     const shifted = scaled(given, per10 ** ((celsius - from) / 10));
-    steps.push({
-      finds: phaseNames[phase].toLowerCase(),
-      by: phrase`${seconds(likely(given))} at ${degreesCelsius(from)} (${typed ? 'label' : 'table'}), times ${factor(per10)} for each 10 °C (18 °F) warmer, at ${now}.`,
-      gives: seconds(roughDuration(likely(shifted))),
-    });
+    steps.push(
+      workingStep(
+        phaseNames[phase].toLowerCase(),
+        phrase`${seconds(likely(given))} at ${degreesCelsius(from)} (${typed ? 'label' : 'table'}), times ${factor(per10)} for each 10 °C (18 °F) warmer, at ${now}.`,
+        seconds(roughDuration(likely(shifted))),
+      ),
+    );
     return shifted;
   };
   const sources = new Set<SourceId>([adhesive.source, 'assumption']);

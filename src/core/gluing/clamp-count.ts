@@ -3,6 +3,7 @@ import { phrase } from '../answer/phrase.ts';
 import type { Outcome } from '../answer/problem.ts';
 import { count, kilopascals, mm, newtons } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
+import { workingStep } from '../answer/working-step.ts';
 import { badSeams, type Seam } from './seam.ts';
 
 export interface ClampCount {
@@ -69,30 +70,26 @@ export function clampCount({ seams, kPa, clampForce, outerBoard, caul = 0 }: Cla
     value: { force, clamps, spacing, leastForSpread: bySpread },
     working: {
       steps: [
-        {
-          finds: 'force on the seam',
-          by: phrase`Length times width times ${kilopascals(kPa)}.`,
-          gives: newtons(force),
-        },
-        {
-          finds: 'clamps for the force',
-          by: phrase`${newtons(force)} at ${newtons(clampForce)} each, rounded up.`,
-          gives: count(byForce),
-        },
+        workingStep('force on the seam', phrase`Length times width times ${kilopascals(kPa)}.`, newtons(force)),
+        workingStep(
+          'clamps for the force',
+          phrase`${newtons(force)} at ${newtons(clampForce)} each, rounded up.`,
+          count(byForce),
+        ),
         ...(outerBoard === undefined
           ? []
           : [
-              {
-                finds: 'clamps for the spread of pressure',
-                by: phrase`At 45 degrees each clamp covers ${mm(reach)} of a seam ${mm(length)} long.`,
-                gives: count(bySpread),
-              },
+              workingStep(
+                'clamps for the spread of pressure',
+                phrase`At 45 degrees each clamp covers ${mm(reach)} of a seam ${mm(length)} long.`,
+                count(bySpread),
+              ),
             ]),
-        {
-          finds: 'spacing',
-          by: phrase`${mm(length)} over ${count(clamps)} clamps, half a space at each end.`,
-          gives: mm(spacing),
-        },
+        workingStep(
+          'spacing',
+          phrase`${mm(length)} over ${count(clamps)} clamps, half a space at each end.`,
+          mm(spacing),
+        ),
       ],
       sources: ['common-practice', 'geometry'],
     },

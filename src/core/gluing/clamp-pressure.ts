@@ -3,6 +3,7 @@ import { phrase } from '../answer/phrase.ts';
 import type { Outcome } from '../answer/problem.ts';
 import { factor, kilopascals } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
+import { workingStep } from '../answer/working-step.ts';
 
 /** The ends of the line: specific gravity against kPa. The pressures are the handbook's, the gravities an assumption. */
 const lightest = { specificGravity: 0.35, kPa: 700 } as const;
@@ -33,19 +34,19 @@ export function clampPressure(specificGravity: number, pressureShare = 1): Outco
     value,
     working: {
       steps: [
-        {
-          finds: 'pressure for this wood',
-          by: phrase`A straight line from ${kilopascals(lightest.kPa)} at specific gravity ${factor(lightest.specificGravity)} to ${kilopascals(densest.kPa)} at ${factor(densest.specificGravity)}; here ${factor(specificGravity)}.`,
-          gives: kilopascals(full),
-        },
+        workingStep(
+          'pressure for this wood',
+          phrase`A straight line from ${kilopascals(lightest.kPa)} at specific gravity ${factor(lightest.specificGravity)} to ${kilopascals(densest.kPa)} at ${factor(densest.specificGravity)}; here ${factor(specificGravity)}.`,
+          kilopascals(full),
+        ),
         ...(pressureShare === 1
           ? []
           : [
-              {
-                finds: 'pressure for this glue',
-                by: phrase`${factor(pressureShare)} of that: pressed hard this glue starves.`,
-                gives: kilopascals(value),
-              },
+              workingStep(
+                'pressure for this glue',
+                phrase`${factor(pressureShare)} of that: pressed hard this glue starves.`,
+                kilopascals(value),
+              ),
             ]),
       ],
       holds: phrase`Joints that close by hand: pressure does not mend one that is not straight.`,

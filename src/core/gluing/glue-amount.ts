@@ -5,6 +5,7 @@ import { factor, grams, m2, percent, quantity } from '../answer/quantity.ts';
 import { likely, type Range, scaled } from '../answer/range.ts';
 import type { SourceId } from '../answer/source-id.ts';
 import type { Worked } from '../answer/worked.ts';
+import { workingStep } from '../answer/working-step.ts';
 import { badSeams, type Seam, seamsArea } from './seam.ts';
 
 /** How glue is put on, with the share of what is poured that stays in the tool and the tray. */
@@ -59,21 +60,17 @@ export function glueAmount({ seams, gramsPerM2, kgPerM3, loss = 0, source }: Glu
     value: { areaM2, grams: poured, likelyGrams, likelyMillilitres: (likelyGrams * 1000) / kgPerM3 },
     working: {
       steps: [
-        {
-          finds: 'glue in the joint',
-          by: phrase`${m2(areaM2)}, length times width of each seam, at ${quantity(likely(gramsPerM2), 'gramsPerM2')}.`,
-          gives: grams(areaM2 * likely(gramsPerM2)),
-        },
-        {
-          finds: 'glue to pour out',
-          by: phrase`Tool and tray keep ${percent(loss * 100)} of it.`,
-          gives: grams(likelyGrams),
-        },
-        {
-          finds: 'by volume',
-          by: phrase`Grams over ${factor(kgPerM3 / 1000)} g/ml.`,
-          gives: quantity((likelyGrams * 1000) / kgPerM3, 'millilitres'),
-        },
+        workingStep(
+          'glue in the joint',
+          phrase`${m2(areaM2)}, length times width of each seam, at ${quantity(likely(gramsPerM2), 'gramsPerM2')}.`,
+          grams(areaM2 * likely(gramsPerM2)),
+        ),
+        workingStep('glue to pour out', phrase`Tool and tray keep ${percent(loss * 100)} of it.`, grams(likelyGrams)),
+        workingStep(
+          'by volume',
+          phrase`Grams over ${factor(kgPerM3 / 1000)} g/ml.`,
+          quantity((likelyGrams * 1000) / kgPerM3, 'millilitres'),
+        ),
       ],
       holds: phrase`Flat, close joints. Open pores and end grain take more.`,
       sources: [...new Set<SourceId>([source, 'common-practice'])],

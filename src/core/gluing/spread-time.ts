@@ -5,6 +5,7 @@ import { count, m2, seconds } from '../answer/quantity.ts';
 import type { Range } from '../answer/range.ts';
 import { sumOf } from '../answer/sum-of.ts';
 import type { Worked } from '../answer/worked.ts';
+import { workingStep } from '../answer/working-step.ts';
 import type { AdhesiveTimes } from './adhesive.ts';
 import type { Pace } from './pace.ts';
 import { badSeams, type Seam, seamArea, seamsArea } from './seam.ts';
@@ -86,16 +87,16 @@ export function spreadTime(work: SpreadWork, times: WorkingTimes): Outcome<Worke
     value: { ...needed, fit: fitOf(work, times), split: splitOf(work, needed.closedSeconds, times) },
     working: {
       steps: [
-        {
-          finds: 'time to spread and close',
-          by: phrase`${m2(seamsArea(seams))} at ${seconds(pace.spread)} for ${m2(1)}, ${count(seams.length)} seams at ${seconds(pace.close)}, ${count(hands)} at work.`,
-          gives: seconds(needed.openSeconds),
-        },
-        {
-          finds: 'time to clamp',
-          by: phrase`${count(clamps)} clamps at ${seconds(pace.clamp)}, ${count(hands)} at work.`,
-          gives: seconds(needed.closedSeconds),
-        },
+        workingStep(
+          'time to spread and close',
+          phrase`${m2(seamsArea(seams))} at ${seconds(pace.spread)} for ${m2(1)}, ${count(seams.length)} seams at ${seconds(pace.close)}, ${count(hands)} at work.`,
+          seconds(needed.openSeconds),
+        ),
+        workingStep(
+          'time to clamp',
+          phrase`${count(clamps)} clamps at ${seconds(pace.clamp)}, ${count(hands)} at work.`,
+          seconds(needed.closedSeconds),
+        ),
       ],
       holds: phrase`The first seam spread waits for the last.`,
       sources: ['assumption'],

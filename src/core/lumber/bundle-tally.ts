@@ -4,6 +4,7 @@ import { type Outcome, problem, within } from '../answer/problem.ts';
 import { boardFeet, count } from '../answer/quantity.ts';
 import { sumOf } from '../answer/sum-of.ts';
 import type { Worked, WorkingStep } from '../answer/worked.ts';
+import { workingStep } from '../answer/working-step.ts';
 import type { Board } from './board.ts';
 import { tallyWidth } from './board-width.ts';
 import { checkBoard } from './check-board.ts';
@@ -43,18 +44,19 @@ export function bundleTally(boards: readonly Board[]): Outcome<Worked> {
   const steps = [...rows]
     .sort(([a], [b]) => a - b)
     .map(
-      ([feet, { pieces, inches }]): WorkingStep => ({
-        finds: `square feet of ${feet} ft boards`,
-        by: phrase`${count(pieces)} boards, ${count(inches)} in together, × ${count(feet)} ft ÷ 12`,
-        gives: count((inches * feet) / 12),
-      }),
+      ([feet, { pieces, inches }]): WorkingStep =>
+        workingStep(
+          `square feet of ${feet} ft boards`,
+          phrase`${count(pieces)} boards, ${count(inches)} in together, × ${count(feet)} ft ÷ 12`,
+          count((inches * feet) / 12),
+        ),
     );
   const exact = sumOf(steps, ({ gives }) => gives.value);
   const surface = count(roundHalf(exact, 'up').whole);
   const measured: Worked = {
     value: surface.value,
     working: {
-      steps: [...steps, { finds: 'surface measure', by: phrase`to the nearest whole number`, gives: surface }],
+      steps: [...steps, workingStep('surface measure', phrase`to the nearest whole number`, surface)],
       holds: phrase`Rough hardwood of one thickness.`,
       sources: ['ahec', 'common-practice'],
     },

@@ -2,6 +2,7 @@ import { phrase } from '../answer/phrase.ts';
 import { count, m3, mm } from '../answer/quantity.ts';
 import { sumOf } from '../answer/sum-of.ts';
 import type { Worked, WorkingStep } from '../answer/worked.ts';
+import { workingStep } from '../answer/working-step.ts';
 import type { PartSizes } from './check-part.ts';
 import { asBoardFeet } from './exact-volume.ts';
 
@@ -17,17 +18,18 @@ import { asBoardFeet } from './exact-volume.ts';
  */
 export function partsVolume(parts: readonly PartSizes[]): { readonly cubicMetres: Worked; readonly boardFeet: Worked } {
   const each = parts.map(
-    ({ name, length, width, thickness, quantity }): WorkingStep => ({
-      finds: name,
-      by: phrase`${count(quantity)} × length ${mm(length)} × width ${mm(width)} × thickness ${mm(thickness)}`,
-      gives: m3(quantity * length * width * thickness * 1e-9),
-    }),
+    ({ name, length, width, thickness, quantity }): WorkingStep =>
+      workingStep(
+        name,
+        phrase`${count(quantity)} × length ${mm(length)} × width ${mm(width)} × thickness ${mm(thickness)}`,
+        m3(quantity * length * width * thickness * 1e-9),
+      ),
   );
   const total = sumOf(each, ({ gives }) => gives.value);
   const cubicMetres: Worked = {
     value: total,
     working: {
-      steps: [...each, { finds: 'volume of the parts', by: phrase`all of these together`, gives: m3(total) }],
+      steps: [...each, workingStep('volume of the parts', phrase`all of these together`, m3(total))],
       holds: phrase`Finished sizes; the plan of the cuts counts kerfs, planing and waste.`,
       sources: ['geometry'],
     },

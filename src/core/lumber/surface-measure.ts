@@ -2,6 +2,7 @@ import { phrase } from '../answer/phrase.ts';
 import type { Outcome } from '../answer/problem.ts';
 import { count } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
+import { workingStep } from '../answer/working-step.ts';
 import type { Board } from './board.ts';
 import { tallyWidth } from './board-width.ts';
 import { checkBoard } from './check-board.ts';
@@ -45,18 +46,18 @@ export function surfaceMeasure(board: Board, halfGoes: HalfGoes = 'up'): Outcome
     halfGoes: rounded.halfGoes,
     working: {
       steps: [
-        {
-          finds: 'square feet of face',
-          by: phrase`width ${count(inches)} in × ${count(feet)} whole feet ÷ 12`,
-          gives: count(exact),
-        },
-        {
-          finds: 'surface measure',
-          by: isHalf
+        workingStep(
+          'square feet of face',
+          phrase`width ${count(inches)} in × ${count(feet)} whole feet ÷ 12`,
+          count(exact),
+        ),
+        workingStep(
+          'surface measure',
+          isHalf
             ? phrase`an exact half: this one goes ${halfGoes}, the next one the other way`
             : phrase`to the nearest whole number`,
-          gives: count(rounded.whole),
-        },
+          count(rounded.whole),
+        ),
       ],
       holds: phrase`Rough boards of random width; tapers are measured a third from the narrow end.`,
       sources: recalled ? ['nhla', 'nhla-memory'] : ['nhla'],

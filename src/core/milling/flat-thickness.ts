@@ -3,6 +3,7 @@ import { type Phrase, phrase } from '../answer/phrase.ts';
 import type { Outcome, Problem } from '../answer/problem.ts';
 import { count, mm } from '../answer/quantity.ts';
 import type { Worked, WorkingStep } from '../answer/worked.ts';
+import { workingStep } from '../answer/working-step.ts';
 import { lengths, size } from '../breakdown/sizes.ts';
 import { type RoughBoard, reachableThickness, type WarpCost, warpCost } from './reachable-thickness.ts';
 
@@ -62,11 +63,7 @@ export function flatThickness(board: RoughBoard, plan: FlatteningPlan): Outcome<
   if (wrong) return wrong;
   const width = board.width / rips;
   const { value, working } = thicknessWorking(board, width, blankLength, faceAllowance);
-  const ripping = {
-    finds: 'strip width',
-    by: phrase`board width ${mm(board.width)} / ${count(rips)} strips`,
-    gives: mm(width),
-  };
+  const ripping = workingStep('strip width', phrase`board width ${mm(board.width)} / ${count(rips)} strips`, mm(width));
   return { value, working: { ...working, steps: [ripping, ...working.steps] } };
 }
 
@@ -74,11 +71,7 @@ export function flatThickness(board: RoughBoard, plan: FlatteningPlan): Outcome<
 export function thicknessWorking(board: RoughBoard, width: number, length: number, faceAllowance: number): Worked {
   const cost = warpCost(board, width, length);
   const value = reachableThickness(board, width, length, faceAllowance);
-  const lost = (warp: keyof WarpCost, by: Phrase): WorkingStep => ({
-    finds: `lost to ${warp}`,
-    by,
-    gives: mm(cost[warp]),
-  });
+  const lost = (warp: keyof WarpCost, by: Phrase): WorkingStep => workingStep(`lost to ${warp}`, by, mm(cost[warp]));
   const ofWidth = phrase`${mm(width)} / ${mm(board.width)}`;
   const ofLength = phrase`${mm(length)} / ${mm(board.length)}`;
   return {
@@ -88,11 +81,11 @@ export function thicknessWorking(board: RoughBoard, width: number, length: numbe
         lost('cup', phrase`cup ${mm(board.cup ?? 0)} x (${ofWidth}) squared`),
         lost('bow', phrase`bow ${mm(board.bow ?? 0)} x (${ofLength}) squared`),
         lost('twist', phrase`half the twist ${mm(board.twist ?? 0)} x ${ofWidth} x ${ofLength}`),
-        {
-          finds: 'thickness left',
-          by: phrase`${mm(board.thickness)} - ${mm(cost.cup)} - ${mm(cost.bow)} - ${mm(cost.twist)} - 2 x ${mm(faceAllowance)}`,
-          gives: mm(value),
-        },
+        workingStep(
+          'thickness left',
+          phrase`${mm(board.thickness)} - ${mm(cost.cup)} - ${mm(cost.bow)} - ${mm(cost.twist)} - 2 x ${mm(faceAllowance)}`,
+          mm(value),
+        ),
       ],
       holds: phrase`Even, shallow curves; measure a kinked blank itself.`,
       sources: ['geometry'],

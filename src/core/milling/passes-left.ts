@@ -3,6 +3,7 @@ import { phrase } from '../answer/phrase.ts';
 import { type Outcome, problem } from '../answer/problem.ts';
 import { count, mm } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
+import { workingStep } from '../answer/working-step.ts';
 import type { MachineLimit } from './machine-limits.ts';
 
 export interface Passes {
@@ -44,25 +45,9 @@ export function passesLeft(
     value: { passes, each },
     working: {
       steps: [
-        {
-          finds: 'still to come off',
-          by: phrase`${mm(thickness)} - ${mm(target)}`,
-          gives: mm(off),
-        },
-        {
-          finds: 'passes',
-          by: phrase`${mm(off)} / ${mm(depth)}, rounded up`,
-          gives: count(passes),
-        },
-        ...(passes === 0
-          ? []
-          : [
-              {
-                finds: 'each pass',
-                by: phrase`${mm(off)} / ${count(passes)}`,
-                gives: mm(each),
-              },
-            ]),
+        workingStep('still to come off', phrase`${mm(thickness)} - ${mm(target)}`, mm(off)),
+        workingStep('passes', phrase`${mm(off)} / ${mm(depth)}, rounded up`, count(passes)),
+        ...(passes === 0 ? [] : [workingStep('each pass', phrase`${mm(off)} / ${count(passes)}`, mm(each))]),
       ],
       holds: phrase`Up to ${mm(limit.depthPerPass.mm)} in one pass on this machine.`,
       sources: [limit.depthPerPass.source],

@@ -2,6 +2,7 @@ import { phrase } from '../answer/phrase.ts';
 import { isProblem, type Outcome, problem } from '../answer/problem.ts';
 import { count, percent, seconds } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
+import { workingStep } from '../answer/working-step.ts';
 import { type Air, equilibriumMoisture } from './equilibrium-moisture.ts';
 
 /** Wood follows the air over weeks: older readings than this say nothing of where it is going now. */
@@ -34,11 +35,11 @@ export function airOverTime(readings: readonly (Air & { readonly at: number })[]
   const sound = found as readonly Worked[];
   const values = sound.map((one) => one.value);
   const value = values.reduce((sum, one) => sum + one, 0) / values.length;
-  const mean = {
-    finds: 'equilibrium moisture',
-    by: phrase`mean of ${count(values.length)} readings within ${time} by the sorption equation, ${percent(Math.min(...values))} to ${percent(Math.max(...values))}`,
-    gives: percent(value),
-  };
+  const mean = workingStep(
+    'equilibrium moisture',
+    phrase`mean of ${count(values.length)} readings within ${time} by the sorption equation, ${percent(Math.min(...values))} to ${percent(Math.max(...values))}`,
+    percent(value),
+  );
   const working = sound[0]?.working;
   return {
     value,

@@ -4,6 +4,7 @@ import { type Outcome, type Problem, problem } from '../answer/problem.ts';
 import { count, percent, seconds } from '../answer/quantity.ts';
 import { likely, type Range } from '../answer/range.ts';
 import type { Worked } from '../answer/worked.ts';
+import { workingStep } from '../answer/working-step.ts';
 import { dryingTimeConstant, type MoistureReading } from './drying-fit.ts';
 
 /**
@@ -77,9 +78,7 @@ export function dryingVerdict(input: DryingInput): Outcome<Worked<DryingVerdict>
   const verdict = (state: DryingState, reason: Phrase, when: Forecast = {}): Worked<DryingVerdict> => ({
     value: { state, reason, latest, ...when },
     working: {
-      steps: [
-        { finds: 'latest moisture', by: phrase`newest of ${count(readings.length)} readings; ${band}`, gives: has },
-      ],
+      steps: [workingStep('latest moisture', phrase`newest of ${count(readings.length)} readings; ${band}`, has)],
       holds: phrase`Ready: in the band, and ${steady} or longer. A forecast is the earliest likely date.`,
       sources: ['common-practice', 'assumption'],
     },

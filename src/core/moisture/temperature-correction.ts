@@ -2,6 +2,7 @@ import { phrase } from '../answer/phrase.ts';
 import { type Outcome, problem } from '../answer/problem.ts';
 import { celsius as inCelsius, percent } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
+import { workingStep } from '../answer/working-step.ts';
 import { temperatureProblem } from './equilibrium-moisture.ts';
 import { moistureProblem } from './moisture-problem.ts';
 
@@ -43,16 +44,12 @@ export function temperatureCorrection(reading: {
     value,
     working: {
       steps: [
-        {
-          finds: 'correction',
-          by: phrase`half a percent for each 5.6 °C (10 °F) that ${inCelsius(reading.celsius)} is below ${inCelsius(calibratedAt)}`,
-          gives: percent(correction),
-        },
-        {
-          finds: 'corrected moisture',
-          by: phrase`reading ${percent(reading.percent)} + correction`,
-          gives: percent(value),
-        },
+        workingStep(
+          'correction',
+          phrase`half a percent for each 5.6 °C (10 °F) that ${inCelsius(reading.celsius)} is below ${inCelsius(calibratedAt)}`,
+          percent(correction),
+        ),
+        workingStep('corrected moisture', phrase`reading ${percent(reading.percent)} + correction`, percent(value)),
       ],
       holds: phrase`Pin meters without their own correction, to about half a percent. The meter’s manual comes first.`,
       sources: ['wood-handbook-memory'],

@@ -3,6 +3,7 @@ import { phrase } from '../answer/phrase.ts';
 import { type Outcome, problem } from '../answer/problem.ts';
 import { count, mm } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
+import { workingStep } from '../answer/working-step.ts';
 
 export interface AlignmentInput {
   /** Of the seam, mm. */
@@ -68,11 +69,11 @@ export function alignmentPositions(input: AlignmentInput): Outcome<Worked<readon
     value: positions,
     working: {
       steps: [
-        {
-          finds: 'how many',
-          by: phrase`evenly, ${mm(clear)} clear of each cut, at most ${mm(spacing)} apart`,
-          gives: count(positions.length),
-        },
+        workingStep(
+          'how many',
+          phrase`evenly, ${mm(clear)} clear of each cut, at most ${mm(spacing)} apart`,
+          count(positions.length),
+        ),
       ],
       sources: ['common-practice'],
     },

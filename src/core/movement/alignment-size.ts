@@ -3,6 +3,7 @@ import { phrase } from '../answer/phrase.ts';
 import { type Outcome, problem } from '../answer/problem.ts';
 import { degrees, mm } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
+import { workingStep } from '../answer/working-step.ts';
 
 export type AlignmentKind = 'loose-tenon' | 'dowel' | 'spline';
 
@@ -69,12 +70,12 @@ export function alignmentSize({ kind, thickness, angle }: AlignmentSizeInput): O
     value: { thickness: thick, depth, offset },
     working: {
       steps: [
-        { finds: 'thickness', by: phrase`${said} of ${mm(thickness)}`, gives: mm(thick) },
-        {
-          finds: 'depth in each part',
-          by: phrase`${deep} × thickness, or what ${degrees(angle)} allows with ${mm(remain)} left`,
-          gives: mm(depth),
-        },
+        workingStep('thickness', phrase`${said} of ${mm(thickness)}`, mm(thick)),
+        workingStep(
+          'depth in each part',
+          phrase`${deep} × thickness, or what ${degrees(angle)} allows with ${mm(remain)} left`,
+          mm(depth),
+        ),
       ],
       holds: phrase`Parts of one thickness. Try it on scrap first.`,
       sources: ['common-practice', 'geometry'],

@@ -4,6 +4,7 @@ import { type Phrase, phrase } from '../answer/phrase.ts';
 import { type Outcome, type Problem, problem } from '../answer/problem.ts';
 import { mm } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
+import { workingStep } from '../answer/working-step.ts';
 import { widestPart } from './dimensional-change.ts';
 import type { Moves } from './moves.ts';
 
@@ -42,7 +43,7 @@ export function attachment(top: Worked<Moves>, by: AttachmentKind): Outcome<Work
   const set = (setting: number, instruction: Phrase, how: Phrase): Worked<Attachment> => ({
     value: { setting, instruction },
     working: joined(top.working, {
-      steps: [{ finds: 'setting today', by: how, gives: mm(setting) }],
+      steps: [workingStep('setting today', how, mm(setting))],
       holds: phrase`A top fixed along its middle only.`,
       sources: ['geometry', 'common-practice'],
     }),

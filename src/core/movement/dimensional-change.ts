@@ -3,6 +3,7 @@ import { phrase } from '../answer/phrase.ts';
 import { isProblem, type Outcome, problem } from '../answer/problem.ts';
 import { factor, mm, percent } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
+import { workingStep } from '../answer/working-step.ts';
 import { moistureProblem } from '../moisture/moisture-problem.ts';
 import { changeByCoefficient } from './change-by-coefficient.ts';
 import { changeByShrinkage } from './change-by-shrinkage.ts';
@@ -59,14 +60,7 @@ export function dimensionalChange(input: DimensionalChangeInput): Outcome<Worked
   return {
     value: { change, rate },
     working: {
-      steps: [
-        rate.step,
-        {
-          finds: 'change of width',
-          by: phrase`width ${mm(width)} × ${how}`,
-          gives: mm(change),
-        },
-      ],
+      steps: [rate.step, workingStep('change of width', phrase`width ${mm(width)} × ${how}`, mm(change))],
       holds: phrase`Solid wood across the grain, moisture ${byCoefficient ? '6% to 14%' : 'up to 30%'}. A finish only slows movement.`,
       sources: [...new Set([...rate.sources, 'wood-handbook' as const])],
     },

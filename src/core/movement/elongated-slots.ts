@@ -4,6 +4,7 @@ import { phrase } from '../answer/phrase.ts';
 import { type Outcome, type Problem, problem } from '../answer/problem.ts';
 import { mm } from '../answer/quantity.ts';
 import type { Worked, WorkingStep } from '../answer/worked.ts';
+import { workingStep } from '../answer/working-step.ts';
 import type { Moves } from './moves.ts';
 
 export interface SlotInput {
@@ -104,13 +105,13 @@ export function elongatedSlots(input: SlotInput): Outcome<Worked<readonly Slot[]
 }
 
 function slotStep({ length, shrink, swell, fixed }: Slot, index: number, shank: number, margin: number): WorkingStep {
-  return {
-    finds: `opening ${index + 1}`,
-    by: fixed
+  return workingStep(
+    `opening ${index + 1}`,
+    fixed
       ? phrase`snug, ${mm(shank)}`
       : phrase`${mm(shank)} + shrinking ${mm(shrink)} + swelling ${mm(swell)} + 2 × room ${mm(margin)}`,
-    gives: mm(length),
-  };
+    mm(length),
+  );
 }
 
 function slotProblem({ positions, fixed, shank, head, length }: SlotInput, margin: number): Problem | undefined {

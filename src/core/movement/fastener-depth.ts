@@ -3,6 +3,7 @@ import { type Phrase, phrase } from '../answer/phrase.ts';
 import { type Outcome, problem } from '../answer/problem.ts';
 import { mm } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
+import { workingStep } from '../answer/working-step.ts';
 
 export interface FastenerDepthInput {
   /** Of the screw under its head, or of the insert, mm. */
@@ -69,7 +70,7 @@ export function fastenerDepth(input: FastenerDepthInput): Outcome<Worked<Fastene
     );
   if (remaining < remain)
     return problem('length', phrase`Only ${mm(remaining)} would remain, less than ${mm(remain)}. Take a shorter one.`);
-  const step = (finds: string, by: Phrase, gives: number) => ({ finds, by, gives: mm(gives) });
+  const step = (finds: string, by: Phrase, gives: number) => workingStep(finds, by, mm(gives));
   return {
     value: { reach, hole, remaining, depthStop },
     working: {

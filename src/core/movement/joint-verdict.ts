@@ -4,6 +4,7 @@ import { type Phrase, phrase } from '../answer/phrase.ts';
 import { isProblem, type Outcome, type Problem, problem } from '../answer/problem.ts';
 import { mm, percent } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
+import { workingStep } from '../answer/working-step.ts';
 import { type Differential, differentialMovement } from './differential-movement.ts';
 import { widestPart } from './dimensional-change.ts';
 import { type JointSide, settledGrain } from './joint-side.ts';
@@ -96,11 +97,11 @@ export function jointVerdict({ sides, length, breadth = 0, seasons }: JointInput
     working: joined(alongSeam.working, {
       steps: [
         ...acrossSeam.working.steps,
-        {
-          finds: 'movement apart',
-          by: phrase`the larger difference of both changes, at ${percent(dry)} and ${percent(wet)}`,
-          gives: mm(worst),
-        },
+        workingStep(
+          'movement apart',
+          phrase`the larger difference of both changes, at ${percent(dry)} and ${percent(wet)}`,
+          mm(worst),
+        ),
       ],
       holds: phrase`Flat contact of solid wood. The limit of ${mm(limit)} is common practice.`,
       sources: [...acrossSeam.working.sources, 'common-practice'],

@@ -3,6 +3,7 @@ import { type Outcome, problem, within } from '../answer/problem.ts';
 import { factor, percent } from '../answer/quantity.ts';
 import type { SourceId } from '../answer/source-id.ts';
 import type { WorkingStep } from '../answer/worked.ts';
+import { workingStep } from '../answer/working-step.ts';
 import { coefficientRange } from './change-by-coefficient.ts';
 import { shrinkageFromCoefficient } from './change-by-shrinkage.ts';
 import { acrossFace, type Cut } from './cut.ts';
@@ -47,11 +48,11 @@ export function movementRate(figures: MovementFigures, cut: Cut, from: number, t
     basis,
     value,
     estimated,
-    step: {
-      finds: basis === 'coefficient' ? 'coefficient of dimensional change' : 'shrinkage, green to ovendry',
-      by: phrase`${by}, ${cut === 'rift' ? 'mean of ' : ''}${directions[cut]} (${cut}-sawn)`,
-      gives: basis === 'coefficient' ? factor(value) : percent(value),
-    },
+    step: workingStep(
+      basis === 'coefficient' ? 'coefficient of dimensional change' : 'shrinkage, green to ovendry',
+      phrase`${by}, ${cut === 'rift' ? 'mean of ' : ''}${directions[cut]} (${cut}-sawn)`,
+      basis === 'coefficient' ? factor(value) : percent(value),
+    ),
     sources: estimated || cut === 'rift' ? ([source, 'assumption'] as const) : [source],
   });
   const coefficient = acrossFace(cut, coefficients);

@@ -4,6 +4,7 @@ import { phrase } from '../answer/phrase.ts';
 import type { Outcome } from '../answer/problem.ts';
 import { mm } from '../answer/quantity.ts';
 import type { Worked, WorkingStep } from '../answer/worked.ts';
+import { workingStep } from '../answer/working-step.ts';
 
 /** How far something shrinks and swells from today's size; mm, neither is negative. */
 export interface Moves {
@@ -26,11 +27,8 @@ export interface Moves {
 export function movesOver(whole: Worked<Moves>, width: number, distance: number): Outcome<Worked<Moves>> {
   const wrong = badNumber('distance', 'The distance', distance, 'mm', { above: 0, most: width });
   if (wrong) return wrong;
-  const share = (finds: string, by: number): WorkingStep => ({
-    finds,
-    by: phrase`${mm(by)} × distance ${mm(distance)} ÷ ${mm(width)}`,
-    gives: mm((by * distance) / width),
-  });
+  const share = (finds: string, by: number): WorkingStep =>
+    workingStep(finds, phrase`${mm(by)} × distance ${mm(distance)} ÷ ${mm(width)}`, mm((by * distance) / width));
   const { shrink, swell } = whole.value;
   const steps = [share('shrinking there', shrink), share('swelling there', swell)];
   return {

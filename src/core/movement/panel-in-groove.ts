@@ -3,6 +3,7 @@ import { phrase } from '../answer/phrase.ts';
 import { isProblem, type Outcome, problem } from '../answer/problem.ts';
 import { mm } from '../answer/quantity.ts';
 import type { Worked, WorkingStep } from '../answer/worked.ts';
+import { workingStep } from '../answer/working-step.ts';
 import type { Wood } from './part-movement.ts';
 import { seasonalGap } from './seasonal-gap.ts';
 import type { Seasons } from './seasons.ts';
@@ -61,11 +62,11 @@ export function panelInGroove({ wood, seasons, opening, depth }: GrooveInput): O
       phrase`When dry only ${mm(Math.max(0, heldDry))} would hold, less than ${mm(hold)}. Make the groove deeper.`,
     );
   }
-  const between: WorkingStep = {
-    finds: 'between the groove bottoms',
-    by: phrase`opening ${mm(opening)} + 2 × depth ${mm(depth)}; least gap 2 × ${mm(spare)}`,
-    gives: mm(room),
-  };
+  const between: WorkingStep = workingStep(
+    'between the groove bottoms',
+    phrase`opening ${mm(opening)} + 2 × depth ${mm(depth)}; least gap 2 × ${mm(spare)}`,
+    mm(room),
+  );
   return {
     value: { width: size, gapToday: gapToday / 2, gapDry: gapDry / 2, gapWet: gapWet / 2, heldDry },
     working: {

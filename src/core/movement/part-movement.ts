@@ -3,6 +3,7 @@ import { phrase } from '../answer/phrase.ts';
 import { isProblem, type Outcome } from '../answer/problem.ts';
 import { mm } from '../answer/quantity.ts';
 import type { Worked, Working } from '../answer/worked.ts';
+import { workingStep } from '../answer/working-step.ts';
 import type { Cut } from './cut.ts';
 import { type DimensionalChange, dimensionalChange } from './dimensional-change.ts';
 import type { MovementFigures } from './movement-figures.ts';
@@ -60,5 +61,5 @@ export function partMovement(wood: Wood, width: number, seasons: Seasons): Outco
 
 function widthIn(width: number, { value: { change }, working }: Worked<DimensionalChange>): Working {
   const by = phrase`width ${mm(width)} today + change ${mm(change)}`;
-  return { ...working, steps: [...working.steps, { finds: 'width', by, gives: mm(width + change) }] };
+  return { ...working, steps: [...working.steps, workingStep('width', by, mm(width + change))] };
 }

@@ -4,6 +4,7 @@ import { phrase } from '../answer/phrase.ts';
 import { isProblem, type Outcome } from '../answer/problem.ts';
 import { mm } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
+import { workingStep } from '../answer/working-step.ts';
 import { widestPart } from './dimensional-change.ts';
 import { partMovement, type Wood } from './part-movement.ts';
 import type { Seasons } from './seasons.ts';
@@ -51,11 +52,11 @@ export function seasonalGap({ wood, seasons, opening, least = 1 }: GapInput): Ou
     value: { size, gapToday: gap(0), gapDry: gap(dryChange), gapWet: gap(wetChange) },
     working: joined(trial.working, {
       steps: [
-        {
-          finds: 'size today',
-          by: phrase`(opening ${mm(opening)} − least gap ${mm(least)}) ÷ (1 + swelling ${mm(swell)} ÷ ${mm(opening)})`,
-          gives: mm(size),
-        },
+        workingStep(
+          'size today',
+          phrase`(opening ${mm(opening)} − least gap ${mm(least)}) ÷ (1 + swelling ${mm(swell)} ÷ ${mm(opening)})`,
+          mm(size),
+        ),
       ],
       holds: phrase`An opening that keeps its size.`,
       sources: ['common-practice'],

@@ -3,6 +3,7 @@ import { phrase } from '../answer/phrase.ts';
 import type { Outcome } from '../answer/problem.ts';
 import { degrees, mm } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
+import { workingStep } from '../answer/working-step.ts';
 
 export interface BevelWidth {
   /** From the long point to the line of the short point, square across the face, mm. */
@@ -34,8 +35,8 @@ export function bevelWidth(thickness: number, angle = 45): Outcome<Worked<BevelW
     value: { onFace, bevel },
     working: {
       steps: [
-        { finds: 'bevel on the face', by: phrase`${mm(thickness)} x tangent of ${degrees(angle)}`, gives: mm(onFace) },
-        { finds: 'across the bevel', by: phrase`${mm(thickness)} / cosine of ${degrees(angle)}`, gives: mm(bevel) },
+        workingStep('bevel on the face', phrase`${mm(thickness)} x tangent of ${degrees(angle)}`, mm(onFace)),
+        workingStep('across the bevel', phrase`${mm(thickness)} / cosine of ${degrees(angle)}`, mm(bevel)),
       ],
       sources: ['geometry'],
     },

@@ -3,6 +3,7 @@ import { phrase } from '../answer/phrase.ts';
 import { type Outcome, problem } from '../answer/problem.ts';
 import { mm, percent } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
+import { workingStep } from '../answer/working-step.ts';
 import { lengthsOf, type Quadrilateral } from './quadrilateral.ts';
 import type { Shape } from './shape-of.ts';
 
@@ -54,21 +55,13 @@ export function correctionClamps(
     },
     working: {
       steps: [
-        {
-          finds: 'diagonal when square',
-          by: phrase`square root of half the sum of ${mm(diagonalAC)} squared and ${mm(diagonalBD)} squared`,
-          gives: mm(square),
-        },
-        {
-          finds: 'must shorten by',
-          by: phrase`${mm(long)} less ${mm(square)}`,
-          gives: mm(shorten),
-        },
-        {
-          finds: 'pull, with spring-back',
-          by: phrase`${mm(shorten)} / (1 - ${percent(springBack * 100)})`,
-          gives: mm(pull),
-        },
+        workingStep(
+          'diagonal when square',
+          phrase`square root of half the sum of ${mm(diagonalAC)} squared and ${mm(diagonalBD)} squared`,
+          mm(square),
+        ),
+        workingStep('must shorten by', phrase`${mm(long)} less ${mm(square)}`, mm(shorten)),
+        workingStep('pull, with spring-back', phrase`${mm(shorten)} / (1 - ${percent(springBack * 100)})`, mm(pull)),
       ],
       holds: phrase`While the glue lets the joints move.`,
       sources: ['geometry', 'common-practice'],

@@ -1,6 +1,7 @@
 import { type Phrase, phrase } from '../answer/phrase.ts';
 import { mm } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
+import { workingStep } from '../answer/working-step.ts';
 import type { Quadrilateral } from './quadrilateral.ts';
 import type { CornerName } from './readings.ts';
 import { backRun, type Slides, slidesOf } from './slide.ts';
@@ -66,18 +67,18 @@ export function correctionCut(shape: Quadrilateral, back: keyof Slides, state: C
     },
     working: {
       steps: [
-        {
-          finds: `lean of the ${hand}-hand cut`,
-          by: phrase`its back end, off the square line from its front end`,
-          gives: mm(Math.abs(lean)),
-        },
-        {
-          finds: `move at ${move.corner}`,
-          by: keepBack
+        workingStep(
+          `lean of the ${hand}-hand cut`,
+          phrase`its back end, off the square line from its front end`,
+          mm(Math.abs(lean)),
+        ),
+        workingStep(
+          `move at ${move.corner}`,
+          keepBack
             ? phrase`no wood left at the back end: the front end comes in as much`
             : phrase`the lean, along the back edge`,
-          gives: mm(move.distance),
-        },
+          mm(move.distance),
+        ),
       ],
       holds: phrase`Straight front edge. Cut proud, try, then cut to the line.`,
       sources: ['geometry', 'common-practice'],

@@ -3,6 +3,7 @@ import { phrase } from '../answer/phrase.ts';
 import type { Outcome } from '../answer/problem.ts';
 import { count, mm } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
+import { workingStep } from '../answer/working-step.ts';
 import { longest } from './check-readings.ts';
 
 export type BoxSizes = 'outside' | 'inside';
@@ -56,13 +57,9 @@ export function foldedBox(
     value: { longPoints, shortPoints: parts(short), board },
     working: {
       steps: [
-        { finds: 'long point of front and back', by, gives: mm(longPoints[0]) },
-        { finds: 'long point of the ends', by, gives: mm(longPoints[1]) },
-        {
-          finds: 'board needed',
-          by: phrase`four long points and ${count(3)} losses of ${mm(loss)}`,
-          gives: mm(board),
-        },
+        workingStep('long point of front and back', by, mm(longPoints[0])),
+        workingStep('long point of the ends', by, mm(longPoints[1])),
+        workingStep('board needed', phrase`four long points and ${count(3)} losses of ${mm(loss)}`, mm(board)),
       ],
       holds: phrase`Square corners, one thickness. Mark the order on the face before cutting.`,
       sources: ['geometry', 'common-practice'],

@@ -3,6 +3,7 @@ import { type Phrase, phrase } from '../answer/phrase.ts';
 import { isProblem, type Outcome, problem } from '../answer/problem.ts';
 import { count, degrees } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
+import { workingStep } from '../answer/working-step.ts';
 import { type MitreGap, mitreGap } from './mitre-gap.ts';
 import { cornerNames } from './readings.ts';
 
@@ -62,17 +63,9 @@ export function mitreFrame(errors: readonly number[], joint: number): Outcome<Wo
     },
     working: {
       steps: [
-        {
-          finds: 'all cuts together',
-          by: phrase`errors of ${count(8)} cuts added`,
-          gives: degrees(sum),
-        },
+        workingStep('all cuts together', phrase`errors of ${count(8)} cuts added`, degrees(sum)),
         ...last.working.steps,
-        {
-          finds: 'change of each cut',
-          by: phrase`${degrees(sum)} / ${count(8)}, the other way`,
-          gives: degrees(eachCut),
-        },
+        workingStep('change of each cut', phrase`${degrees(sum)} / ${count(8)}, the other way`, degrees(eachCut)),
         ...corners.flatMap(({ corner, working }) =>
           working.steps.map((step) => ({ ...step, finds: `opening at ${corner}, held square` })),
         ),

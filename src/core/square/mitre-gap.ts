@@ -3,6 +3,7 @@ import { phrase } from '../answer/phrase.ts';
 import type { Outcome } from '../answer/problem.ts';
 import { degrees, mm } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
+import { workingStep } from '../answer/working-step.ts';
 
 export interface MitreGap {
   /** Widest opening, mm. */
@@ -31,13 +32,7 @@ export function mitreGap(error: number, joint: number): Outcome<Worked<MitreGap>
   return {
     value: { gap, opens: error === 0 ? null : error < 0 ? 'inside' : 'outside' },
     working: {
-      steps: [
-        {
-          finds: 'opening',
-          by: phrase`${mm(joint)} x tangent of ${degrees(Math.abs(error))}`,
-          gives: mm(gap),
-        },
-      ],
+      steps: [workingStep('opening', phrase`${mm(joint)} x tangent of ${degrees(Math.abs(error))}`, mm(gap))],
       holds: phrase`Corner held square.`,
       sources: ['geometry'],
     },

@@ -3,6 +3,7 @@ import { type Phrase, phrase, sentences } from '../answer/phrase.ts';
 import type { Outcome } from '../answer/problem.ts';
 import { mm } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
+import { workingStep } from '../answer/working-step.ts';
 import { longest } from './check-readings.ts';
 
 const partNames = ['front', 'back', 'right', 'left'] as const;
@@ -57,11 +58,13 @@ export function oppositeParts(
           : sentences(trims.map(({ part, by }) => phrase`Trim the ${part} part by ${mm(by)}.`)),
     },
     working: {
-      steps: pairs.map(({ one, other, by }) => ({
-        finds: `${one} and ${other} differ by`,
-        by: phrase`${mm(lengths[one])} and ${mm(lengths[other])}, read to ${mm(precision)} each`,
-        gives: mm(Math.abs(by)),
-      })),
+      steps: pairs.map(({ one, other, by }) =>
+        workingStep(
+          `${one} and ${other} differ by`,
+          phrase`${mm(lengths[one])} and ${mm(lengths[other])}, read to ${mm(precision)} each`,
+          mm(Math.abs(by)),
+        ),
+      ),
       sources: ['geometry', 'common-practice'],
     },
   };

@@ -1,6 +1,7 @@
 import { phrase } from '../answer/phrase.ts';
 import { factor, mm } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
+import { workingStep } from '../answer/working-step.ts';
 import type { FarEnd } from './measured.ts';
 
 /**
@@ -22,24 +23,16 @@ export function stickDifference(length: number, width: number, difference: numbe
   const alike = (half * diagonal) / length;
   const lean = farEnd === 'square' ? 2 * alike : alike;
   const steps = [
-    {
-      finds: 'diagonal',
-      by: phrase`corner to corner of ${mm(length)} by ${mm(width)}`,
-      gives: mm(diagonal),
-    },
-    { finds: 'half the difference', by: phrase`${mm(difference)} / 2`, gives: mm(half) },
-    {
-      finds: 'lean, both ends alike',
-      by: phrase`${mm(half)} x ${mm(diagonal)} / ${mm(length)}`,
-      gives: mm(alike),
-    },
+    workingStep('diagonal', phrase`corner to corner of ${mm(length)} by ${mm(width)}`, mm(diagonal)),
+    workingStep('half the difference', phrase`${mm(difference)} / 2`, mm(half)),
+    workingStep('lean, both ends alike', phrase`${mm(half)} x ${mm(diagonal)} / ${mm(length)}`, mm(alike)),
     ...(farEnd === 'square'
       ? [
-          {
-            finds: 'lean, left end square',
-            by: phrase`${factor(2)} x ${mm(alike)}: the right end has the whole error`,
-            gives: mm(lean),
-          },
+          workingStep(
+            'lean, left end square',
+            phrase`${factor(2)} x ${mm(alike)}: the right end has the whole error`,
+            mm(lean),
+          ),
         ]
       : []),
   ];

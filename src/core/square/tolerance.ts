@@ -3,6 +3,7 @@ import { phrase } from '../answer/phrase.ts';
 import type { Outcome } from '../answer/problem.ts';
 import { factor, mm } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
+import { workingStep } from '../answer/working-step.ts';
 
 /**
  * - `within`: read as no further out than allowed, by readings that would show what is not
@@ -52,19 +53,9 @@ export function tolerance(
     value: { verdict, allowed },
     working: {
       steps: [
-        {
-          finds: 'slide allowed',
-          by: phrase`${factor(perMetre)} thousandths of ${mm(end)}`,
-          gives: mm(allowed),
-        },
+        workingStep('slide allowed', phrase`${factor(perMetre)} thousandths of ${mm(end)}`, mm(allowed)),
         ...(Number.isFinite(hidden)
-          ? [
-              {
-                finds: 'what the readings hide',
-                by: phrase`least slide shown, and the tool’s error`,
-                gives: mm(hidden),
-              },
-            ]
+          ? [workingStep('what the readings hide', phrase`least slide shown, and the tool’s error`, mm(hidden))]
           : []),
       ],
       sources: ['common-practice'],

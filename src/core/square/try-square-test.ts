@@ -3,6 +3,7 @@ import { phrase } from '../answer/phrase.ts';
 import type { Outcome } from '../answer/problem.ts';
 import { degrees, factor, mm } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
+import { workingStep } from '../answer/working-step.ts';
 import { badLength } from './check-readings.ts';
 
 /** What a test says of a try square: its own error, to be kept with the tool. */
@@ -37,21 +38,13 @@ export function trySquareTest(gap: number, length: number): Outcome<Worked<TrySq
     value: { inside, perMetre: slope * 1000 },
     working: {
       steps: [
-        {
-          finds: 'error at that length',
-          by: phrase`${mm(gap)} / 2: the flip doubles it`,
-          gives: mm(gap / 2),
-        },
-        {
-          finds: 'thousandths of a length',
-          by: phrase`${mm(gap / 2)} / ${mm(length)} x ${factor(1000)}`,
-          gives: factor(slope * 1000),
-        },
-        {
-          finds: 'angle inside',
-          by: phrase`${degrees(90)} and the slope of the error`,
-          gives: degrees(inside),
-        },
+        workingStep('error at that length', phrase`${mm(gap)} / 2: the flip doubles it`, mm(gap / 2)),
+        workingStep(
+          'thousandths of a length',
+          phrase`${mm(gap / 2)} / ${mm(length)} x ${factor(1000)}`,
+          factor(slope * 1000),
+        ),
+        workingStep('angle inside', phrase`${degrees(90)} and the slope of the error`, degrees(inside)),
       ],
       holds: phrase`Test first that the edge is straight.`,
       sources: ['geometry', 'common-practice'],

@@ -3,6 +3,7 @@ import { phrase } from '../answer/phrase.ts';
 import type { Outcome } from '../answer/problem.ts';
 import { mm } from '../answer/quantity.ts';
 import type { Worked } from '../answer/worked.ts';
+import { workingStep } from '../answer/working-step.ts';
 import { badLength } from './check-readings.ts';
 
 export interface Wind {
@@ -46,12 +47,8 @@ export function windingSticks(
     value: { wind, sticks: swapped === null ? null : (gap - swapped) / 2 },
     working: {
       steps: [
-        { finds: 'wind over the sticks', by, gives: mm(over) },
-        {
-          finds: 'wind over the board',
-          by: phrase`${mm(over)} x ${mm(width)} / ${mm(length)}`,
-          gives: mm(wind),
-        },
+        workingStep('wind over the sticks', by, mm(over)),
+        workingStep('wind over the board', phrase`${mm(over)} x ${mm(width)} / ${mm(length)}`, mm(wind)),
       ],
       sources: ['geometry', 'common-practice'],
     },
