@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { exportFailedWrites } from '../store/backup/export-backup.ts';
 import { closeDatabase, type DatabaseState, database, onDatabase } from '../store/db.ts';
 import { type FailedWrite, failedWrites, onFailedWrites, retryFailedWrites } from '../store/failed-writes.ts';
@@ -39,8 +39,13 @@ export function Banners() {
   const words = databaseWords[state];
   const update = waitingUpdate.value;
   const past = notice.value?.past;
+  const now = useRef<HTMLDivElement>(null);
+  // Room for them beside the screen. Asked of the style itself, every change of the page would cost anew.
+  useEffect(() => {
+    document.documentElement.toggleAttribute('data-noticed', Boolean(now.current?.firstChild));
+  });
   const banners = (
-    <div class="notices" aria-live="polite">
+    <div class="notices" aria-live="polite" ref={now}>
       {words && (
         <div class="notice">
           <p>{words}</p>
