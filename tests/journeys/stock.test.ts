@@ -67,6 +67,13 @@ test('boards are logged, put right, deleted with a way back; bad input is said a
   expect(await marks()).toEqual(['4', '3', '2', '1']);
   await page.getByRole('button', { name: 'Undo' }).click();
   await page.locator('.board-row b', { hasText: '5B' }).waitFor();
+
+  // Who works in millimetres buys by the cubic metre: that stands first, the rule beneath.
+  await page.goto(`${phone.host.address}#/shop`);
+  await page.getByRole('radio', { name: 'Millimetres' }).check();
+  await page.goto(`${phone.host.address}#/stock`);
+  await tally.locator('.figure', { hasText: /^0\.\d+ m³$/ }).waitFor();
+  await tally.getByText(/^\d+ board feet by the hardwood rule; exactly/).waitFor();
   expect(phone.errors).toEqual([]);
 });
 

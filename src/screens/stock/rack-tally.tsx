@@ -2,6 +2,7 @@ import { resultOf } from '../../core/answer/result-of.ts';
 import type { Sums } from '../../core/lumber/tally.ts';
 import { Amount } from '../../ui/amount.tsx';
 import { ShowWorking } from '../../ui/show-working.tsx';
+import { units } from '../../ui/units.ts';
 
 interface Props {
   sums: Sums;
@@ -9,17 +10,19 @@ interface Props {
   of?: string;
 }
 
-/** How much wood boards hold: by the trade's rule, exactly, and in cubic metres. */
+/** How much wood boards hold: by the trade's rule, exactly, and in cubic metres; first what the maker buys by. */
 export function RackTally({ sums, of }: Props) {
+  const [rule, exactly, cubicMetres] = [sums.boardFeet, sums.exactBoardFeet, sums.cubicMetres].map((sum) => (
+    <Amount of={resultOf(sum)} />
+  ));
+  const metric = units.value.unit === 'mm';
   return (
     <section class="answer" aria-label="Tally" aria-live="polite">
       {of && <span class="soft">{of}</span>}
-      <span class="figure">
-        <Amount of={resultOf(sums.boardFeet)} />
-      </span>
+      <span class="figure">{metric ? cubicMetres : rule}</span>
       <span class="soft">
-        by the hardwood rule; exactly <Amount of={resultOf(sums.exactBoardFeet)} />,{' '}
-        <Amount of={resultOf(sums.cubicMetres)} />
+        {metric && rule} by the hardwood rule; exactly {exactly}
+        {!metric && <>, {cubicMetres}</>}
       </span>
       <div class="workings">
         <ShowWorking of={sums.boardFeet.working} label="By the rule" />
