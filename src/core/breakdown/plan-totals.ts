@@ -2,7 +2,7 @@ import { sumOf } from '../answer/sum-of.ts';
 import type { Worked } from '../answer/worked.ts';
 import { clearOf, clearStretches } from './clear-stretches.ts';
 import { consumed, consumedWood } from './consumed.ts';
-import type { Blank, BreakdownPlan, BreakdownProblem, RoughBoard } from './problem-types.ts';
+import type { Blank, BreakdownPlan, BreakdownProblem, ClearStretch, RoughBoard } from './problem-types.ts';
 import { yieldOf } from './yield-of.ts';
 
 /** Where the wood goes, m2. Everything together is the area of the boards that are started. */
@@ -86,21 +86,26 @@ const lengthOf = ({ parts }: BreakdownProblem, part: string, otherwise = 0): num
 function blankLosses(asked: BreakdownProblem, { board: id, start, length, strips }: Blank) {
   const { ripKerf, crosscutKerf, edgeAllowance } = asked.shop;
   const board = asked.boards.find((one) => one.id === id);
-  const width = board?.width ?? 0;
   const clear = board && clearOf(board, { start });
   const between = ripKerf * Math.max(0, strips.length - 1);
-  const beside = Math.max(0, (clear?.width ?? width) - sumOf(strips, (strip) => strip.width) - between);
+  const beside = Math.max(0, (clear?.width ?? 0) - sumOf(strips, (strip) => strip.width) - between);
   const lastRip = Math.min(ripKerf, beside);
-  const crosscut = Math.min(crosscutKerf, (board?.length ?? 0) - start - length);
+  // What of the cut runs through a defect, or past the board's end, is no clear wood lost.
+  const end = start + length;
+  const crosscut = sumOf(board ? clearStretches(board) : [], (one) => one.width * within(one, end, end + crosscutKerf));
   const finished = strips.map((strip) => ({ length: lengthOf(asked, strip.part, length), width: strip.width }));
   return {
-    kerf: (width * crosscut + (between + lastRip) * length) / perSquareMetre,
+    kerf: (crosscut + (between + lastRip) * length) / perSquareMetre,
     edges: sumOf(finished, (strip) => edgeAllowance * strip.length) / perSquareMetre,
     ends: sumOf(finished, (strip) => strip.width * (length - strip.length)) / perSquareMetre,
     jointed: sumOf(finished, (strip) => (strip.width - edgeAllowance) * strip.length) / perSquareMetre,
     offcut: ((beside - lastRip) * length) / perSquareMetre,
   };
 }
+
+/** How much of a stretch lies between two places along its board, mm. */
+const within = ({ start, length }: ClearStretch, from: number, to: number): number =>
+  Math.max(0, Math.min(start + length, to) - Math.max(start, from));
 
 const unclearArea = (board: RoughBoard): number =>
   (board.width * board.length - sumOf(clearStretches(board), ({ length, width }) => length * width)) / perSquareMetre;

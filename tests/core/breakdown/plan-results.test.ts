@@ -54,6 +54,22 @@ describe('planTotals', () => {
     expect(wood.defects).toBeCloseTo((180 * 2450 - 1200 * 200) / 1e6, 9);
   });
 
+  // Tolerance 1e-9 m2 as above. The crosscut at 1030 runs through 2 mm of the first stretch and 1 mm of what follows it.
+  it.each([
+    ['a narrower step of a taper', { start: 1032, length: 1418, offset: 0, width: 150 }, 150 * 1, 150 * 1417],
+    ['a defect', { start: 1500, length: 950, offset: 0, width: 100 }, 0, 100 * 950],
+  ])('counts a crosscut that runs on into %s once', (_, next, beyond, left) => {
+    const clear = [{ start: 0, length: 1032, offset: 0, width: 200 }, next];
+    const boards = smallProblem.boards.map((board) => (board.id === 'B1' ? { ...board, clear } : board));
+    const strips = [lid(103.5), lid(90)];
+    const { wood } = planTotals(
+      { ...smallProblem, boards },
+      { blanks: [{ board: 'B1', start: 0, length: 1030, strips }], short: [] },
+    );
+    expect(wood.kerf).toBeCloseTo((200 * 2 + beyond + 2 * 3 * 1030) / 1e6, 9);
+    expect(wood.leftovers).toBeCloseTo(left / 1e6, 9);
+  });
+
   it('yields nothing for an empty plan', () => {
     expect(planTotals(smallProblem, { blanks: [], short: [] }).yield.value).toBe(0);
   });
