@@ -50,7 +50,7 @@ export interface PlanTotals {
 export function planTotals(asked: BreakdownProblem, plan: BreakdownPlan): PlanTotals {
   const started = asked.boards.filter((board) => plan.blanks.some((blank) => blank.board === board.id));
   const losses = plan.blanks.map((blank) => blankLosses(asked, blank));
-  const lost = (to: keyof (typeof losses)[number]) => sumOf(losses, (loss) => loss[to]);
+  const lost = (to: keyof (typeof losses)[number]) => sumOf(losses, (loss) => loss[to]) / perSquareMetre;
   const wanted = sumOf(asked.parts, ({ quantity, length, width }) => quantity * length * width);
   const lacking = sumOf(plan.short, ({ part, missingWidth }) => lengthOf(asked, part) * missingWidth);
   const parts = (wanted - lacking) / perSquareMetre;
@@ -82,7 +82,7 @@ const perSquareMetre = 1e6;
 const lengthOf = ({ parts }: BreakdownProblem, part: string, otherwise = 0): number =>
   parts.find(({ id }) => id === part)?.length ?? otherwise;
 
-/** What becomes of one blank, m2; `jointed` is the area of its strips once they are jointed and cut to length. */
+/** What becomes of one blank, mm2; `jointed` is the area of its strips once they are jointed and cut to length. */
 function blankLosses(asked: BreakdownProblem, { board: id, start, length, strips }: Blank) {
   const { ripKerf, crosscutKerf, edgeAllowance } = asked.shop;
   const board = asked.boards.find((one) => one.id === id);
@@ -95,11 +95,11 @@ function blankLosses(asked: BreakdownProblem, { board: id, start, length, strips
   const crosscut = sumOf(board ? clearStretches(board) : [], (one) => one.width * within(one, end, end + crosscutKerf));
   const finished = strips.map((strip) => ({ length: lengthOf(asked, strip.part, length), width: strip.width }));
   return {
-    kerf: (crosscut + (between + lastRip) * length) / perSquareMetre,
-    edges: sumOf(finished, (strip) => edgeAllowance * strip.length) / perSquareMetre,
-    ends: sumOf(finished, (strip) => strip.width * (length - strip.length)) / perSquareMetre,
-    jointed: sumOf(finished, (strip) => (strip.width - edgeAllowance) * strip.length) / perSquareMetre,
-    offcut: ((beside - lastRip) * length) / perSquareMetre,
+    kerf: crosscut + (between + lastRip) * length,
+    edges: sumOf(finished, (strip) => edgeAllowance * strip.length),
+    ends: sumOf(finished, (strip) => strip.width * (length - strip.length)),
+    jointed: sumOf(finished, (strip) => (strip.width - edgeAllowance) * strip.length),
+    offcut: (beside - lastRip) * length,
   };
 }
 

@@ -6,11 +6,12 @@ import type { Worked } from '../answer/worked.ts';
 import { workingStep } from '../answer/working-step.ts';
 
 /**
- * - `within`: read as no further out than allowed, by readings that would show what is not
- * - `outside`: out by more than allowed
- * - `unseen`: these readings are too coarse to tell
+ * - `within`: no further out than allowed, what the readings hide added
+ * - `close`: no further out than allowed as read, further with what the readings hide
+ * - `outside`: read as out by more than allowed, and by more than the readings hide
+ * - `unseen`: the readings hide more than is allowed
  */
-export type ToleranceVerdict = 'within' | 'outside' | 'unseen';
+export type ToleranceVerdict = 'within' | 'close' | 'outside' | 'unseen';
 
 export interface ToleranceResult {
   readonly verdict: ToleranceVerdict;
@@ -26,10 +27,11 @@ export interface ToleranceResult {
  * @param perMetre slide allowed for a metre of end, mm
  * @param detectable the least slide that the readings show, mm, Infinity when none
  * @param toolPerMetre known error of the reference tool that was used, mm per m, 0 for a tape
- * @returns the verdict and the slide allowed in mm. Readings that can't show the allowed slide can't pass it
- * @valid near a rectangle
+ * @returns the verdict and the slide allowed in mm: the slide is judged as read, and what the readings may hide beside it
+ * @valid near a rectangle; readings that are all off the worst way at once can hide twice the least slide that they show
  * @errors the field that is out of range
- * @example tolerance(0.4, 800, 0.75, 0.6).value // => { allowed: 0.6, verdict: 'within' }
+ * @example [0.1, 0.4].map((slide) => tolerance(slide, 800, 0.75, 0.5).value)
+ *   // => [{ allowed: 0.6, verdict: 'within' }, { verdict: 'close' }]
  * @source common practice
  */
 export function tolerance(
@@ -48,7 +50,14 @@ export function tolerance(
   const allowed = (perMetre * end) / 1000;
   const hidden = detectable + (Math.abs(toolPerMetre) * end) / 1000;
   const out = Math.abs(slide);
-  const verdict = out > allowed && out > hidden ? 'outside' : hidden > allowed ? 'unseen' : 'within';
+  const verdict =
+    out > allowed && out > hidden
+      ? 'outside'
+      : hidden > allowed
+        ? 'unseen'
+        : out + hidden > allowed
+          ? 'close'
+          : 'within';
   return {
     value: { verdict, allowed },
     working: {
