@@ -13,18 +13,19 @@ const machine = (length: number, width: number, thickness: number, depth: number
 
 /**
  * Defaults on the careful side for small hand-fed machines, in mm: least length, width and thickness of a piece, most
- * depth of a pass. The figure of the machine's own manual wins (`ownLimits`).
+ * depth of a pass. Those that are inches are kept exactly: a piece of 12 in is none below 12 in. The figure of the machine's own
+ * manual wins (`ownLimits`).
  */
 export const machineLimits: MachineLimits = {
   // 12 in long, 3/4 in wide, 1/2 in thick; no pass over 1/8 in
-  jointer: machine(305, 19, 12.7, 3.2),
+  jointer: machine(304.8, 19, 12.7, 3.2),
   // 14 in reaches from one feed roller to the next with some to spare; thinner than 1/4 in shatters without a carrier
-  planer: machine(356, 19, 6.4, 3.2),
+  planer: machine(355.6, 19, 6.35, 3.2),
   // 12 in to rip along the fence; a strip under 1 in between blade and fence goes another way
-  tableSaw: machine(305, 25.4, 3.2, 76),
+  tableSaw: machine(304.8, 25.4, 3.175, 76),
   // narrower than this the rail tips; the cut is as deep as a common small saw's
-  guidedSaw: machine(305, 100, 3.2, 55),
-  router: machine(200, 40, 6.4, 3.2),
+  guidedSaw: machine(304.8, 100, 3.175, 55),
+  router: machine(200, 40, 6.35, 3.2),
   carrierLength: limit(150),
   // OSHA: push blocks when jointing wood narrower than 3 in
   pushBlockWidth: limit(76, 'osha-memory'),

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { parseLength } from '../../src/core/length/parse-length.ts';
 import type { Limit } from '../../src/core/milling/machine-limits.ts';
 import { machineLimits, millingPractice } from '../../src/tables/machine-limits.ts';
 import { sources } from '../../src/tables/sources.ts';
@@ -17,6 +18,16 @@ describe('limits of machines', () => {
       expect(value).toBeGreaterThan(0);
       expect(sources[source].kind).toBe('common-practice');
     }
+  });
+
+  // Inches by definition (NIST SP 811): a piece just as long or as thick as the limit that an inch rule shows is not below it.
+  it('take a piece of the inches that they are said to be', () => {
+    const inches = (text: string) => parseLength(text, 'in');
+    for (const { leastLength } of [jointer, tableSaw, guidedSaw]) expect(leastLength.mm).toBe(inches('12'));
+    expect(planer.leastLength.mm).toBe(inches('14'));
+    expect(jointer.leastThickness.mm).toBe(inches('1/2'));
+    for (const { leastThickness } of [planer, router]) expect(leastThickness.mm).toBe(inches('1/4'));
+    for (const { leastThickness } of [tableSaw, guidedSaw]) expect(leastThickness.mm).toBe(inches('1/8'));
   });
 
   it('ask for push blocks below 3 in and passes of no more than 1/8 in', () => {

@@ -44,7 +44,7 @@ export function boardWeight(
     phrase`1000 kg/m³ × specific gravity ${factor(specificGravity)} × (1 + moisture ${percent(moisture)})`,
     quantity(1000 * specificGravity * (1 + moisture / 100), 'kgPerM3'),
     [source],
-    phrase`Near 12% moisture: green or very dry wood is a few percent off. Trees differ by about a tenth.`,
+    phrase`Near 12% moisture; trees differ by about a tenth.`,
   );
   const weight = quantity(density.value * cubicMetres, 'kilograms');
   const kilograms = nextStep(density, 'weight', phrase`density × volume ${m3(cubicMetres)}`, weight, [

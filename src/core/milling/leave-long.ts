@@ -1,4 +1,5 @@
 import type { CutBlank, CutStrip } from '../breakdown/problem-types.ts';
+import { slack } from '../breakdown/sizes.ts';
 import type { MillingBoard, MillingInput } from './milling-input.ts';
 import { reachedIn } from './reached-in.ts';
 
@@ -72,7 +73,7 @@ export function leaveLong(board: MillingBoard, planned: readonly CutBlank[], inp
     if (end - start < least) {
       const longEnd = Math.max(end, Math.min(free.to, start + least));
       const longStart = Math.min(start, Math.max(free.from, longEnd - least));
-      if (longEnd - longStart >= least && staysThick(first.strips, longEnd - longStart)) {
+      if (longEnd - longStart >= least - slack && staysThick(first.strips, longEnd - longStart)) {
         end = longEnd;
         start = longStart;
       }

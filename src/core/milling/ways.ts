@@ -1,3 +1,4 @@
+import { slack } from '../breakdown/sizes.ts';
 import type { MachineLimit, MachineLimits } from './machine-limits.ts';
 import type { MillingShop } from './milling-input.ts';
 import type { Machine, Size } from './milling-step.ts';
@@ -26,9 +27,14 @@ export interface Ways {
   readonly crosscut: (piece: Size) => CrosscutWay;
 }
 
+/** Whether a size reaches a limit: sums lose a last binary digit. */
+const reaches = (mm: number, limit: number): boolean => mm >= limit - slack;
+
 /** Whether a machine takes a piece of this size by itself. */
 const fits = ({ leastLength, leastWidth, leastThickness }: MachineLimit, size: Size): boolean =>
-  size.length >= leastLength.mm && size.width >= leastWidth.mm && size.thickness >= leastThickness.mm;
+  reaches(size.length, leastLength.mm) &&
+  reaches(size.width, leastWidth.mm) &&
+  reaches(size.thickness, leastThickness.mm);
 
 /**
  * The ways that a shop has for each kind of cut, best first; a piece below a machine's limit takes the next one.
@@ -47,7 +53,7 @@ export function waysOf(shop: MillingShop, limits: MachineLimits): Ways {
   const onGuidedSaw = (size: Size) => shop.guidedSaw && fits(guidedSaw, size) && sawsThrough(guidedSaw, size);
   const onTableSaw = (size: Size) => shop.tableSaw && fits(tableSaw, size) && sawsThrough(tableSaw, size);
   const onJointer = (size: Size) => shop.jointerWidth !== null && fits(limits.jointer, size);
-  const inPlaner = (size: Size) => shop.planerWidth !== null && size.width <= shop.planerWidth;
+  const inPlaner = (size: Size) => shop.planerWidth !== null && reaches(shop.planerWidth, size.width);
   const onCarrier = (size: Size) => inPlaner(size) && size.length >= carrierLength.mm;
   const onRouter = (size: Size) => (shop.router && fits(limits.router, size) ? 'router carrier' : null);
   const byHand = shop.handPlanes ? 'hand plane' : null;

@@ -11,7 +11,8 @@ import type { Shrinkage } from './movement-figures.ts';
  * @valid solid wood; every wood of the handbook's tables shrinks more along the rings than across them, and its volume
  *   more than either
  * @example shrinkageProblem({ radial: 7.1, tangential: 3.7 }) // => { field: 'radial' }
- * @source Wood handbook (FPL-GTR-190), Tables 4-3 and 4-4: 0.7 to 11.9 % there; 40 % is far above any wood
+ * @source Wood handbook (FPL-GTR-190), Tables 4-3 and 4-4: 2.1 to 17.2 % among the woods of this app's table; 40 % is far
+ *   above any wood
  */
 export function shrinkageProblem(shrinkage: Omit<Shrinkage, 'source'>): Problem | undefined {
   const { radial, tangential, volumetric } = shrinkage;
