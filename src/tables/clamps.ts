@@ -10,67 +10,24 @@ export interface ClampKind {
   readonly source: SourceId;
 }
 
+const kind = (id: string, name: string, least: number, most: number): ClampKind => ({
+  id,
+  name,
+  newtons: range(least, most),
+  source: 'common-practice',
+});
+
 /** Forces are habits of the trade, by a hand on a clean screw: a worn or waxed screw is far off either way. */
 export const clampKinds: readonly ClampKind[] = [
-  { id: 'pipe', name: 'Pipe clamp', newtons: range(3500, 6000), source: 'common-practice' },
-  {
-    id: 'parallel-jaw',
-    name: 'Parallel-jaw clamp',
-    newtons: range(3000, 6000),
-    source: 'common-practice',
-  },
-  {
-    id: 'bar-heavy',
-    name: 'Heavy bar clamp',
-    newtons: range(3500, 7000),
-    source: 'common-practice',
-  },
-  {
-    id: 'bar-light',
-    name: 'Light bar clamp, hollow rail',
-    newtons: range(1000, 2000),
-    source: 'common-practice',
-  },
-  {
-    id: 'f-clamp',
-    name: 'Screw clamp on a bar, middling',
-    newtons: range(1500, 3000),
-    source: 'common-practice',
-  },
-  {
-    id: 'c-clamp',
-    name: 'Cast C-clamp',
-    newtons: range(3000, 8000),
-    source: 'common-practice',
-  },
-  {
-    id: 'handscrew',
-    name: 'Wooden handscrew',
-    newtons: range(2000, 4000),
-    source: 'common-practice',
-  },
-  {
-    id: 'trigger',
-    name: 'One-handed trigger clamp',
-    newtons: range(500, 1300),
-    source: 'common-practice',
-  },
-  {
-    id: 'cam',
-    name: 'Wooden cam clamp',
-    newtons: range(300, 700),
-    source: 'common-practice',
-  },
-  {
-    id: 'strap',
-    name: 'Strap clamp',
-    newtons: range(500, 1500),
-    source: 'common-practice',
-  },
-  {
-    id: 'spring',
-    name: 'Spring clamp',
-    newtons: range(40, 200),
-    source: 'common-practice',
-  },
+  kind('pipe', 'Pipe clamp', 3500, 6000),
+  kind('parallel-jaw', 'Parallel-jaw clamp', 3000, 6000),
+  kind('bar-heavy', 'Heavy bar clamp', 3500, 7000),
+  kind('bar-light', 'Light bar clamp, hollow rail', 1000, 2000),
+  kind('f-clamp', 'Screw clamp on a bar, middling', 1500, 3000),
+  kind('c-clamp', 'Cast C-clamp', 3000, 8000),
+  kind('handscrew', 'Wooden handscrew', 2000, 4000),
+  kind('trigger', 'One-handed trigger clamp', 500, 1300),
+  kind('cam', 'Wooden cam clamp', 300, 700),
+  kind('strap', 'Strap clamp', 500, 1500),
+  kind('spring', 'Spring clamp', 40, 200),
 ];

@@ -67,7 +67,7 @@ test('six readings of a racked panel: which way, how far, near enough; kept befo
   const enough = page.getByRole('region', { name: 'Near enough' });
   await enough.getByText('Too far out for this use.').waitFor();
   await box('An end may be out').fill('6');
-  await enough.getByText('Near enough as read.').waitFor();
+  await enough.getByText('Near enough as read').waitFor();
   await box('An end may be out').fill('10');
   await enough.getByText('Near enough for this use.').waitFor();
   await box('An end may be out').fill('0');

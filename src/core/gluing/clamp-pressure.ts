@@ -36,7 +36,7 @@ export function clampPressure(specificGravity: number, pressureShare = 1): Outco
       steps: [
         workingStep(
           'pressure for this wood',
-          phrase`A straight line from ${kilopascals(lightest.kPa)} at specific gravity ${factor(lightest.specificGravity)} to ${kilopascals(densest.kPa)} at ${factor(densest.specificGravity)}; here ${factor(specificGravity)}.`,
+          phrase`Straight from ${kilopascals(lightest.kPa)} at specific gravity ${factor(lightest.specificGravity)} to ${kilopascals(densest.kPa)} at ${factor(densest.specificGravity)}; here ${factor(specificGravity)}.`,
           kilopascals(full),
         ),
         ...(pressureShare === 1

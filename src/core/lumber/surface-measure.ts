@@ -59,7 +59,7 @@ export function surfaceMeasure(board: Board, halfGoes: HalfGoes = 'up'): Outcome
           count(rounded.whole),
         ),
       ],
-      holds: phrase`Rough boards of random width; tapers are measured a third from the narrow end.`,
+      holds: phrase`Rough boards; tapers measured a third from the narrow end.`,
       sources: recalled ? ['nhla', 'nhla-memory'] : ['nhla'],
     },
   };

@@ -71,7 +71,7 @@ export function squareness(measured: Measured, precision: number): Outcome<Worke
     },
     slide: { C: ifFixed('B', slides.C), D: ifFixed('A', slides.D) },
     closing,
-    suspect: closing.consistent || farEnd !== undefined ? null : suspectReading(readings),
+    suspect: closing.consistent ? null : suspectReading(readings),
     detectable: Number.isFinite(detectable) && (fixed('A') || fixed('B')) ? detectable : null,
     fitted,
     outline: exaggeratedOutline(fitted),

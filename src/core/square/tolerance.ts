@@ -63,9 +63,7 @@ export function tolerance(
     working: {
       steps: [
         workingStep('slide allowed', phrase`${factor(perMetre)} thousandths of ${mm(end)}`, mm(allowed)),
-        ...(Number.isFinite(hidden)
-          ? [workingStep('what the readings hide', phrase`least slide shown, and the tool’s error`, mm(hidden))]
-          : []),
+        workingStep('what the readings hide', phrase`least slide shown, and the tool’s error`, mm(hidden)),
       ],
       sources: ['common-practice'],
     },

@@ -14,7 +14,7 @@ import { allowedFor } from './habits.ts';
 
 const words = {
   within: 'Near enough for this use.',
-  close: 'Near enough as read. These readings may hide more.',
+  close: 'Near enough as read: more may hide.',
   outside: 'Too far out for this use.',
   unseen: 'These readings are too coarse to say.',
 };
