@@ -7,7 +7,7 @@ export interface Grit {
   readonly source: SourceId;
 }
 
-/** Grits that a shop keeps, coarse to fine. */
+/** Grits that a shop keeps for bare wood, coarse to fine, as fine as any finish asks for. */
 export const grits: readonly Grit[] = [
   { grit: 60, use: 'glue and deep machine marks', source: 'common-practice' },
   { grit: 80, use: 'machine marks, tear-out', source: 'common-practice' },
@@ -16,8 +16,4 @@ export const grits: readonly Grit[] = [
   { grit: 150, use: 'under oil and paint', source: 'common-practice' },
   { grit: 180, use: 'under water-borne clear', source: 'common-practice' },
   { grit: 220, use: 'under varnish, lacquer, shellac', source: 'common-practice' },
-  { grit: 240, use: 'end grain, so that it does not drink darker', source: 'common-practice' },
-  { grit: 320, use: 'between coats', source: 'common-practice' },
-  { grit: 400, use: 'before the last coat', source: 'common-practice' },
-  { grit: 600, use: 'rubbing out', source: 'common-practice' },
 ];

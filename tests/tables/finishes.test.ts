@@ -41,7 +41,8 @@ describe('finishes', () => {
     expect(row.firstCoat.openPores).toBeGreaterThanOrEqual(row.firstCoat.closedPores);
     expect(row.firstCoat.closedPores).toBeGreaterThanOrEqual(1);
     expect(shelf).toContain(row.bareGrit);
-    if (row.betweenGrit !== undefined) expect(shelf).toContain(row.betweenGrit);
+    // A coat is rubbed finer than its wood.
+    expect(row.betweenGrit ?? Number.POSITIVE_INFINITY).toBeGreaterThan(row.bareGrit);
     expect(row.cautions.at(-1)?.text).toContain('safety sheet come first');
   });
   /** Share of the wet film that stays, percent of volume: habits of the trade, as the table's. */
@@ -70,5 +71,7 @@ describe('finishes', () => {
 
 it('grits run from coarse to fine, each marked', () => {
   expect(shelf).toEqual([...shelf].sort((a, b) => a - b));
+  // Finer ones nobody could pick.
+  expect(shelf.at(-1)).toBe(Math.max(...finishes.map(({ bareGrit }) => bareGrit)));
   expect(grits.every(({ source, use }) => source === 'common-practice' && use !== '')).toBe(true);
 });
