@@ -35,12 +35,12 @@ test('what was only assumed is round in the maker’s unit, and what was set sta
   await boxes('Narrowest').fill('2 1/2');
   await boxes('Narrowest').blur();
   await page.getByLabel('Millimetres').check();
-  await expect.poll(() => typed('Widest board')).toEqual(['200', '330']);
+  await expect.poll(() => typed('Widest board')).toEqual(['200', '330', '150']);
   expect(await typed('Opening')).toEqual(['1200']);
   // 2 1/2 in, as it was typed.
   expect(await typed('Narrowest')).toEqual(['63.5']);
   await page.getByLabel('Inches').check();
-  await expect.poll(() => typed('Widest board')).toEqual(['8', '13']);
+  await expect.poll(() => typed('Widest board')).toEqual(['8', '13', '6']);
   expect(await typed('Narrowest')).toEqual(['2 1/2']);
   expect(phone.errors).toEqual([]);
 });
