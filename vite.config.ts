@@ -25,7 +25,11 @@ const noPreload = (): Plugin => ({
   },
 });
 
-/** What the first minifier leaves to a second one: less to fetch for the same scripts. `unsafe`: nobody replaces what the language brings along, reading a property does nothing else, and nothing is built with `new` of a function without a name. */
+/**
+ * What the first minifier leaves to a second one: less to fetch for the same scripts. It may count on this: nobody replaces
+ * what the language brings along, reading a property does nothing else, and nothing is built with `new` of a function
+ * without a name.
+ */
 const minifiedTwice = (): Plugin => ({
   name: 'minified-twice',
   apply: ({ build }, { command }) => command === 'build' && build?.minify !== false && !build?.sourcemap,

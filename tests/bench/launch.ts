@@ -10,7 +10,7 @@ import { launchBrowser } from '../setup/launch-browser.ts';
 import { serve } from '../setup/serve.ts';
 import { type BenchRow, median } from './bench-row.ts';
 
-const rounds = 15;
+const rounds = 31;
 
 /** The least that a Preact page can be: one button that answers a tap, precached by a worker like the app's. */
 async function bareFolder(): Promise<{ root: string; dist: string }> {
