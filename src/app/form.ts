@@ -20,12 +20,10 @@ export function useForm<F extends object, V>(key: string, carried: F, read: (for
   const [tried, setTried] = useState(false);
   const busy = useRef(false);
   const entries = useRef<HTMLElement>(null);
-  const latest = useRef<Partial<F> | undefined>(undefined);
-  latest.current = draft.value;
   if (!draft.value) return undefined;
   const form: F = { ...carried, ...draft.value };
   const { value, problems } = read(form);
-  const change = (part: Partial<F>) => draft.set({ ...draft.value, ...part });
+  const change = (part: Partial<F>) => draft.edit((now) => ({ ...now, ...part }));
   const focus = (selector: string) =>
     requestAnimationFrame(() => entries.current?.querySelector<HTMLElement>(selector)?.focus());
   return {
@@ -53,9 +51,12 @@ export function useForm<F extends object, V>(key: string, carried: F, read: (for
       try {
         await write(value);
         // What was typed while a slow phone stored is for the next one.
-        const since = Object.entries(latest.current ?? {}).filter(([name, now]) => now !== form[name as keyof F]);
-        if (since.length > 0) draft.set(Object.fromEntries(since) as Partial<F>);
-        else draft.clear();
+        draft.edit(
+          (now) =>
+            Object.fromEntries(
+              Object.entries(now).filter(([name, text]) => text !== form[name as keyof F]),
+            ) as Partial<F>,
+        );
         setTried(false);
       } catch {
         // Not stored: the shell keeps the change and shows it, and the form stays as it was typed.

@@ -7,21 +7,10 @@ export async function readDraft<T>(key: string): Promise<T | undefined> {
 }
 
 /** Keeps what is typed so far; false when the database wouldn't take it. Never rejects: typing goes on. */
-export function writeDraft(key: string, value: unknown): Promise<boolean> {
-  return quietly((drafts) => drafts.put({ value, at: Date.now() }, key));
-}
-
-export function clearDraft(key: string): Promise<boolean> {
-  return quietly((drafts) => drafts.delete(key));
-}
-
-type Drafts = { put(value: unknown, key: string): Promise<unknown>; delete(key: string): Promise<void> };
-
-async function quietly(work: (drafts: Drafts) => Promise<unknown>): Promise<boolean> {
-  try {
-    await transact(['draft'], 'readwrite', (transaction) => work(transaction.objectStore('draft')));
-    return true;
-  } catch {
-    return false;
-  }
-}
+export const writeDraft = (key: string, value: unknown): Promise<boolean> =>
+  transact(['draft'], 'readwrite', (transaction) =>
+    transaction.objectStore('draft').put({ value, at: Date.now() }, key),
+  ).then(
+    () => true,
+    () => false,
+  );

@@ -4,6 +4,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { axeFindings } from './axe.ts';
 import { openPhone, type Phone } from './phone.ts';
+import { holdUpStoring } from './stored.ts';
 
 // Glue-ups with a clock that the test moves: seconds pass by themselves as well, so times are read to the minute.
 
@@ -165,6 +166,19 @@ describe('the clock', () => {
     await heading('Shelf');
     await says('ended');
     expect(await countdown()).toBe('3 h 1 min ago');
+  });
+
+  test('a note typed while a slow phone stores the one before stays', async () => {
+    await withPhone('2026-03-02T09:00:00');
+    await start('Rail');
+    await entry(/^Note/).fill('dry joint');
+    const letGo = await holdUpStoring(page(), 'glueup');
+    await press('Add to the log');
+    await entry(/^Note/).fill('clamp three slipped');
+    await letGo();
+    await page().getByRole('listitem').filter({ hasText: 'dry joint' }).waitFor();
+    await page().waitForTimeout(300);
+    expect(await entry(/^Note/).inputValue()).toBe('clamp three slipped');
   });
 
   test('a clock set back by a day is noticed, before and after a restart', async () => {

@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { openPhone, type Phone } from './phone.ts';
+import { holdUpStoring } from './stored.ts';
 
 let phone: Phone;
 beforeEach(async () => {
@@ -130,35 +131,11 @@ test('parts are edited as typed, copied, and taken off with a way back; so is th
   expect(phone.errors).toEqual([]);
 });
 
-/** Keeps the phone from storing any piece until what this gives is called. */
-async function storingHeldUp(): Promise<() => Promise<void>> {
-  await phone.page.evaluate(
-    () =>
-      new Promise<void>((held) => {
-        const opening = indexedDB.open('boardwright');
-        opening.onsuccess = () => {
-          const store = opening.result.transaction('piece', 'readwrite').objectStore('piece');
-          let over = false;
-          addEventListener('let-go', () => {
-            over = true;
-          });
-          const hold = () => {
-            if (over) opening.result.close();
-            else store.count().onsuccess = hold;
-          };
-          hold();
-          held();
-        };
-      }),
-  );
-  return () => phone.page.evaluate(() => void dispatchEvent(new Event('let-go')));
-}
-
 test('what is typed while a slow phone stores a part is for the next one', async () => {
   await begin('stool');
   await entry('Wood').selectOption({ label: 'white oak' });
   await type({ Name: 'leg', 'How many': '4', Length: '17', Width: '2', Thickness: '2' });
-  const letGo = await storingHeldUp();
+  const letGo = await holdUpStoring(phone.page, 'piece');
   await add();
   await type({ Name: 'rail' });
   await letGo();

@@ -280,6 +280,22 @@ test('readings that were cleared come back on a later visit, too', async () => {
   expect(phone.errors).toEqual([]);
 });
 
+test('readings typed since others were cleared are not lost to the way back', async () => {
+  await open();
+  await fill(racked);
+  await press('Clear the readings');
+  await fill({ 'Front edge': '24', 'Left end': '12' });
+  await press('Undo');
+  await answer().getByText('towards D').waitFor();
+  expect(await box('Front edge').inputValue()).toBe('48');
+  await press('Undo');
+  await expect.poll(() => box('Front edge').inputValue()).toBe('24');
+  expect(await box('Left end').inputValue()).toBe('12');
+  // None of the other piece's comes between them.
+  expect(await box('Right end').inputValue()).toBe('');
+  expect(phone.errors).toEqual([]);
+});
+
 test('laying out from nothing: the diagonal and triangles in whole numbers', async () => {
   await inMillimetres();
   await open();

@@ -18,3 +18,28 @@ export function stored(page: Page, kind: string): Promise<number> {
     kind,
   );
 }
+
+/** Keeps the phone from storing any record of a kind until what this gives is called. */
+export async function holdUpStoring(page: Page, kind: string): Promise<() => Promise<void>> {
+  await page.evaluate(
+    (name) =>
+      new Promise<void>((held) => {
+        const opening = indexedDB.open('boardwright');
+        opening.onsuccess = () => {
+          const store = opening.result.transaction(name, 'readwrite').objectStore(name);
+          let over = false;
+          addEventListener('let-go', () => {
+            over = true;
+          });
+          const hold = () => {
+            if (over) opening.result.close();
+            else store.count().onsuccess = hold;
+          };
+          hold();
+          held();
+        };
+      }),
+    kind,
+  );
+  return () => page.evaluate(() => void dispatchEvent(new Event('let-go')));
+}

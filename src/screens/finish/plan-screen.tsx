@@ -1,4 +1,3 @@
-import { useState } from 'preact/hooks';
 import { useDraft } from '../../app/draft.ts';
 import { routeTo } from '../../app/routes.ts';
 import { shop } from '../../app/shop.ts';
@@ -39,7 +38,6 @@ interface Props {
 /** How much of which finish a piece takes, which cans hold it, and what it costs. */
 export function PlanScreen({ piece, all, onStarted }: Props) {
   const draft = useDraft<FinishForm>(`finish-plan-3-${piece.id}-${units.value.unit}`, emptyForm);
-  const [busy, setBusy] = useState(false);
   if (!draft.value) return null;
   // A plan kept by an older version lacks what has been added since.
   const form = { ...emptyForm, ...draft.value };
@@ -49,7 +47,7 @@ export function PlanScreen({ piece, all, onStarted }: Props) {
   const started = startedFinish(pieces, form, read, plan);
   const at = (entry: string) =>
     read.problems.get(entry) ?? (isProblem(started) && started.field === entry ? started : undefined);
-  const change = (part: Partial<FinishForm>) => draft.set({ ...form, ...part });
+  const change = (part: Partial<FinishForm>) => draft.edit((now) => ({ ...now, ...part }));
   const field = (entry: Entry, text = form[entry] ?? '') => ({
     value: text,
     problem: at(entry),
@@ -59,7 +57,6 @@ export function PlanScreen({ piece, all, onStarted }: Props) {
 
   const start = async () => {
     if (isProblem(started)) return;
-    setBusy(true);
     try {
       await kept.add(started);
       // The plan stays as typed, for the next time or for starting over; the air is that day's own.
@@ -67,7 +64,6 @@ export function PlanScreen({ piece, all, onStarted }: Props) {
       onStarted();
     } catch {
       // The shell keeps and shows what the phone did not take; the plan stays.
-      setBusy(false);
     }
   };
 
@@ -76,7 +72,7 @@ export function PlanScreen({ piece, all, onStarted }: Props) {
       question={questions.finish}
       kicker={`Finish · ${piece.name}`}
       action={
-        <Button look="big now" disabled={busy || read.problems.size > 0 || isProblem(started)} onClick={start}>
+        <Button look="big now" disabled={read.problems.size > 0 || isProblem(started)} onClick={start}>
           Start the finish
         </Button>
       }

@@ -34,7 +34,7 @@ export function DryRunCard(props: Props) {
           </Button>
         </>
       ) : (
-        <Running {...props} laps={laps} onLaps={draft.set} onOver={() => draft.clear([])} />
+        <Running {...props} laps={laps} onLaps={draft.set} onOver={() => draft.clear()} />
       )}
     </Card>
   );

@@ -16,7 +16,7 @@ export function RunLog({ glueup, now }: { glueup: Glueup; now: number }) {
     const at = Date.now();
     try {
       await glueups.change(glueup.id, (record) => ({ ...record, log: [...(record.log ?? []), { at, text }] }));
-      draft.clear('');
+      draft.clear();
     } catch {
       // Not stored: the shell keeps and shows it; the words stay in the entry.
     }

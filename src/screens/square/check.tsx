@@ -1,4 +1,4 @@
-import { useMemo, useRef, useState } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import { useDraft } from '../../app/draft.ts';
 import { useLater } from '../../app/later.ts';
 import { useOne } from '../../app/live.ts';
@@ -46,13 +46,20 @@ export default function Check({ id }: { id: string }) {
     () => ({ form, ...checkOf(form, unit, precision, springBack, typing) }),
     [form, unit, precision, springBack, typing],
   );
-  const latest = useRef(form);
-  latest.current = form;
-  const change = (part: Partial<SquareForm>) => draft.set({ ...latest.current, ...part });
+  const change = (part: Partial<SquareForm>) => draft.edit((now) => ({ ...now, ...part }));
+  // What is typed by the time of the way back has a way back itself; readings of two pieces are never mixed.
+  const swap = (texts: SquareForm['texts'], said: string) =>
+    draft.edit((now) => {
+      offerUndo(said, () => swap(now.texts, 'Readings back.'));
+      return { ...now, texts };
+    });
   // What the answer rests on follows it at the next pause, so that a key is answered within a frame.
   const rests = useLater(checked);
   const drawing = useMemo(() => <Drawn of={rests} focused={focused} />, [rests, focused, shop.value]);
-  const beneath = useMemo(() => <Beneath of={rests} id={id} onChange={change} />, [rests, id, shop.value]);
+  const beneath = useMemo(
+    () => <Beneath of={rests} id={id} onChange={change} onClear={() => swap({}, 'Readings cleared.')} />,
+    [rests, id, shop.value],
+  );
   if (!draft.value) return null;
 
   const { problems, measured, answer, correction, trouble, suspect } = checked;
@@ -140,10 +147,11 @@ interface BeneathProps {
   /** Of the piece. */
   id: string;
   onChange(part: Partial<SquareForm>): void;
+  onClear(): void;
 }
 
 /** What the answer rests on, and where to go from it. */
-function Beneath({ of, id, onChange }: BeneathProps) {
+function Beneath({ of, id, onChange, onClear }: BeneathProps) {
   const { form, answer, correction } = of;
   const layout = layoutOf(of);
   const toolPerMetre =
@@ -161,13 +169,7 @@ function Beneath({ of, id, onChange }: BeneathProps) {
           onUse={(use) => onChange({ use })}
         />
       )}
-      <Button
-        disabled={Object.values(form.texts).every((text) => text.trim() === '')}
-        onClick={() => {
-          onChange({ texts: {} });
-          offerUndo('Readings cleared.', () => onChange({ texts: form.texts }));
-        }}
-      >
+      <Button disabled={Object.values(form.texts).every((text) => text.trim() === '')} onClick={onClear}>
         Clear the readings
       </Button>
       <PastChecks pieceId={id} />
