@@ -7,7 +7,7 @@ import type { Piece } from '../../store/records/piece.ts';
 import type { Plan } from '../../store/records/plan.ts';
 import { Button } from '../../ui/button.tsx';
 import { Trouble } from '../../ui/trouble.tsx';
-import { onNewPlan } from './on-new-plan.ts';
+import { backToPlan, onNewPlan } from './on-new-plan.ts';
 import { sequenceOf } from './sequence-of.ts';
 import { changeRun } from './store-progress.ts';
 
@@ -19,8 +19,15 @@ export function NewPlan({ run, piece, plan }: { run: Milling; piece: Piece; plan
       const sequence = sequenceOf(plan, piece, await boards.all());
       if (isProblem(sequence)) return setTrouble(sequence);
       const { input, steps } = sequence;
-      await changeRun(run.id, (now) => onNewPlan(now, plan.id, input, steps, Date.now()));
-      offerUndo('The steps follow the new plan.', () => changeRun(run.id, ({ revision }) => ({ ...run, revision })));
+      let [before, went] = [run, run];
+      await changeRun(run.id, (now) => {
+        before = now;
+        went = onNewPlan(now, plan.id, input, steps, Date.now());
+        return went;
+      });
+      offerUndo('The steps follow the new plan.', () =>
+        changeRun(run.id, (now) => backToPlan(now, before, went, Date.now())),
+      );
     } catch {
       // The shell keeps and shows what the phone did not take.
     }

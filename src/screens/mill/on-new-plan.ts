@@ -6,7 +6,7 @@ import type { StepTicks } from '../../core/steps/progress.ts';
 import type { Milling } from '../../store/records/milling.ts';
 import type { Json } from '../../store/records/record.ts';
 import { withTicks } from '../../store/records/with-ticks.ts';
-import { stepsOfRun } from './steps-of-run.ts';
+import { inputOfRun, stepsOfRun } from './steps-of-run.ts';
 
 /** A run that goes on by another plan: what is done stays done where the new sequence has the same work on the same wood. */
 export function onNewPlan(
@@ -36,6 +36,23 @@ export function onNewPlan(
     measured: followReadings(steps, run.measured ?? []).counted,
   };
   return withTicks(next, ticks, now);
+}
+
+/**
+ * The way back from `went`, to which a run came from `before`: what was left out on the way comes back, and what has been
+ * ticked, taken back, measured or spoilt since stays.
+ */
+export function backToPlan(run: Milling, before: Milling, went: Milling, now: number): Milling {
+  const back = onNewPlan(run, before.planId, inputOfRun(before), stepsOfRun(before), now);
+  const leftOut = <T>(of: readonly T[] = [], kept: readonly T[] = []) => of.filter((one) => !kept.includes(one));
+  const ticks: Record<string, StepTicks> = { ...back.ticks };
+  for (const [id, tick] of Object.entries(before.ticks)) {
+    const pieces = leftOut(tick.pieces, went.ticks[id]?.pieces);
+    const own = ticks[id] ?? tick;
+    if (pieces.length > 0 || !went.ticks[id]) ticks[id] = { ...own, pieces: [...pieces, ...(ticks[id]?.pieces ?? [])] };
+  }
+  const measured = [...leftOut(before.measured, went.measured), ...(run.measured ?? [])];
+  return withTicks({ ...back, lost: { ...before.lost, ...back.lost }, measured }, ticks, now);
 }
 
 /** What a piece is brought to at a step: 0 where nothing is measured, no number where the step doesn't have it. */

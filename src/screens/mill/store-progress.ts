@@ -10,8 +10,8 @@ import { inputOfRun, stepsOfRun } from './steps-of-run.ts';
  * Edits a run, tells its plan what is cut and what is spoilt, and ends the waits of steps that are settled by it. Rejects
  * when the phone did not take it.
  */
-export async function changeRun(id: string, edit: (run: Milling) => Milling): Promise<void> {
-  await writeFrom(['milling', 'plan', 'timer'], async (stored) => {
+export function changeRun(id: string, edit: (run: Milling) => Milling): Promise<unknown> {
+  return writeFrom(['milling', 'plan', 'timer'], async (stored) => {
     const before = await stored.get('milling', id);
     if (!before) return [];
     const run = edit(before);
@@ -30,7 +30,7 @@ export async function changeRun(id: string, edit: (run: Milling) => Milling): Pr
 }
 
 /** Strips that came to nothing, with the reason; without one they are good after all. */
-export const loseStrips = (run: Milling, strips: readonly string[], why: string | undefined): Promise<void> =>
+export const loseStrips = (run: Milling, strips: readonly string[], why: string | undefined): Promise<unknown> =>
   changeRun(run.id, (now) => {
     const others = Object.entries(now.lost ?? {}).filter(([id]) => !strips.includes(id));
     const own = why === undefined ? [] : strips.map((id) => [id, why] as const);

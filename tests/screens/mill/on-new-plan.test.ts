@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { MillingStep } from '../../../src/core/milling/milling-step.ts';
 import { tickAll } from '../../../src/core/steps/progress.ts';
-import { onNewPlan } from '../../../src/screens/mill/on-new-plan.ts';
+import { backToPlan, onNewPlan } from '../../../src/screens/mill/on-new-plan.ts';
 import type { PlanBlank } from '../../../src/store/records/plan.ts';
 import { blanks, now, plan, run, sequence } from './records.ts';
 
@@ -79,5 +79,44 @@ describe('a run that goes on by another plan', () => {
     );
     const measured = run(plan('one'), { measured: [reading(kept), reading(gone ?? 'none')] });
     expect(onNewPlan(measured, 'two', next.input, next.steps, now).measured).toEqual([reading(kept)]);
+  });
+});
+
+describe('the way back to the plan before', () => {
+  const measured = { step: 'x', piece: 'p', dimension: 'thickness', value: 20 } as const;
+  const before = { ...done, lost: { 'a2@853.2/1': 'split' }, measured: [measured] };
+  const went = onNewPlan(before, 'two', next.input, next.steps, now);
+
+  test('brings all of it back while nothing was done since', () => {
+    const back = backToPlan(went, before, went, now + 9);
+    const inAnyOrder = ({ ticks, ...run }: typeof back) => ({
+      ...run,
+      ticks: Object.fromEntries(
+        Object.entries(ticks).map(([id, tick]) => [id, { ...tick, pieces: tick.pieces.toSorted() }]),
+      ),
+    });
+    expect(inAnyOrder(back)).toEqual(inAnyOrder({ ...before, finishedAt: now + 9 }));
+  });
+
+  test('keeps what was ticked, taken back, measured and spoilt since', () => {
+    const [crosscut] = of(next.steps, 'crosscut rough');
+    const id = crosscut?.id ?? '';
+    const [gone, ...others] = went.ticks[id]?.pieces ?? [];
+    const onA3 = crosscut?.pieces.find((piece) => piece.id.startsWith('a3'))?.id ?? '';
+    const [reading] = [{ ...measured, value: 21 }];
+    const since = {
+      ...went,
+      revision: 7,
+      ticks: { ...went.ticks, [id]: { at: now + 5, pieces: [...others, onA3] } },
+      lost: { ...went.lost, 'a1@0/2': 'knot' },
+      measured: [reading],
+    };
+    const back = backToPlan(since, before, went, now + 9);
+    expect(back.revision).toBe(7);
+    expect(back.planId).toBe('one');
+    const all = before.ticks[id]?.pieces ?? [];
+    expect(new Set(back.ticks[id]?.pieces)).toEqual(new Set(all.filter((piece) => piece !== gone)));
+    expect(back.lost).toEqual({ 'a2@853.2/1': 'split', 'a1@0/2': 'knot' });
+    expect(back.measured).toEqual([measured, reading]);
   });
 });
