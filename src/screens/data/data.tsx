@@ -42,7 +42,7 @@ export default function DataScreen() {
 
 const Demo = () => (
   <Card title="Demo shop">
-    <p>A hanging tool cabinet and a blanket chest in cherry and maple, with invented boards and prices.</p>
+    <p>A tool cabinet and a blanket chest, with invented boards and prices.</p>
     <DemoButton />
   </Card>
 );

@@ -14,10 +14,9 @@ export function Privacy() {
   return (
     <Card title="What is kept, and where">
       <p>
-        All you enter stays in this browser’s storage on this phone. No account, no server: nothing leaves the phone
-        unless you share a file.
+        All you enter stays in this browser on this phone: no account, no server. Nothing leaves it unless you share a
+        file. A backup is one JSON file with all of it.
       </p>
-      <p>A backup is one JSON file with all of it.</p>
       {sure ? (
         <div class="buttons">
           <Button onClick={saveBackup}>Back up first</Button>

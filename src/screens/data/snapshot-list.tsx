@@ -1,5 +1,6 @@
 import { useLive } from '../../app/live.ts';
 import { notify } from '../../app/notices.ts';
+import { sumOf } from '../../core/answer/sum-of.ts';
 import { restoreSnapshot } from '../../store/backup/restore-snapshot.ts';
 import { listSnapshots, type SnapshotReason } from '../../store/backup/snapshots.ts';
 import { kinds } from '../../store/records/kinds.ts';
@@ -35,7 +36,7 @@ export function SnapshotList() {
               <span class="soft small">
                 {reasons[snapshot.reason]},{' '}
                 {howMany(
-                  Object.values(snapshot.counts).reduce((a, b) => a + b, 0),
+                  sumOf(Object.values(snapshot.counts), (count) => count),
                   'record',
                 )}
               </span>

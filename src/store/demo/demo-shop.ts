@@ -1,6 +1,8 @@
 import { boards } from '../boards.ts';
 import type { Change } from '../commit.ts';
+import { deliveries } from '../deliveries.ts';
 import { storedEntries, withHanging } from '../hanging.ts';
+import { pieces } from '../pieces.ts';
 import { type Kind, kinds } from '../records/kinds.ts';
 import type { StoredRecord } from '../records/record.ts';
 import { shopId } from '../records/shop.ts';
@@ -9,10 +11,9 @@ import { write, writeFrom } from '../write.ts';
 import { demoBoards, demoDelivered } from './demo-boards.ts';
 import { demoPieces } from './demo-pieces.ts';
 
-/** Whether anything of the demo shop is there. */
-export async function isDemoLoaded(): Promise<boolean> {
-  return (await boards.all()).some(({ demo }) => demo);
-}
+/** Whether anything of the demo shop is there: its boards may be deleted one by one, its pieces still stand. */
+export const isDemoLoaded = async (): Promise<boolean> =>
+  (await Promise.all([boards, pieces, deliveries].map((of) => of.all()))).flat().some(({ demo }) => demo);
 
 /** Loads the invented shop beside the maker's own records. A shop that the maker has set stays as it is. */
 export async function loadDemo(now = Date.now()): Promise<void> {

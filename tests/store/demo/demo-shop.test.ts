@@ -8,6 +8,7 @@ import { demoPieces } from '../../../src/store/demo/demo-pieces.ts';
 import { isDemoLoaded, loadDemo, unloadDemo } from '../../../src/store/demo/demo-shop.ts';
 import { pieces } from '../../../src/store/pieces.ts';
 import { plans } from '../../../src/store/plans.ts';
+import { removePiece } from '../../../src/store/remove-piece.ts';
 import { changeShop, readShop } from '../../../src/store/shop.ts';
 import { timers } from '../../../src/store/timers.ts';
 import { species } from '../../../src/tables/species.ts';
@@ -48,6 +49,16 @@ test('going in and out leaves the maker’s own records as they were', async () 
   expect(await isDemoLoaded()).toBe(false);
   expect((await storedContents()).contents.kinds).toEqual(before);
   expect(await boards.all()).toEqual([own]);
+});
+
+test('what is left of the demo can still be taken out once its boards are deleted', async () => {
+  await loadDemo();
+  for (const { id } of await boards.all()) await boards.remove(id);
+  expect(await isDemoLoaded()).toBe(true);
+  for (const { id } of await pieces.all()) await removePiece(id);
+  expect(await isDemoLoaded()).toBe(true);
+  await unloadDemo();
+  expect(await isDemoLoaded()).toBe(false);
 });
 
 test('the demo speaks the units that the phone speaks', async () => {
