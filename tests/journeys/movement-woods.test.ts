@@ -97,3 +97,22 @@ test('a wood that the table lacks is added with its figures, chosen for a part, 
   await phone.page.getByText(/^A guess/).waitFor();
   expect(phone.errors).toEqual([]);
 });
+
+test('a wood that was added anew since it was deleted is there once, whatever the way back', async () => {
+  const { page } = phone;
+  await page.goto(`${phone.host.address}#/wood`);
+  const form = page.getByRole('region', { name: 'Add a wood' });
+  const add = async (tangential: string) => {
+    await form.getByRole('textbox', { name: /^Name/ }).fill('plum');
+    await form.getByRole('textbox', { name: /^Tangential/ }).fill(tangential);
+    await form.getByRole('button', { name: 'Add it' }).click();
+    await page.getByRole('region', { name: 'plum' }).waitFor();
+  };
+  await add('9.9');
+  await page.getByRole('region', { name: 'plum' }).getByRole('button', { name: 'Delete' }).click();
+  await page.getByText('plum deleted.').waitFor();
+  await add('7.7');
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await page.waitForTimeout(300);
+  expect(await page.getByRole('region', { name: 'plum' }).count()).toBe(1);
+});

@@ -108,7 +108,8 @@ function WoodCard({ wood, onChange }: { wood: OwnWood; onChange(): void }) {
     undoable(
       setWoods((woods) => woods.filter(({ name }) => name !== wood.name)),
       `${wood.name} deleted.`,
-      () => setWoods((woods) => [...woods, wood]),
+      // One that was added anew by then stays.
+      () => setWoods((woods) => (woods.some(({ name }) => name === wood.name) ? woods : [...woods, wood])),
     );
   return (
     <section class="card" aria-label={wood.name}>
