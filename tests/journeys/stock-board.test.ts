@@ -132,3 +132,20 @@ test('a straightedge and winding sticks that are out are put right where they to
   await expect.poll(() => whole.textContent()).toContain('23/32 in');
   expect(phone.errors).toEqual([]);
 });
+
+test('the way back for a board that is cut by then leaves it cut', async () => {
+  const { page } = phone;
+  await logOne('T1', '8', '96');
+  await openBoard('T1');
+  const life = section('Where is it?');
+  await life.getByRole('radio', { name: 'Set aside' }).check();
+  await page.getByText('T1: set aside.').waitFor();
+  const other = await phone.context.newPage();
+  await other.goto(page.url());
+  await other.getByRole('radio', { name: 'Cut' }).check();
+  await other.getByText('T1: cut.').waitFor();
+  await expect.poll(() => life.getByRole('radio', { name: 'Cut' }).isChecked()).toBe(true);
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await page.waitForTimeout(300);
+  expect(await life.getByRole('radio', { name: 'Cut' }).isChecked()).toBe(true);
+});

@@ -26,11 +26,15 @@ export function BoardLife({ board }: { board: Board }) {
   if (!around) return null;
   const inWork = newest(around.pieces.filter(({ finishedAt }) => finishedAt === undefined));
   const become = (state: BoardState, pieceId?: string) => {
-    const before = { state: board.state, pieceId: board.pieceId };
-    const turn = (to: { state: BoardState; pieceId: string | undefined }) =>
-      boards.edit(board.id, (now) => withOptional({ ...now, state: to.state }, 'pieceId', to.pieceId));
-    turn({ state, pieceId });
-    offerUndo(`${board.chalk}: ${stateNames[state].toLowerCase()}.`, () => turn(before));
+    boards.edit(board.id, (now) => withOptional({ ...now, state }, 'pieceId', pieceId));
+    // One that is cut, or set aside for another piece, by then stays so.
+    offerUndo(`${board.chalk}: ${stateNames[state].toLowerCase()}.`, () =>
+      boards.edit(board.id, (now) =>
+        now.state === state && now.pieceId === pieceId
+          ? withOptional({ ...now, state: board.state }, 'pieceId', board.pieceId)
+          : now,
+      ),
+    );
   };
   return (
     <Card title="Where is it?">
