@@ -24,8 +24,15 @@ export function offerUndo(text: string, undo: () => unknown): void {
   notify(text, { label: 'Undo', run: undo });
 }
 
-/** Offers the way back once something is stored; what the phone did not take is kept and shown by the shell. */
-export const undoable = <T>(storing: Promise<T>, text: string, undo: (stored: T) => unknown): Promise<void> =>
+/**
+ * Offers the way back once something is stored: what storing gives, or `undo`. What the phone did not take is kept and shown
+ * by the shell.
+ */
+export const undoable = <T>(
+  storing: Promise<T>,
+  text: string,
+  undo: (stored: T) => unknown = (back) => (back as () => unknown)(),
+): Promise<void> =>
   storing.then(
     (stored) => offerUndo(text, () => undo(stored)),
     () => {},

@@ -9,5 +9,4 @@ async function withTimers(kind: Kind, id: string) {
 }
 
 /** Deletes a run with its timers and offers the way back. */
-export const removeRun = (kind: Kind, id: string, said: string): Promise<void> =>
-  undoable(withTimers(kind, id), said, ({ undo }) => undo());
+export const removeRun = (kind: Kind, id: string, said: string): Promise<void> => undoable(withTimers(kind, id), said);

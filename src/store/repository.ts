@@ -2,7 +2,7 @@ import { type Reader, reader } from './reader.ts';
 import { freshRecord } from './records/fresh-record.ts';
 import type { Indexes, Kind, Kinds } from './records/kinds.ts';
 import type { Fields } from './records/record.ts';
-import { remove, type Undo } from './remove.ts';
+import { remove, type WayBack } from './remove.ts';
 import { transact } from './transact.ts';
 import { write, writeFrom } from './write.ts';
 
@@ -25,7 +25,8 @@ export interface Repository<K extends Kind> {
   changeMany(ids: readonly string[], edit: (record: Kinds[K]) => Kinds[K]): Promise<Kinds[K][]>;
   /** As `change`, where nobody waits for it: a write that fails is kept and shown by the shell. */
   edit(id: string, edit: (record: Kinds[K]) => Kinds[K]): void;
-  remove(id: string): Promise<Undo>;
+  /** Gives the way back. */
+  remove(id: string): Promise<WayBack>;
 }
 
 export function repository<K extends Kind>(kind: K): Repository<K> {

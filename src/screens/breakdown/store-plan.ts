@@ -6,6 +6,7 @@ import { plans } from '../../store/plans.ts';
 import type { Reader } from '../../store/reader.ts';
 import type { Board } from '../../store/records/board.ts';
 import { freshRecord } from '../../store/records/fresh-record.ts';
+import { inRack } from '../../store/records/in-rack.ts';
 import type { Piece } from '../../store/records/piece.ts';
 import type { Plan } from '../../store/records/plan.ts';
 import type { Json } from '../../store/records/record.ts';
@@ -35,12 +36,11 @@ export async function keepPlan(piece: Piece, problem: BreakdownProblem, found: B
 export const choosePlan = ({ pieceId, id }: Plan): Promise<unknown> =>
   writeFrom(['plan'], (stored) => choice(stored, pieceId, id)).catch(shownByShell);
 
-export const removePlan = ({ id }: Plan): Promise<void> =>
-  undoable(plans.remove(id), 'Plan deleted.', ({ undo }) => undo());
+export const removePlan = ({ id }: Plan): Promise<void> => undoable(plans.remove(id), 'Plan deleted.');
 
 /** Ticks a board as cut, in the plan and in the rack, or takes the tick back. */
-export async function tickCut({ id, pieceId }: Plan, boardId: string, cut: boolean): Promise<void> {
-  await writeFrom(['plan', 'board'], async (stored) => {
+export function tickCut({ id, pieceId }: Plan, boardId: string, cut: boolean): Promise<unknown> {
+  return writeFrom(['plan', 'board'], async (stored) => {
     const [plan, board] = await Promise.all([stored.get('plan', id), stored.get('board', boardId)]);
     const others = (plan?.cutDone ?? []).filter((one) => one !== boardId);
     const changes: Change[] = [];
@@ -49,8 +49,6 @@ export async function tickCut({ id, pieceId }: Plan, boardId: string, cut: boole
     return changes;
   }).catch(shownByShell);
 }
-
-const inRack = ({ pieceId: _, ...board }: Board): Board => ({ ...board, state: 'rack' });
 
 /** Keeps boards of the rack for this piece, so that no other plan takes them. */
 export function setAside(free: readonly Board[], piece: Piece): Promise<void> {

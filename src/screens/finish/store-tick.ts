@@ -11,15 +11,15 @@ import type { KeptStep } from './finish-steps.ts';
  * Stores what a tap did to a step of a finish, with the waits that begin or end by it, in one transaction. What is ticked
  * already begins no wait again.
  */
-export async function storeTick(
+export function storeTick(
   finishId: string,
   step: KeptStep,
   edit: TicksEdit,
   did: Did,
   pieceName: string,
   now: number,
-): Promise<void> {
-  await writeFrom(
+): Promise<unknown> {
+  return writeFrom(
     ['finish', 'timer'],
     async (stored) => {
       const finish = await stored.get('finish', finishId);

@@ -1,13 +1,12 @@
 import type { Change } from '../../store/commit.ts';
 import type { Glueup } from '../../store/records/glueup.ts';
 import type { Timer } from '../../store/records/timer.ts';
+import type { WayBack } from '../../store/remove.ts';
 import { write, writeFrom } from '../../store/write.ts';
 import { type GlueEvent, timerOf, withEvent } from './glue-events.ts';
 
 /** It has been noted already. */
-export class Stale extends Error {
-  override readonly name = 'Stale';
-}
+export class Stale extends Error {}
 
 const timerPut = (glueup: Glueup, now: number) => {
   const put = timerOf(glueup, now);
@@ -15,15 +14,14 @@ const timerPut = (glueup: Glueup, now: number) => {
 };
 
 /** Stores a glue-up that begins, with its timer. Rejects with `WriteFailed` when the phone didn't take it. */
-export async function storeStart(glueup: Glueup): Promise<void> {
-  await write([{ kind: 'glueup', put: glueup }, ...timerPut(glueup, glueup.created)]);
-}
+export const storeStart = (glueup: Glueup): Promise<unknown> =>
+  write([{ kind: 'glueup', put: glueup }, ...timerPut(glueup, glueup.created)]);
 
 /**
  * Stores what has happened, ends the timer of the phase before and begins the next. Gives the way back. Rejects with
  * `Stale` when it has been noted already, in another tab or by a tap before.
  */
-export async function storeEvent({ id }: Glueup, event: GlueEvent, now: number): Promise<() => Promise<void>> {
+export async function storeEvent({ id }: Glueup, event: GlueEvent, now: number): Promise<WayBack> {
   let back: (latest: Glueup) => Change[] = () => [];
   await writeFrom(['glueup', 'timer'], async (stored) => {
     const before = await stored.get('glueup', id);
@@ -44,10 +42,9 @@ export async function storeEvent({ id }: Glueup, event: GlueEvent, now: number):
       ...started,
     ];
   });
-  return async () => {
-    await writeFrom(['glueup', 'timer'], async (stored) => {
+  return () =>
+    writeFrom(['glueup', 'timer'], async (stored) => {
       const latest = await stored.get('glueup', id);
       return latest ? back(latest) : [];
     });
-  };
 }

@@ -15,7 +15,7 @@ export function StockCard({ run }: { run: Milling }) {
   const { cut, offcuts } = cutBoards(inputOfRun(run), rack);
   if (cut.length === 0) return null;
   const marks = cut.map(({ chalk }) => chalk).join(', ');
-  const settle = () => undoable(storeCut({ cut, offcuts }), `${marks} out of the rack.`, (undo) => undo());
+  const settle = () => undoable(storeCut({ cut, offcuts }), `${marks} out of the rack.`);
   return (
     <section class="card" aria-label="The rack">
       <p>

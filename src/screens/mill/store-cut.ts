@@ -1,28 +1,29 @@
 import type { Change } from '../../store/commit.ts';
-import type { Board, BoardState } from '../../store/records/board.ts';
+import type { Board } from '../../store/records/board.ts';
 import { freshRecord } from '../../store/records/fresh-record.ts';
+import type { WayBack } from '../../store/remove.ts';
 import { writeFrom } from '../../store/write.ts';
 import type { CutBoards } from './cut-boards.ts';
 
-/** Takes the boards that are cut out of the rack and brings their offcuts in, in one transaction. Gives the way back. */
-export async function storeCut({ cut, offcuts }: CutBoards): Promise<() => Promise<void>> {
+/**
+ * Takes the boards that are cut out of the rack and brings their offcuts in, in one transaction; one that is no longer as it
+ * was on view is passed over. Gives the way back, which leaves alone what has found another use by then.
+ */
+export async function storeCut({ cut, offcuts }: CutBoards): Promise<WayBack> {
   const now = Date.now();
-  const added = offcuts.map((fields) => freshRecord<Board>(fields, now));
-  const store = (stateOf: (board: Board) => BoardState, more: readonly Change[]) =>
+  const turned = (boards: readonly Board[], turn: (now: Board) => readonly Change[]) =>
     writeFrom(['board'], async (stored) => {
-      const found = await Promise.all(cut.map(({ id }) => stored.get('board', id)));
-      const put = (board: Board): Change => ({ kind: 'board', put: { ...board, state: stateOf(board) } as Board });
-      return [...found.flatMap((board) => (board ? put(board) : [])), ...more];
+      const found = await Promise.all(boards.map(({ id }) => stored.get('board', id)));
+      return boards.flatMap((seen, at) => (found[at]?.state === seen.state ? turn(found[at]) : []));
+    }) as Promise<Board[]>;
+  const put = (board: Board): Change => ({ kind: 'board', put: board });
+  const done = await turned(cut, (board) => [
+    put({ ...board, state: 'cut' }),
+    ...offcuts.filter(({ parentId }) => parentId === board.id).map((fields) => put(freshRecord(fields, now))),
+  ]);
+  return () =>
+    turned(done, (board) => {
+      const before = cut.find(({ id }) => id === board.id);
+      return [before ? put({ ...board, state: before.state }) : { kind: 'board', remove: board.id }];
     });
-  await store(
-    () => 'cut',
-    added.map((put) => ({ kind: 'board', put })),
-  );
-  const before = new Map(cut.map(({ id, state }) => [id, state]));
-  return async () => {
-    await store(
-      ({ id, state }) => before.get(id) ?? state,
-      added.map(({ id }) => ({ kind: 'board', remove: id })),
-    );
-  };
 }

@@ -16,7 +16,7 @@ export function ThisPiece({ piece }: { piece: Piece }) {
   const { finishedAt } = piece;
   const remove = () => {
     go('bench');
-    void undoable(removePiece(piece.id), `${piece.name} deleted, with its plans and runs.`, (undo) => undo());
+    void undoable(removePiece(piece.id), `${piece.name} deleted, with its plans and runs.`);
   };
   return (
     <Card title="This piece">

@@ -35,7 +35,7 @@ export function PastChecks({ pieceId }: { pieceId: string }) {
             </span>
             <Button
               label={`Delete check ${kept.length - n}`}
-              onClick={() => undoable(squares.remove(check.id), 'Check deleted.', ({ undo }) => undo())}
+              onClick={() => undoable(squares.remove(check.id), 'Check deleted.')}
             >
               Delete
             </Button>

@@ -19,7 +19,7 @@ export function DeliveryRecord({ delivery }: { delivery: Delivery }) {
   // Its boards still name it: it may come back. Until then they are of none.
   const remove = () => {
     go('stock');
-    void undoable(deliveries.remove(delivery.id), 'Delivery deleted; its boards stay.', ({ undo }) => undo());
+    void undoable(deliveries.remove(delivery.id), 'Delivery deleted; its boards stay.');
   };
   return (
     <Card title="The delivery">

@@ -37,9 +37,7 @@ export function OffcutEntry({ board }: { board: Board }) {
         ...(readings && { readings }),
         ...(goodFace && { goodFace }),
       });
-      offerUndo(`Offcut ${chalk} added.`, async () => {
-        await boards.remove(id);
-      });
+      offerUndo(`Offcut ${chalk} added.`, () => boards.remove(id));
     });
   return (
     <Fold label="Add an offcut">

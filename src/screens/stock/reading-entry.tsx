@@ -22,9 +22,9 @@ export function ReadingEntry({ boards, formKey }: { boards: readonly Board[]; fo
         const reading: MoistureReading = { at, percent, ...(celsius !== undefined && { celsius }) };
         const ids = boards.map(({ id }) => id);
         await store.changeMany(ids, (board) => ({ ...board, readings: [...(board.readings ?? []), reading] }));
-        offerUndo(boards.length === 1 ? 'Reading kept.' : `Kept on ${boards.length} boards.`, async () => {
-          await store.changeMany(ids, (board) => ({ ...board, readings: without(board.readings, reading) }));
-        });
+        offerUndo(boards.length === 1 ? 'Reading kept.' : `Kept on ${boards.length} boards.`, () =>
+          store.changeMany(ids, (board) => ({ ...board, readings: without(board.readings, reading) })),
+        );
       }}
     />
   );

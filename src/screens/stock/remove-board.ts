@@ -2,5 +2,4 @@ import { undoable } from '../../app/notices.ts';
 import { boards } from '../../store/boards.ts';
 import type { Board } from '../../store/records/board.ts';
 
-export const removeBoard = ({ id, chalk }: Board): Promise<void> =>
-  undoable(boards.remove(id), `${chalk} deleted.`, ({ undo }) => undo());
+export const removeBoard = ({ id, chalk }: Board): Promise<void> => undoable(boards.remove(id), `${chalk} deleted.`);

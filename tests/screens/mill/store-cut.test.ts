@@ -1,9 +1,12 @@
-import { expect, test, vi } from 'vitest';
+import { beforeEach, expect, test, vi } from 'vitest';
 import { cutBoards } from '../../../src/screens/mill/cut-boards.ts';
 import { storeCut } from '../../../src/screens/mill/store-cut.ts';
 import { boards } from '../../../src/store/boards.ts';
+import { emptyDatabase } from '../../store/empty-database.ts';
 import { putMany } from '../../store/put.ts';
 import { plan, rack, sequence } from './records.ts';
+
+beforeEach(emptyDatabase);
 
 test('boards that are cut and what is left of them are stored in one transaction, with a way back', async () => {
   await putMany('board', rack);
@@ -27,4 +30,22 @@ test('boards that are cut and what is left of them are stored in one transaction
   });
   await undo();
   expect(await states()).toEqual({ A1: 'rack, pitch pocket', A2: 'rack', A3: 'rack' });
+});
+
+test('boards that are out already give no offcuts again, and what has found another use by then stays', async () => {
+  await putMany('board', rack);
+  const seen = cutBoards(sequence(plan('one')).input, rack);
+  const undo = await storeCut(seen);
+  // By a second tab, whose card still stood.
+  const nothing = await storeCut(seen);
+  const marks = async () => (await boards.all()).map(({ chalk, state }) => `${chalk} ${state}`).sort();
+  expect(await marks()).toEqual(['A1 cut', 'A1-1 rack', 'A2 cut', 'A2-1 rack', 'A3 rack']);
+  await nothing();
+  expect(await marks()).toEqual(['A1 cut', 'A1-1 rack', 'A2 cut', 'A2-1 rack', 'A3 rack']);
+
+  const [offcut] = (await boards.all()).filter(({ chalk }) => chalk === 'A1-1');
+  await boards.change(offcut?.id ?? '', (board) => ({ ...board, state: 'setAside', pieceId: 'bench' }));
+  await boards.change('a2', (board) => ({ ...board, state: 'used' }));
+  await undo();
+  expect(await marks()).toEqual(['A1 rack', 'A1-1 setAside', 'A2 used', 'A3 rack']);
 });

@@ -26,7 +26,6 @@ import { type RackImport, rackRow, readRackImport } from './rack-rows.ts';
 export function RackFiles() {
   const all = useRack();
   const [found, setFound] = useState<Outcome<RackImport>>();
-  const [busy, setBusy] = useState('');
   const [sheet, setSheet] = useState<'list' | 'labels'>();
   if (!all) return null;
   const shown = sortRack(filterRack(all, wholeRack), 'mark');
@@ -36,9 +35,7 @@ export function RackFiles() {
 
   const read = async (file: File | undefined) => {
     if (!file) return;
-    setBusy('Reading the file');
     setFound(file.size > mostText ? tooLarge : readRackImport(await file.text(), all, Date.now()));
-    setBusy('');
   };
 
   const takeIn = ({ boards }: RackImport) => {
@@ -84,7 +81,6 @@ export function RackFiles() {
             }}
           />
         </label>
-        <p role="status">{busy}</p>
         {found &&
           (isProblem(found) ? (
             <p class="trouble" role="alert">
