@@ -52,7 +52,7 @@ const headRoom = 1;
  * @returns for each fastener its slot: length over all, its two ends from today's centre, counterbore, all in mm; as wide
  *   as the shank, so that the part is guided
  * @valid fasteners in one row across the grain. Tighten them so that the part is held down and can still slide
- * @errors a `Problem` on `positions` (also where two slots run into one another), `fixed`, `shank`, `head`, `margin`, or
+ * @errors a `Problem` on `positions` (also where two slots run into one another, or one breaks out at an end), `fixed`, `shank`, `head`, `margin`, or
  *   `length` (a slot longer than the part is wide)
  * @example elongatedSlots({
  *   moves: partMovement(cherry, 450, seasons),
@@ -127,7 +127,7 @@ function slotProblem({ positions, fixed, shank, head, length }: SlotInput, margi
 
 /** Why slots can't be made; one that doesn't lie beyond the one before runs into it too. */
 function fitProblem(slots: readonly Slot[], seam: number): Problem | undefined {
-  let last = Number.NEGATIVE_INFINITY;
+  let last = 0;
   for (const [index, { from, length, counterbore = { length } }] of slots.entries()) {
     const opening = counterbore.length;
     if (opening >= seam) {
@@ -137,9 +137,10 @@ function fitProblem(slots: readonly Slot[], seam: number): Problem | undefined {
       );
     }
     const begins = from - (opening - length) / 2;
-    if (begins <= last)
-      return problem(`positions.${index}`, 'It would run into the one before. Set them further apart.');
-    last = begins + opening;
+    const ends = begins + opening;
+    if (begins <= last || ends >= seam)
+      return problem(`positions.${index}`, 'It would run into the one before, or out at the end. Set it further off.');
+    last = ends;
   }
   return undefined;
 }

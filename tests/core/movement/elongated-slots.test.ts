@@ -80,7 +80,7 @@ describe('elongatedSlots', () => {
     fc.assert(
       fc.property(moisture, moisture, moisture, fc.nat(2), (today, a, b, fixed) => {
         const year = { today, dry: Math.min(a, b), wet: Math.max(a, b) };
-        for (const slot of slots({ moves: moves(450, year), fixed })) {
+        for (const slot of slots({ moves: moves(450, year), positions: [60, 225, 390], fixed })) {
           expect(slot.awayFromFixed - 2.5).toBeGreaterThanOrEqual(slot.swell);
           expect(slot.towardsFixed - 2.5).toBeGreaterThanOrEqual(slot.shrink);
           expect(slot.towardsFixed + slot.awayFromFixed).toBeCloseTo(slot.length, 9);
@@ -103,6 +103,15 @@ describe('elongatedSlots', () => {
     expect(elongatedSlots({ ...headless, positions: [25, 225, 228] })).toMatchObject({ field: 'positions.2' });
     expect(elongatedSlots({ ...lid, positions: [214, 225, 425] })).toMatchObject({ field: 'positions.1' });
     expect(elongatedSlots({ ...lid, positions: [25, 225, 245] })).not.toHaveProperty('field');
+  });
+
+  // Outer slots reach 4.49 mm towards the fixed screw and 5 mm the other way; the fixed hole 2.5 mm, in a counterbore 5.5 mm.
+  it('refuses a slot that breaks out at an end', () => {
+    expect(elongatedSlots({ ...headless, positions: [4, 225, 425] })).toMatchObject({ field: 'positions.0' });
+    expect(elongatedSlots({ ...headless, positions: [25, 225, 446] })).toMatchObject({ field: 'positions.2' });
+    expect(elongatedSlots({ ...headless, positions: [6, 225, 444] })).not.toHaveProperty('field');
+    expect(elongatedSlots({ ...lid, positions: [5, 225, 425], fixed: 0 })).toMatchObject({ field: 'positions.0' });
+    expect(elongatedSlots({ ...headless, positions: [3, 225, 425], fixed: 0 })).not.toHaveProperty('field');
   });
 
   it.each([
