@@ -52,7 +52,7 @@ const writers: Partial<Record<Unit, readonly [metric: Writer, us: Writer]>> = {
   kilograms: [inUnit('kg'), inUnit('lb', us.kilogramsPerPound)],
   kgPerM3: [inUnit('kg/m³'), inUnit('lb/ft³', us.kilogramsPerPound / us.m3PerCubicFoot)],
   seconds: both(formatDuration),
-  celsius: [(value) => `${formatDecimals(value, 1)} °C`, (value) => `${formatDecimals(value * 1.8 + 32, 0)} °F`],
+  celsius: [(value) => `${formatDecimals(value, 1)} °C`, (value) => `${formatDecimals(value * 1.8 + 32, 1)} °F`],
   percent: both((value) => `${Math.abs(value) < 1 ? formatSignificant(value, 2) : formatDecimals(value, 1)}%`),
   degrees: both((value) => `${formatDecimals(value, 2)}°`),
   newtons: [upTo(9999.5, inUnit('N'), inUnit('kN', 1000)), inUnit('pounds of force', us.newtonsPerPoundForce)],

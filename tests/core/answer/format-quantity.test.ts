@@ -37,6 +37,8 @@ describe('formatQuantity', () => {
     ['seconds', 4800, '1 h 20 min', '1 h 20 min'],
     ['celsius', 21.1, '70 °F', '21.1 °C'],
     ['celsius', -20, '−4 °F', '−20 °C'],
+    // To the whole degree 64 °F, which is below it: it would be refused as below itself.
+    ['celsius', 18, '64.4 °F', '18 °C'],
     ['percent', 9.234, '9.2%', '9.2%'],
     ['percent', 0.248, '0.25%', '0.25%'],
     ['degrees', 90.031, '90.03°', '90.03°'],
