@@ -30,7 +30,7 @@ export function partsVolume(parts: readonly PartSizes[]): { readonly cubicMetres
     value: total,
     working: {
       steps: [...each, workingStep('volume of the parts', phrase`all of these together`, m3(total))],
-      holds: phrase`Finished sizes, without kerfs, planing and waste.`,
+      holds: phrase`Finished sizes, without waste.`,
       sources: ['geometry'],
     },
   };

@@ -139,7 +139,7 @@ function fitProblem(slots: readonly Slot[], seam: number): Problem | undefined {
     const begins = from - (opening - length) / 2;
     const ends = begins + opening;
     if (begins <= last || ends >= seam)
-      return problem(`positions.${index}`, 'It would run into the one before, or out at the end. Set it further off.');
+      return problem(`positions.${index}`, 'It would run into the one before, or out at the end. Move it.');
     last = ends;
   }
   return undefined;

@@ -63,7 +63,7 @@ export function correctionClamps(
         workingStep('must shorten by', phrase`${mm(long)} less ${mm(square)}`, mm(shorten)),
         workingStep('pull, with spring-back', phrase`${mm(shorten)} / (1 - ${percent(springBack * 100)})`, mm(pull)),
       ],
-      holds: phrase`While the joints still move.`,
+      holds: phrase`While the glue lets the joints move.`,
       sources: ['geometry', 'common-practice'],
     },
   };
