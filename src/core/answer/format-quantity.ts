@@ -13,8 +13,9 @@ const inUnit =
   (value) =>
     `${formatSignificant(value / size)} ${sign}`;
 
+/** Wood is paid by the hundredth: 103.75 board feet are not charged as 104. */
 const inBoardFeet: Writer = (value) => {
-  const text = formatSignificant(value);
+  const text = Math.abs(value) < 1 ? formatSignificant(value) : formatDecimals(value, 2);
   return `${text} board ${text === '1' ? 'foot' : 'feet'}`;
 };
 
@@ -73,7 +74,7 @@ const writers: Partial<Record<Unit, readonly [metric: Writer, us: Writer]>> = {
  * @param units the maker's length units: inches bring the other US units along (ft², US fl oz, qt, gal, lb, °F, psi,
  *   pounds of force, mil) and wood in board feet, millimetres the metric ones; board feet, m³, grams, millilitres,
  *   time, percent, degrees, money and counts are the same in both
- * @returns text with about three significant digits; lengths to the finest fraction or 0.1 mm; money with two decimals
+ * @returns text with about three significant digits; board feet to a hundredth; lengths to the finest fraction or 0.1 mm; money with two decimals
  *   and no currency, since that is the maker's own
  * @valid any finite value; one that is not finite is shown as –
  * @example formatQuantity({ value: 146.05, unit: 'mm' }, { unit: 'in', nearest: 16 }) // => '5 3/4 in'

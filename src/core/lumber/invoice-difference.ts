@@ -71,7 +71,7 @@ export function invoiceDifference(invoice: Invoice, boards: readonly Board[]): O
       phrase`half a square foot × inches thick × ${count(boards.length)} boards`,
       bound,
       ['nhla'],
-      phrase`The same boards on both sides; feet dropped from odd lengths are not in it.`,
+      phrase`The same boards on both sides; dropped odd feet are not in it.`,
     ),
     roundingExplains: Math.abs(volume.value) <= bound.value + noise,
   };

@@ -23,6 +23,10 @@ describe('formatQuantity', () => {
     ['woodM3', 0.019664, '8.33 board feet', '0.0197 m³'],
     ['boardFeet', 8.3333, '8.33 board feet', '8.33 board feet'],
     ['boardFeet', 1, '1 board foot', '1 board foot'],
+    ['boardFeet', 0.00424, '0.00424 board feet', '0.00424 board feet'],
+    // 83 square feet of 5/4 at 9.00 are 933.75; 104 of them would be 936.
+    ['boardFeet', 103.75, '103.75 board feet', '103.75 board feet'],
+    ['woodM3', 0.2448, '103.74 board feet', '0.245 m³'],
     ['litres', 0.35, '11.8 fl oz', '350 ml'],
     ['litres', 1, '1.06 qt', '1 L'],
     ['litres', 0.9996, '1.06 qt', '1 L'],
