@@ -5,11 +5,11 @@ import type { Weights } from './weights.ts';
 /** What a unit that is short costs, in mm2: more than any wood that could be saved by leaving it out. */
 export function shortageCost(rack: Rack): number {
   let wood = 0;
-  for (const run of rack.runs) wood += run.board.width * (run.length + rack.shop.crosscutKerf);
+  for (const run of rack.runs) wood += run.wood * (run.length + rack.shop.crosscutKerf);
   return 2 * wood;
 }
 
-/** What a draft costs in mm2, by wood consumed and what else is weighed. */
+/** What a draft costs in mm2 of the thinnest board, by wood consumed and what else is weighed. */
 export function draftCost(draft: Draft, weights: Weights, shortage: number): number {
   const { rack, blanks, missing, distance, room } = draft;
   const { crosscutKerf } = rack.shop;
@@ -21,7 +21,7 @@ export function draftCost(draft: Draft, weights: Weights, shortage: number): num
       for (const { unit, width } of strips)
         cost += plainCost(rack, rack.units[unit] as Unit, run.boardAt, width, weights);
     if (runAt < 0) continue;
-    cost += run.board.width * (length + crosscutKerf);
+    cost += run.wood * (length + crosscutKerf);
     if (!started[runAt]) cost += weights.board;
     started[runAt] = 1;
   }
@@ -42,7 +42,7 @@ export function newBlankCost(draft: Draft, runAt: number, blankLength: number, w
   const run = draft.rack.runs[runAt] as Run;
   const { crosscutKerf } = draft.rack.shop;
   const piece = blankLength + crosscutKerf;
-  const wood = run.board.width * piece;
+  const wood = run.wood * piece;
   if (weights.longLeftovers === 0) return wood;
   const left = (draft.room[runAt] as number) - crosscutKerf;
   return wood + leftoverWorth(run, left, weights) - leftoverWorth(run, left - piece, weights);
@@ -50,5 +50,5 @@ export function newBlankCost(draft: Draft, runAt: number, blankLength: number, w
 
 /** Beyond the wood that it is, a leftover is worth more the longer it is: by the square of its length. */
 function leftoverWorth(run: Run, left: number, weights: Weights): number {
-  return left > 0 ? (weights.longLeftovers * run.width * left * left) / run.board.length : 0;
+  return left > 0 ? (weights.longLeftovers * run.wood * left * left) / run.board.length : 0;
 }

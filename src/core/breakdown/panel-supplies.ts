@@ -34,7 +34,7 @@ function openBlanks(draft: Draft, unit: Unit, mood: Mood, promised: Float64Array
     const rips = fewestRips(shop, free, widestStrip(shop, run.board, unit.part, needed));
     if (rips.strips === 0) continue;
     if (longer) promised[runAt] = more;
-    const wood = longer ? run.board.width * (needed - length) : 0;
+    const wood = longer ? run.wood * (needed - length) : 0;
     supplies.push({
       rips,
       cost: blurred(mood, wood) + ripsCost(draft, unit, run, rips, mood),

@@ -12,6 +12,8 @@ export interface Run {
   readonly start: number;
   readonly length: number;
   readonly width: number;
+  /** What a mm of its length costs, mm: the board's width, as often as it is as thick as the thinnest that could serve. */
+  readonly wood: number;
 }
 
 /** One piece of a part. */
@@ -66,7 +68,7 @@ export function rackOf(asked: BreakdownProblem): Rack {
       const board = boards[boardAt];
       if (!board) return [];
       const width = clearOf(board, blank)?.width ?? board.width;
-      return [{ blank, run: { board, boardAt, start: blank.start, length: blank.length, width } }];
+      return [{ blank, run: { board, boardAt, start: blank.start, length: blank.length, width, wood: 0 } }];
     }),
     maySupply: supplyRule(asked),
     tooPlain: plainRule(asked),
@@ -80,10 +82,15 @@ export const servingBoards = ({ runs, maySupply }: Rack, partAt: number): number
   [...new Set(runs.map(({ boardAt }) => boardAt))].filter((boardAt) => maySupply(partAt, boardAt));
 
 /** The clear stretches of the boards without the blanks that are cut already and the kerfs beside them. */
-export const freeRuns = ({ shop, boards, cut = [] }: BreakdownProblem): Run[] =>
-  boards.flatMap((board, boardAt) => runsOf(shop, board, boardAt, cut));
+export function freeRuns({ shop, boards, parts, cut = [] }: BreakdownProblem): Run[] {
+  const least = Math.min(...parts.map(({ thickness }) => thickness));
+  const thinnest = Math.min(...boards.flatMap(({ thickness }) => (thickness < least ? [] : thickness)));
+  // In quarters, as wood is sold: a board that is a hair thicker than its neighbour is no dearer.
+  const wood = ({ width, thickness }: RoughBoard) => (width * Math.round((4 * thickness) / thinnest)) / 4;
+  return boards.flatMap((board, boardAt) => runsOf(shop, board, boardAt, wood(board), cut));
+}
 
-function runsOf(shop: Shop, board: RoughBoard, boardAt: number, cut: readonly CutBlank[]): Run[] {
+function runsOf(shop: Shop, board: RoughBoard, boardAt: number, wood: number, cut: readonly CutBlank[]): Run[] {
   const taken = cut.filter((blank) => blank.board === board.id).sort((a, b) => a.start - b.start);
   const runs: Run[] = [];
   let reached = Number.NEGATIVE_INFINITY;
@@ -94,10 +101,10 @@ function runsOf(shop: Shop, board: RoughBoard, boardAt: number, cut: readonly Cu
       const blankEnd = blank.start + blank.length + shop.crosscutKerf;
       if (blankEnd <= from || blank.start - shop.crosscutKerf >= end) continue;
       const until = blank.start - shop.crosscutKerf;
-      if (until > from) runs.push({ board, boardAt, start: from, length: until - from, width });
+      if (until > from) runs.push({ board, boardAt, start: from, length: until - from, width, wood });
       from = Math.max(from, blankEnd);
     }
-    if (end > from) runs.push({ board, boardAt, start: from, length: end - from, width });
+    if (end > from) runs.push({ board, boardAt, start: from, length: end - from, width, wood });
     // Blanks of stretches that touch still need a kerf between them.
     reached = end + shop.crosscutKerf;
   }

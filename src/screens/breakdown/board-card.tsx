@@ -5,6 +5,7 @@ import type { Plan } from '../../store/records/plan.ts';
 import { Tick } from '../../ui/fields.tsx';
 import { Length } from '../../ui/length.tsx';
 import { Say } from '../../ui/say.tsx';
+import { BoardSize } from '../stock/board-size.tsx';
 import { AssumedWarp } from './assumed-warp.tsx';
 import { BlankCuts } from './blank-cuts.tsx';
 import { BoardDrawing } from './board-drawing.tsx';
@@ -32,9 +33,7 @@ export function BoardCard(props: Props) {
     <section class={cut ? 'card board-card done' : 'card board-card'} aria-label={`Board ${mark}`}>
       <header>
         <h2>Board {mark}</h2>
-        <span class="soft">
-          <Length mm={board.width} bare /> × <Length mm={board.length} />
-        </span>
+        <span class="soft">{stored && <BoardSize board={stored} />}</span>
       </header>
       <BoardDrawing sheet={sheet} mark={mark} ripKerf={asked.shop.ripKerf} longest={longest} />
       {board.clear && <p class="soft small">Hatched: knots, splits, taper, crook.</p>}

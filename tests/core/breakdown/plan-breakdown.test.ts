@@ -126,6 +126,18 @@ describe('planBreakdown', () => {
     expect(independentCheck(large, solve(large, { effort: 0.01 }))).toMatchObject({ breaches: [], short: 0 });
   });
 
+  it('takes a thin part from thin boards, though a board twice as thick would waste less of its width', () => {
+    const part = { id: 'P', species: 'A', quantity: 3, length: 900, width: 100, thickness: 20, panel: false };
+    const board = { species: 'A', thickness: 26, width: 180, length: 1000, cup: 0, bow: 0 };
+    const thin = ['B1', 'B2', 'B3'].map((id) => ({ ...board, id }));
+    const thick = { ...board, id: 'thick', thickness: 52, width: 110, length: 3000 };
+    const boardsOf = (boards: readonly (typeof thick)[]) =>
+      new Set(solve({ ...asked, boards, parts: [part] }).blanks.map((blank) => blank.board));
+    expect(boardsOf([...thin, thick])).toEqual(new Set(['B1', 'B2', 'B3']));
+    // As thick as the others, or a hair more, it is the one to take.
+    for (const thickness of [26, 28]) expect(boardsOf([...thin, { ...thick, thickness }])).toEqual(new Set(['thick']));
+  });
+
   it('cuts what strips there are for a panel that is short', () => {
     const shop = {
       ...asked.shop,
