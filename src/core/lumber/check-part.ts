@@ -54,5 +54,5 @@ export function badPartSize(size: PartSize, value: number): Problem | undefined 
  * @source common practice
  */
 export function partName(typed: string): Outcome<string> {
-  return typed.trim() || problem('name', 'Give it a name, for example “top”.');
+  return typed.trim() || problem('name', 'Give it a name.');
 }
