@@ -1,6 +1,5 @@
 import { phrase } from '../answer/phrase.ts';
-import { count, mm, seconds } from '../answer/quantity.ts';
-import { sumOf } from '../answer/sum-of.ts';
+import { mm, seconds } from '../answer/quantity.ts';
 import type { MillingInput } from './milling-input.ts';
 import type { StepPiece } from './milling-step.ts';
 import { type FinishedPiece, type Panel, panelOf, thinned } from './panel.ts';
@@ -146,7 +145,7 @@ function flushSteps(panels: readonly Panel[], { practice, shop }: MillingInput):
     (pieces) => ({
       stage: 'flush seams',
       title: 'Bring the seams flush',
-      todo: phrase`Scraper or finely set plane along ${count(sumOf(pieces, ({ seams }) => seams))} open seams, no deeper than the step.`,
+      todo: 'Scraper or finely set plane along the open seams, no deeper than the step.',
       why: 'Too wide for the planer now; only seams stand proud.',
       target: { dimension: 'thickness', tolerance: practice.thicknessToleranceMm.value * 2 },
       pieces: pieces.map(({ panel }) => {
