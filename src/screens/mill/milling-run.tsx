@@ -89,7 +89,7 @@ export function MillingRun({ run, piece, plan, onFinished }: Props) {
     >
       <SpoiltEntry key={steps[at]?.id ?? ''} run={run} step={steps[at] as MillingStep} />
       <StepsByMachine key={at} steps={steps} ticks={run.ticks} at={at} onAt={goTo} />
-      {plan && plan.id !== run.planId && <NewPlan run={run} piece={piece} plan={plan} />}
+      {plan && plan.id !== run.planId && <NewPlan run={run} piece={piece} plan={plan} onBegun={() => place.set('')} />}
       {run.finishedAt !== undefined && (
         <Button look="big" onClick={onFinished}>
           What it came to

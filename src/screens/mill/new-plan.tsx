@@ -12,7 +12,7 @@ import { sequenceOf } from './sequence-of.ts';
 import { changeRun } from './store-progress.ts';
 
 /** There is a newer plan than the one that the run follows: the run goes on by it, and what is done stays done. */
-export function NewPlan({ run, piece, plan }: { run: Milling; piece: Piece; plan: Plan }) {
+export function NewPlan({ run, piece, plan, onBegun }: { run: Milling; piece: Piece; plan: Plan; onBegun(): void }) {
   const [trouble, setTrouble] = useState<Problem>();
   const goOn = async () => {
     try {
@@ -25,6 +25,7 @@ export function NewPlan({ run, piece, plan }: { run: Milling; piece: Piece; plan
         went = onNewPlan(now, plan.id, input, steps, Date.now());
         return went;
       });
+      onBegun();
       offerUndo('The steps follow the new plan.', () =>
         changeRun(run.id, (now) => backToPlan(now, before, went, Date.now())),
       );

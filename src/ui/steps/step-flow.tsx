@@ -42,14 +42,17 @@ export function StepFlow<S extends FlowStep>(props: Props<S>) {
   if (!step) return null;
   const reason = ticks[step.id]?.skipped;
   const settled = isSettled(ticks, step);
-  const last = at === steps.length - 1;
+  // After the last one whatever was left open before it, for example by a newer plan.
+  const onward =
+    at < steps.length - 1 ? at + 1 : steps.findIndex((other) => other !== step && !isSettled(ticks, other));
+  const last = onward < 0;
   const next = () => {
     if (!settled) {
       const through = throughOf(ticks, step);
       const ids = step.pieces.flatMap(({ id }) => (through.has(id) ? [] : id));
       onTicks(step, (kept, now) => tickAll(kept, step, now), { done: ids });
     }
-    if (!last) onAt(at + 1);
+    if (!last) onAt(onward);
   };
   return (
     <Screen
