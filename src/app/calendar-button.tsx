@@ -6,7 +6,7 @@ import { saveCalendar } from './save-calendar.ts';
 export const CalendarButton = ({ of }: { of: readonly CalendarTimer[] }) =>
   of.length > 0 && (
     <>
-      <p class="soft">This app rings while it is open. A web app can’t wake a locked phone, but your calendar can.</p>
+      <p class="soft">This app rings while it is open. It can’t wake a locked phone; your calendar can.</p>
       <Button onClick={() => saveCalendar(of)}>Put into the calendar</Button>
     </>
   );

@@ -346,7 +346,7 @@ describe('before the glue', () => {
     await page()
       .getByRole('link', { name: /Glue-up/ })
       .click();
-    await says(/A web app can’t wake a locked phone/);
+    await says(/It can’t wake a locked phone/);
     const saving = page().waitForEvent('download');
     await press('Put into the calendar');
     const file = await saving;

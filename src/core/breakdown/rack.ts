@@ -97,14 +97,17 @@ function runsOf(shop: Shop, board: RoughBoard, boardAt: number, wood: number, cu
   for (const { start, length, width } of clearStretches(board)) {
     const end = start + length;
     let from = Math.max(start, reached);
+    const free = (from: number, until: number) => {
+      if (until > from) runs.push({ board, boardAt, start: from, length: until - from, width, wood });
+    };
     for (const blank of taken) {
       const blankEnd = blank.start + blank.length + shop.crosscutKerf;
       if (blankEnd <= from || blank.start - shop.crosscutKerf >= end) continue;
       const until = blank.start - shop.crosscutKerf;
-      if (until > from) runs.push({ board, boardAt, start: from, length: until - from, width, wood });
+      free(from, until);
       from = Math.max(from, blankEnd);
     }
-    if (end > from) runs.push({ board, boardAt, start: from, length: end - from, width, wood });
+    free(from, end);
     // Blanks of stretches that touch still need a kerf between them.
     reached = end + shop.crosscutKerf;
   }

@@ -116,7 +116,7 @@ function Thread({ of, boards }: { of: PieceRecords; boards: number }) {
 function FirstVisit({ bench: { boardCount, begun } }: { bench: BenchRead }) {
   return (
     <>
-      {!begun && <p>No set-up: each of these works at once. All stays on this phone, with or without a signal.</p>}
+      {!begun && <p>Each of these works at once. All stays on this phone, with or without a signal.</p>}
       <ul class="starts">
         <Start href={routeTo('square')} what="Is it square?" how="Sides and diagonals, or a stick" />
         <Start href={routeTo('glue', 'new')} what="Start a glue clock" how="Open time, clamps, rest" />

@@ -26,8 +26,8 @@ export function BoardsView(props: Props) {
   return (
     <>
       <p class="soft small">
-        Mark the whole board out from the chalked end before the first cut. The milling steps say what to flatten and
-        straighten before a rip.
+        Mark the whole board out from the chalked end before the first cut. Milling says what to flatten and straighten
+        before a rip.
       </p>
       {free.length > 0 && (
         <Button onClick={() => setAside(free, piece)}>

@@ -34,8 +34,8 @@ export function NewPlan({ run, piece, plan, onBegun }: { run: Milling; piece: Pi
     }
   };
   return (
-    <section class="answer now" aria-label="New plan">
-      <p>There is a newer plan. What is done stays done where it is the same.</p>
+    <section class="answer now">
+      <p>There is a newer plan. What is done the same stays done.</p>
       <Trouble of={trouble} />
       <Button onClick={goOn}>Go on by the new plan</Button>
     </section>

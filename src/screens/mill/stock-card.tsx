@@ -33,7 +33,7 @@ export function StockCard({ run }: { run: Milling }) {
           ))}
         </ul>
       )}
-      <Button onClick={settle}>{offcuts.length > 0 ? 'They are cut; offcuts back in the rack' : 'They are cut'}</Button>
+      <Button onClick={settle}>{offcuts.length > 0 ? 'They are cut; offcuts to the rack' : 'They are cut'}</Button>
     </section>
   );
 }

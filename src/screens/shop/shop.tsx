@@ -88,7 +88,7 @@ export default function ShopScreen() {
   const { machines, units, strips, tapePrecision, theme, hand } = shop.value;
   return (
     <Screen question={questions.shop} kicker="Shop">
-      <p class="soft">Kept as you type. Plans and milling steps stay within these limits.</p>
+      <p class="soft">Kept as you type. Plans and milling stay within these limits.</p>
       <Choice label="Units" value={units.unit} options={unitNames} onInput={changeUnit} />
       {units.unit === 'in' && (
         <>
@@ -98,7 +98,7 @@ export default function ShopScreen() {
             options={fractions}
             onInput={(nearest) => change('units', { nearest: Number(nearest) })}
           />
-          <p class="soft small">What is less stands in 1/64, and below that in thousandths, as a gauge reads it.</p>
+          <p class="soft small">Less stands in 1/64, then in thousandths, as a gauge reads it.</p>
         </>
       )}
 

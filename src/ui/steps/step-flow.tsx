@@ -1,6 +1,16 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect } from 'preact/hooks';
-import { isSettled, skip, type Ticks, takeBack, throughOf, tick, tickAll, untick } from '../../core/steps/progress.ts';
+import {
+  isSettled,
+  nextPlace,
+  skip,
+  type Ticks,
+  takeBack,
+  throughOf,
+  tick,
+  tickAll,
+  untick,
+} from '../../core/steps/progress.ts';
 import { Button } from '../button.tsx';
 import { Fold } from '../fold.tsx';
 import { Length } from '../length.tsx';
@@ -43,9 +53,8 @@ export function StepFlow<S extends FlowStep>(props: Props<S>) {
   const reason = ticks[step.id]?.skipped;
   const settled = isSettled(ticks, step);
   // After the last one whatever was left open before it, for example by a newer plan.
-  const onward =
-    at < steps.length - 1 ? at + 1 : steps.findIndex((other) => other !== step && !isSettled(ticks, other));
-  const last = onward < 0;
+  const onward = at < steps.length - 1 ? at + 1 : nextPlace(ticks, steps);
+  const last = onward === at;
   const next = () => {
     if (!settled) {
       const through = throughOf(ticks, step);
