@@ -12,7 +12,7 @@ export interface Run {
   readonly start: number;
   readonly length: number;
   readonly width: number;
-  /** What a mm of its length costs, mm: the board's width, as often as it is as thick as the thinnest that could serve. */
+  /** What a mm of its length costs, mm: the board's width, as often as it is as thick as the thinnest one. */
   readonly wood: number;
 }
 
@@ -82,9 +82,8 @@ export const servingBoards = ({ runs, maySupply }: Rack, partAt: number): number
   [...new Set(runs.map(({ boardAt }) => boardAt))].filter((boardAt) => maySupply(partAt, boardAt));
 
 /** The clear stretches of the boards without the blanks that are cut already and the kerfs beside them. */
-export function freeRuns({ shop, boards, parts, cut = [] }: BreakdownProblem): Run[] {
-  const least = Math.min(...parts.map(({ thickness }) => thickness));
-  const thinnest = Math.min(...boards.flatMap(({ thickness }) => (thickness < least ? [] : thickness)));
+export function freeRuns({ shop, boards, cut = [] }: BreakdownProblem): Run[] {
+  const thinnest = Math.min(...boards.map(({ thickness }) => thickness));
   // In quarters, as wood is sold: a board that is a hair thicker than its neighbour is no dearer.
   const wood = ({ width, thickness }: RoughBoard) => (width * Math.round((4 * thickness) / thinnest)) / 4;
   return boards.flatMap((board, boardAt) => runsOf(shop, board, boardAt, wood(board), cut));
@@ -97,17 +96,14 @@ function runsOf(shop: Shop, board: RoughBoard, boardAt: number, wood: number, cu
   for (const { start, length, width } of clearStretches(board)) {
     const end = start + length;
     let from = Math.max(start, reached);
-    const free = (from: number, until: number) => {
-      if (until > from) runs.push({ board, boardAt, start: from, length: until - from, width, wood });
-    };
     for (const blank of taken) {
       const blankEnd = blank.start + blank.length + shop.crosscutKerf;
       if (blankEnd <= from || blank.start - shop.crosscutKerf >= end) continue;
       const until = blank.start - shop.crosscutKerf;
-      free(from, until);
+      if (until > from) runs.push({ board, boardAt, start: from, length: until - from, width, wood });
       from = Math.max(from, blankEnd);
     }
-    free(from, end);
+    if (end > from) runs.push({ board, boardAt, start: from, length: end - from, width, wood });
     // Blanks of stretches that touch still need a kerf between them.
     reached = end + shop.crosscutKerf;
   }

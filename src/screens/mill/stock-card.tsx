@@ -3,7 +3,7 @@ import { undoable } from '../../app/notices.ts';
 import { boards } from '../../store/boards.ts';
 import type { Milling } from '../../store/records/milling.ts';
 import { Button } from '../../ui/button.tsx';
-import { Length } from '../../ui/length.tsx';
+import { BoardSize } from '../stock/board-size.tsx';
 import { cutBoards } from './cut-boards.ts';
 import { inputOfRun } from './steps-of-run.ts';
 import { storeCut } from './store-cut.ts';
@@ -23,12 +23,10 @@ export function StockCard({ run }: { run: Milling }) {
       </p>
       {offcuts.length > 0 && (
         <ul class="rows">
-          {offcuts.map(({ chalk, width, length }) => (
-            <li key={chalk}>
-              <span>{chalk}</span>
-              <span>
-                <Length mm={width} bare /> × <Length mm={length} />
-              </span>
+          {offcuts.map((offcut) => (
+            <li key={offcut.chalk}>
+              <span>{offcut.chalk}</span>
+              <BoardSize board={offcut} />
             </li>
           ))}
         </ul>

@@ -71,7 +71,7 @@ function Parts({ piece, rack }: { piece: Piece; rack: readonly Board[] }) {
           </div>
         </>
       ) : (
-        <p>List each part at its finished size: cuts, gluing and finish come from it.</p>
+        <p>List each part at its finished size: all else comes from it.</p>
       )}
       <PartEntry piece={piece} common={common} />
       <ThisPiece piece={piece} />
