@@ -186,7 +186,7 @@ export const schemas: { readonly [K in Kind]: Schema<Kinds[K]> } = {
           board: id,
           start: amount,
           length: amount,
-          strips: list(object({ width: amount, part: id, unit: count })),
+          strips: list(object({ width: amount, part: id, unit: count }, { spoilt: yesNo })),
         }),
       ),
       short: list(object({ part: id, unit: count, missingWidth: amount })),

@@ -84,6 +84,26 @@ test('the app and an independent validator (Ajv) take in and refuse the same rec
   expect(refused).toBeGreaterThan(300);
 });
 
+test('what is spoilt in a plan, and how wide the mitre saw cuts, are checked like all else', () => {
+  const { plan, shop } = oneOfEach;
+  const marked = (spoilt: unknown) => ({
+    ...plan,
+    blanks: plan.blanks.map((blank) => ({ ...blank, strips: blank.strips.map((strip) => ({ ...strip, spoilt })) })),
+  });
+  expect([damage(schemas.plan, marked(true)), damage(schemas.plan, marked('no'))]).toEqual([
+    undefined,
+    expect.any(String),
+  ]);
+  const cutting = (width: unknown) => ({
+    ...shop,
+    machines: { ...shop.machines, mitreSaw: { owned: true, kerf: 3, width } },
+  });
+  expect([damage(schemas.shop, cutting(150)), damage(schemas.shop, cutting('6 in'))]).toEqual([
+    undefined,
+    expect.any(String),
+  ]);
+});
+
 function parsed(text: string): unknown {
   try {
     return JSON.parse(text);
