@@ -15,7 +15,7 @@ export function Privacy() {
     <Card title="What is kept, and where">
       <p>
         All you enter stays in this browser on this phone: no account, no server. Nothing leaves it unless you share a
-        file. A backup is one JSON file with all of it.
+        file. A backup is one JSON file with it all.
       </p>
       {sure ? (
         <div class="buttons">

@@ -28,7 +28,7 @@ export function Receive() {
 
   return (
     <Card title="Bring records in">
-      <p>A backup, or what another phone has sent. You see first what would change.</p>
+      <p>A backup, or what another phone sent. First you see what would change.</p>
       <div class="field">
         <label for={id}>File</label>
         <input

@@ -8,7 +8,7 @@ import { Button } from '../../ui/button.tsx';
 import { howMany } from '../../ui/how-many.ts';
 
 const reasons: Readonly<Record<SnapshotReason, string>> = {
-  automatic: 'kept by itself',
+  automatic: 'by itself',
   migration: 'before a new version',
   restore: 'before a restore',
   merge: 'before a merge',

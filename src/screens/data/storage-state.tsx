@@ -33,7 +33,7 @@ export function StorageState() {
         {storage.persisted ? 'The browser keeps them.' : 'Short of room, the browser may clear them.'}
       </p>
       <div aria-live="polite">
-        {refused && !storage.persisted && <p>Not yet: it often agrees once the app is on the home screen.</p>}
+        {refused && !storage.persisted && <p>Not yet: it often agrees with the app on the home screen.</p>}
       </div>
       {!storage.persisted && <Button onClick={ask}>Ask it to keep them</Button>}
     </Card>

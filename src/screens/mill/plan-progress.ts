@@ -6,13 +6,20 @@ import { type Ticks, throughOf } from '../../core/steps/progress.ts';
 import type { Plan } from '../../store/records/plan.ts';
 import { withOptional } from '../../store/records/with-optional.ts';
 
-/** The strips that are lost with a piece of a step: the blank's, or the strip itself; none for what is glued. */
-export function stripsOf(input: MillingInput, steps: readonly MillingStep[], pieceId: string): string[] {
+type Lost = Readonly<Record<string, string>>;
+
+/** The strips, still good, that are lost with a piece of a step: the blank's, or the strip itself; none for what is glued. */
+export function stripsOf(
+  input: MillingInput,
+  steps: readonly MillingStep[],
+  pieceId: string,
+  lost: Lost = {},
+): string[] {
   const was = lineage(steps);
   return layBlanks(input).flatMap(({ id: blank, strips }) =>
     strips
       .map(({ id }) => id)
-      .filter((id) => id === pieceId || blank === pieceId || was.get(id)?.has(pieceId) === true),
+      .filter((id) => !(id in lost) && (id === pieceId || blank === pieceId || was.get(id)?.has(pieceId))),
   );
 }
 
@@ -24,8 +31,6 @@ export function boardsCut(input: MillingInput, steps: readonly MillingStep[], ti
   const boards = new Set(blanks.map(({ board }) => board.id));
   return [...boards].filter((id) => blanks.every((blank) => blank.board.id !== id || cut.has(blank.id)));
 }
-
-type Lost = Readonly<Record<string, string>>;
 
 /**
  * The plan as far as the run has come: which boards are cut, and which strips came to nothing, so that the rest can be

@@ -14,8 +14,8 @@ import { loseStrips } from './store-progress.ts';
 export function SpoiltEntry({ run, step }: { run: Milling; step: MillingStep }) {
   const [pieceId, setPieceId] = useState('');
   const lost = run.lost ?? {};
-  const strips = (id: string) => stripsOf(inputOfRun(run), stepsOfRun(run), id);
-  const good = step.pieces.filter(({ id }) => strips(id).some((strip) => lost[strip] === undefined));
+  const strips = (id: string) => stripsOf(inputOfRun(run), stepsOfRun(run), id, lost);
+  const good = step.pieces.filter(({ id }) => strips(id).length > 0);
   const piece = good.find(({ id }) => id === pieceId) ?? good[0];
   const count = Object.keys(lost).length;
   return (

@@ -32,4 +32,8 @@ describe('what a run tells its plan', () => {
     expect(stripsOf(input, steps, 'a1@0/2')).toEqual(['a1@0/2']);
     expect(stripsOf(input, steps, 'p2#1')).toEqual([]);
   });
+
+  test('of a blank that lost a strip before, only the others go, and so only they come back', () => {
+    expect(stripsOf(input, steps, 'a1@0', { 'a1@0/1': 'knot' })).toEqual(['a1@0/2']);
+  });
 });
