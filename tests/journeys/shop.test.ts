@@ -5,6 +5,7 @@ let phone: Phone;
 beforeEach(async () => {
   phone = await openPhone();
   await phone.page.goto(`${phone.host.address}#/shop`);
+  await boxes('Opening').waitFor();
 });
 afterEach(async () => {
   await phone.close();
