@@ -44,7 +44,7 @@ export function crosscutSteps(blanks: readonly BlankWork[], ways: Ways, { shop }
         why: 'A bow falls with the square of the length.',
         target: { dimension: 'length', tolerance: shop.crosscutKerf },
         pieces,
-        mind: 'Support both sides of the cut; rough boards never go along a fence.',
+        mind: 'Support both sides of the cut; rough boards never go along a rip fence.',
       }),
     ),
   ];

@@ -1,4 +1,6 @@
 import { beforeEach, expect, test } from 'vitest';
+import { isProblem } from '../../../src/core/answer/problem.ts';
+import { dryingVerdict } from '../../../src/core/moisture/drying-verdict.ts';
 import { backupAge } from '../../../src/store/backup/backup-age.ts';
 import { exportBackup } from '../../../src/store/backup/export-backup.ts';
 import { readBackup } from '../../../src/store/backup/read-backup.ts';
@@ -23,6 +25,16 @@ test('a fresh visitor gets a whole shop, and every record of it is sound', async
   expect([(await boards.all()).length, (await pieces.all()).length]).toEqual([14, 2]);
   const outcome = await readBackup((await exportBackup()).text);
   expect(outcome).toMatchObject({ kind: 'read', damaged: [] });
+});
+
+test('its boards have dried since they came, and are read often enough to be judged', async () => {
+  const now = Date.UTC(2026, 5, 30);
+  await loadDemo(now);
+  for (const { chalk, readings = [] } of await boards.all()) {
+    const verdict = dryingVerdict({ readings, target: { least: 6, most: 10 }, now });
+    expect(isProblem(verdict) ? verdict : verdict.value.state, chalk).toBe('ready');
+    expect(readings[0]?.percent, chalk).toBeGreaterThan((readings.at(-1)?.percent ?? 0) + 1);
+  }
 });
 
 test('names only species that the tables know, and parts that are there', async () => {
