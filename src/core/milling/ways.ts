@@ -60,7 +60,7 @@ export function waysOf(shop: MillingShop, limits: MachineLimits): Ways {
   const railed = (size: Size) => onRouter(size) ?? byHand;
   // As deep as a small guided saw cuts it anyway, and as long as a sled's least: both hands stay clear of the blade.
   const onMitreSaw = (size: Size) =>
-    size.width <= (shop.mitreWidth ?? 0) && size.length >= sledLeast.mm && sawsThrough(guidedSaw, size);
+    reaches(shop.mitreWidth ?? 0, size.width) && reaches(size.length, sledLeast.mm) && sawsThrough(guidedSaw, size);
   const sawn = (size: Size) => (onGuidedSaw(size) ? 'guided saw' : 'hand saw');
   const rip = (piece: Size, width: number) => (onTableSaw({ ...piece, width }) ? 'table saw' : sawn(piece));
 
